@@ -35,17 +35,22 @@ public readonly record struct FretRange
     /// <summary>Reads <c>0-12</c>.</summary>
     /// <exception cref="FormatException">The text is not a range.</exception>
     public static FretRange Parse(string text) =>
-        TryParse(text, out var range) ? range : throw new FormatException($"'{text}' is not a range of frets such as 0-12.");
+        TryParse(text, out var range)
+            ? range
+            : throw new FormatException($"'{text}' is not a range of frets such as 0-12.");
 
     /// <summary>Reads a range if the whole text is one.</summary>
     public static bool TryParse([NotNullWhen(true)] string? text, out FretRange range)
     {
         range = default;
         var ends = (text ?? "").Split('-');
-        if (ends.Length != 2
+        if (
+            ends.Length != 2
             || !int.TryParse(ends[0], NumberStyles.None, CultureInfo.InvariantCulture, out var first)
             || !int.TryParse(ends[1], NumberStyles.None, CultureInfo.InvariantCulture, out var last)
-            || last > 99 || last < first)
+            || last > 99
+            || last < first
+        )
         {
             return false;
         }

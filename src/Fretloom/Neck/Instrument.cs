@@ -22,7 +22,11 @@ public sealed record Instrument
         ArgumentOutOfRangeException.ThrowIfGreaterThan(Strings.Count, 20);
         if (scaleLengthMm is not (>= 100 and <= 2000))
         {
-            throw new ArgumentOutOfRangeException(nameof(scaleLengthMm), scaleLengthMm, "A scale length is 100 to 2,000 mm.");
+            throw new ArgumentOutOfRangeException(
+                nameof(scaleLengthMm),
+                scaleLengthMm,
+                "A scale length is 100 to 2,000 mm."
+            );
         }
 
         ArgumentOutOfRangeException.ThrowIfLessThan(frets, 1);
@@ -64,9 +68,10 @@ public sealed record Instrument
 
     /// <summary>The string with a number.</summary>
     /// <exception cref="ArgumentOutOfRangeException">There is no such string.</exception>
-    public Course String(int number) => number >= 1 && number <= Strings.Count
-        ? Strings[number - 1]
-        : throw new ArgumentOutOfRangeException(nameof(number), number, $"The {Name} has {Strings.Count} strings.");
+    public Course String(int number) =>
+        number >= 1 && number <= Strings.Count
+            ? Strings[number - 1]
+            : throw new ArgumentOutOfRangeException(nameof(number), number, $"The {Name} has {Strings.Count} strings.");
 
     /// <summary>Whether the spot is on the neck: an existing string, not before its beginning, not beyond the last fret.</summary>
     public bool Has(Spot spot) =>
@@ -112,14 +117,23 @@ public sealed record Instrument
 
         var bare = Name.Split(" tuned ")[0];
         var name = $"{bare} tuned {string.Join(' ', pitches.Reverse())}";
-        return new Instrument(this, name, Strings.Select((course, at) => new Course(pitches[at], null, course.StartsAtFret)).ToValueList(), Capo);
+        return new Instrument(
+            this,
+            name,
+            Strings.Select((course, at) => new Course(pitches[at], null, course.StartsAtFret)).ToValueList(),
+            Capo
+        );
     }
 
     /// <summary>The name.</summary>
     public override string ToString() => Name;
 
     private static Course Raised(Course course, int semitones) =>
-        new(Raised(course.Open, semitones), course.Partner is { } partner ? Raised(partner, semitones) : null, course.StartsAtFret);
+        new(
+            Raised(course.Open, semitones),
+            course.Partner is { } partner ? Raised(partner, semitones) : null,
+            course.StartsAtFret
+        );
 
     private static Pitch Raised(Pitch pitch, int semitones) =>
         semitones == 0 ? pitch : Pitch.FromMidiNumber(pitch.MidiNumber + semitones);

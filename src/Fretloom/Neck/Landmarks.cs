@@ -11,14 +11,19 @@ public sealed record Landmarks(
     ValueList<int> FullFrets,
     ValueList<int> EmptyFrets,
     ValueList<Third> Thirds,
-    (int Far, int Near)? Hinge)
+    (int Far, int Near)? Hinge
+)
 {
     /// <summary>The landmarks of a map.</summary>
-    public static Landmarks Of(NeckMap map) => new(
-        map.Frets.Frets.Where(fret => map.Strings.Numbers.All(number => map.IsInKey(new Spot(number, fret)))).ToValueList(),
-        map.Frets.Frets.Where(fret => !map.Strings.Numbers.Any(number => map.IsInKey(new Spot(number, fret)))).ToValueList(),
-        ThirdsOf(map).ToValueList(),
-        HingeOf(map.Instrument, map.Strings));
+    public static Landmarks Of(NeckMap map) =>
+        new(
+            map.Frets.Frets.Where(fret => map.Strings.Numbers.All(number => map.IsInKey(new Spot(number, fret))))
+                .ToValueList(),
+            map.Frets.Frets.Where(fret => !map.Strings.Numbers.Any(number => map.IsInKey(new Spot(number, fret))))
+                .ToValueList(),
+            ThirdsOf(map).ToValueList(),
+            HingeOf(map.Instrument, map.Strings)
+        );
 
     /// <summary>The thirds of a map, in the order of <see cref="Thirds"/>.</summary>
     public static IEnumerable<Third> ThirdsOf(NeckMap map)
@@ -45,7 +50,9 @@ public sealed record Landmarks(
     public static (int Far, int Near)? HingeOf(Instrument instrument, StringSet strings)
     {
         var pairs = Pairs(strings).ToList();
-        var steps = pairs.ConvertAll(pair => instrument.String(pair.Near).Open.MidiNumber - instrument.String(pair.Far).Open.MidiNumber);
+        var steps = pairs.ConvertAll(pair =>
+            instrument.String(pair.Near).Open.MidiNumber - instrument.String(pair.Far).Open.MidiNumber
+        );
         var odd = pairs.Where((_, at) => steps.Count(step => step == steps[at]) == 1).ToList();
         return pairs.Count > 2 && odd.Count == 1 ? odd[0] : null;
     }

@@ -11,7 +11,10 @@ public sealed record NeckMap
     {
         if (strings.Count == 0 || strings.Numbers[0] > instrument.Strings.Count)
         {
-            throw new ArgumentException($"The {instrument.Name} has {instrument.Strings.Count} strings.", nameof(strings));
+            throw new ArgumentException(
+                $"The {instrument.Name} has {instrument.Strings.Count} strings.",
+                nameof(strings)
+            );
         }
 
         if (frets.Last > instrument.LastFret)
@@ -46,8 +49,7 @@ public sealed record NeckMap
         select spot;
 
     /// <summary>What a spot sounds, spelled in the key; null when the spot is not on the neck.</summary>
-    public NeckNote? NoteAt(Spot spot) =>
-        Instrument.MidiAt(spot) is { } midi ? Noted(spot, Key.SpellMidi(midi)) : null;
+    public NeckNote? NoteAt(Spot spot) => Instrument.MidiAt(spot) is { } midi ? Noted(spot, Key.SpellMidi(midi)) : null;
 
     /// <summary>The notes of the key, in the order of <see cref="Spots"/>.</summary>
     public IEnumerable<NeckNote> NotesOfKey => NotesNamed(Key.Notes);

@@ -39,7 +39,12 @@ public readonly record struct Spot
     {
         spot = default;
         var colon = text?.IndexOf(':', StringComparison.Ordinal) ?? -1;
-        if (colon < 0 || !TryReadNumber(text.AsSpan(0, colon), out var number) || !TryReadNumber(text.AsSpan(colon + 1), out var fret) || number < 1)
+        if (
+            colon < 0
+            || !TryReadNumber(text.AsSpan(0, colon), out var number)
+            || !TryReadNumber(text.AsSpan(colon + 1), out var fret)
+            || number < 1
+        )
         {
             return false;
         }

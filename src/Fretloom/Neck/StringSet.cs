@@ -14,7 +14,10 @@ public readonly record struct StringSet
         Numbers = numbers.OrderDescending().ToValueList();
         if (Numbers.Count == 0 || Numbers[0] > 99 || Numbers[^1] < 1 || Numbers.Distinct().Count() != Numbers.Count)
         {
-            throw new ArgumentException("A string set holds at least one string, each number from 1 to 99 once.", nameof(numbers));
+            throw new ArgumentException(
+                "A string set holds at least one string, each number from 1 to 99 once.",
+                nameof(numbers)
+            );
         }
     }
 
@@ -29,7 +32,8 @@ public readonly record struct StringSet
 
     /// <summary>All the strings from one down to another, such as 4 down to 1.</summary>
     /// <exception cref="ArgumentException">The numbers do not descend, or are outside 1 to 99.</exception>
-    public static StringSet Run(int farthest, int nearest) => new(Enumerable.Range(nearest, Math.Max(0, farthest - nearest + 1)));
+    public static StringSet Run(int farthest, int nearest) =>
+        new(Enumerable.Range(nearest, Math.Max(0, farthest - nearest + 1)));
 
     /// <summary>Every run of neighbours of the set of a given size, from the far side on: of 6-1, size 4: 6-3, 5-2, 4-1.</summary>
     public IEnumerable<StringSet> Neighbours(int size)
@@ -50,11 +54,20 @@ public readonly record struct StringSet
     {
         set = default;
         var ends = (text ?? "").Split('-', StringSplitOptions.TrimEntries);
-        var words = ends.Length == 2 ? ends : (text ?? "").Replace(" and ", ",", StringComparison.Ordinal).Split(',', StringSplitOptions.TrimEntries);
+        var words =
+            ends.Length == 2
+                ? ends
+                : (text ?? "")
+                    .Replace(" and ", ",", StringComparison.Ordinal)
+                    .Split(',', StringSplitOptions.TrimEntries);
         var numbers = new List<int>();
         foreach (var word in words)
         {
-            if (!int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out var number) || number is < 1 or > 99 || numbers.Contains(number))
+            if (
+                !int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+                || number is < 1 or > 99
+                || numbers.Contains(number)
+            )
             {
                 return false;
             }

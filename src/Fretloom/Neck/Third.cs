@@ -11,11 +11,12 @@ public readonly record struct Third(NeckNote Lower, NeckNote Upper)
     public Interval Interval => Lower.Pitch.IntervalTo(Upper.Pitch);
 
     /// <summary><c>major</c>, <c>minor</c>, <c>diminished</c> or <c>augmented</c>.</summary>
-    public string Quality => Interval.Semitones switch
-    {
-        4 => "major",
-        3 => "minor",
-        < 3 => "diminished",
-        _ => "augmented",
-    };
+    public string Quality =>
+        Interval.Semitones switch
+        {
+            4 => "major",
+            3 => "minor",
+            < 3 => "diminished",
+            _ => "augmented",
+        };
 }

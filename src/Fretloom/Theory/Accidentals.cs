@@ -5,8 +5,7 @@ namespace Fretloom.Theory;
 public static class Accidentals
 {
     /// <summary>ASCII signs: <c>#</c> and <c>b</c>, repeated; nothing for 0.</summary>
-    public static string Ascii(int alteration) =>
-        new(alteration < 0 ? 'b' : '#', Math.Abs(alteration));
+    public static string Ascii(int alteration) => new(alteration < 0 ? 'b' : '#', Math.Abs(alteration));
 
     /// <summary>Unicode signs: ♯, ♭, 𝄪, 𝄫; larger alterations are built of these, the single sign first.</summary>
     public static string Unicode(int alteration)
@@ -21,11 +20,13 @@ public static class Accidentals
     public static string Pretty(string ascii)
     {
         var text = new System.Text.StringBuilder(ascii.Length);
-        for (var at = 0; at < ascii.Length;)
+        for (var at = 0; at < ascii.Length; )
         {
             var run = RunLength(ascii, at);
             var afterLetter = at > 0 && ascii[at - 1] is >= 'A' and <= 'G' && !InsideWord(ascii, at + run);
-            var beforeNumber = at + run < ascii.Length && (char.IsAsciiDigit(ascii[at + run]) || ascii[at + run] is 'I' or 'V' or 'i' or 'v');
+            var beforeNumber =
+                at + run < ascii.Length
+                && (char.IsAsciiDigit(ascii[at + run]) || ascii[at + run] is 'I' or 'V' or 'i' or 'v');
             if (run > 0 && (afterLetter || beforeNumber))
             {
                 text.Append(Unicode(ascii[at] == 'b' ? -run : run));
@@ -62,16 +63,17 @@ public static class Accidentals
         return at;
     }
 
-    private static (int Value, int Width) SignAt(ReadOnlySpan<char> text) => text switch
-    {
-        ['#' or '♯', ..] => (1, 1),
-        ['b' or '♭', ..] => (-1, 1),
-        ['x', ..] => (2, 1),
-        ['♮', ..] => (0, 1),
-        ['\uD834', '\uDD2A', ..] => (2, 2),
-        ['\uD834', '\uDD2B', ..] => (-2, 2),
-        _ => (0, 0),
-    };
+    private static (int Value, int Width) SignAt(ReadOnlySpan<char> text) =>
+        text switch
+        {
+            ['#' or '♯', ..] => (1, 1),
+            ['b' or '♭', ..] => (-1, 1),
+            ['x', ..] => (2, 1),
+            ['♮', ..] => (0, 1),
+            ['\uD834', '\uDD2A', ..] => (2, 2),
+            ['\uD834', '\uDD2B', ..] => (-2, 2),
+            _ => (0, 0),
+        };
 
     private static int RunLength(string text, int at)
     {
@@ -85,7 +87,11 @@ public static class Accidentals
     }
 
     private static bool InsideWord(string text, int at) =>
-        at < text.Length && text[at] is >= 'a' and <= 'z' && !text[at..].StartsWith('m') && !text[at..].StartsWith("dim", StringComparison.Ordinal)
-        && !text[at..].StartsWith("sus", StringComparison.Ordinal) && !text[at..].StartsWith("aug", StringComparison.Ordinal)
+        at < text.Length
+        && text[at] is >= 'a' and <= 'z'
+        && !text[at..].StartsWith('m')
+        && !text[at..].StartsWith("dim", StringComparison.Ordinal)
+        && !text[at..].StartsWith("sus", StringComparison.Ordinal)
+        && !text[at..].StartsWith("aug", StringComparison.Ordinal)
         && !text[at..].StartsWith("add", StringComparison.Ordinal);
 }

@@ -22,7 +22,11 @@ public readonly record struct Degree
 
         if (alteration is < -12 or > 12)
         {
-            throw new ArgumentOutOfRangeException(nameof(alteration), alteration, "A degree is altered by at most 12 semitones.");
+            throw new ArgumentOutOfRangeException(
+                nameof(alteration),
+                alteration,
+                "A degree is altered by at most 12 semitones."
+            );
         }
 
         _steps = number - 1;
@@ -44,7 +48,9 @@ public readonly record struct Degree
     /// <summary>Reads <c>5</c>, <c>b3</c>, <c>#4</c>.</summary>
     /// <exception cref="FormatException">The text is not a degree.</exception>
     public static Degree Parse(string text) =>
-        TryParse(text, out var degree) ? degree : throw new FormatException($"'{text}' is not a degree such as 5 or b3.");
+        TryParse(text, out var degree)
+            ? degree
+            : throw new FormatException($"'{text}' is not a degree such as 5 or b3.");
 
     /// <summary>Reads a degree if the whole text is one.</summary>
     public static bool TryParse([NotNullWhen(true)] string? text, out Degree degree)

@@ -20,7 +20,11 @@ public readonly record struct Interval
     {
         if (Math.Abs(semitones - NaturalSemitones(steps)) > MaxDeviation)
         {
-            throw new ArgumentOutOfRangeException(nameof(semitones), semitones, "The semitones do not fit so many letters.");
+            throw new ArgumentOutOfRangeException(
+                nameof(semitones),
+                semitones,
+                "The semitones do not fit so many letters."
+            );
         }
 
         Steps = steps;
@@ -75,12 +79,15 @@ public readonly record struct Interval
     public Interval Simple() => new(Modulo.Of(Steps, 7), Semitones - 12 * Modulo.Floor(Steps, 7));
 
     /// <summary>The number with accidentals against the major scale: <c>b3</c>, <c>5</c>, <c>#11</c>.</summary>
-    public string ToDegreeText() => Accidentals.Ascii(AlterationFromMajor) + Number.ToString(CultureInfo.InvariantCulture);
+    public string ToDegreeText() =>
+        Accidentals.Ascii(AlterationFromMajor) + Number.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Reads an interval written as by <see cref="ToString"/>.</summary>
     /// <exception cref="FormatException">The text is not an interval.</exception>
     public static Interval Parse(string text) =>
-        TryParse(text, out var interval) ? interval : throw new FormatException($"'{text}' is not an interval such as P5 or m3.");
+        TryParse(text, out var interval)
+            ? interval
+            : throw new FormatException($"'{text}' is not an interval such as P5 or m3.");
 
     /// <summary>Reads an interval if the whole text is one.</summary>
     public static bool TryParse([NotNullWhen(true)] string? text, out Interval interval)
@@ -94,9 +101,11 @@ public readonly record struct Interval
         }
 
         var letters = body.IndexOfAnyInRange('0', '9');
-        if (letters is < 1 or >= MaxDeviation
+        if (
+            letters is < 1 or >= MaxDeviation
             || !int.TryParse(body[letters..], NumberStyles.None, CultureInfo.InvariantCulture, out var number)
-            || number is < 1 or > 99)
+            || number is < 1 or > 99
+        )
         {
             return false;
         }
@@ -115,18 +124,17 @@ public readonly record struct Interval
     public override string ToString() =>
         (IsDescending ? "-" : "") + Quality + Number.ToString(CultureInfo.InvariantCulture);
 
-    private static int? Deviation(ReadOnlySpan<char> quality, bool isPerfect) => quality switch
-    {
-        "P" when isPerfect => 0,
-        "M" when !isPerfect => 0,
-        "m" when !isPerfect => -1,
-        _ when quality.Count('A') == quality.Length => quality.Length,
-        _ when quality.Count('d') == quality.Length => isPerfect ? -quality.Length : -quality.Length - 1,
-        _ => null,
-    };
+    private static int? Deviation(ReadOnlySpan<char> quality, bool isPerfect) =>
+        quality switch
+        {
+            "P" when isPerfect => 0,
+            "M" when !isPerfect => 0,
+            "m" when !isPerfect => -1,
+            _ when quality.Count('A') == quality.Length => quality.Length,
+            _ when quality.Count('d') == quality.Length => isPerfect ? -quality.Length : -quality.Length - 1,
+            _ => null,
+        };
 
     private static int NaturalSemitones(int steps) =>
-        steps < 0
-            ? -NaturalSemitones(-steps)
-            : 12 * (steps / 7) + ((Step)(steps % 7)).Semitones();
+        steps < 0 ? -NaturalSemitones(-steps) : 12 * (steps / 7) + ((Step)(steps % 7)).Semitones();
 }

@@ -28,7 +28,11 @@ public readonly record struct NoteName
 
         if (alteration is < -MaxAlteration or > MaxAlteration)
         {
-            throw new ArgumentOutOfRangeException(nameof(alteration), alteration, "An alteration is -6 to 6 semitones.");
+            throw new ArgumentOutOfRangeException(
+                nameof(alteration),
+                alteration,
+                "An alteration is -6 to 6 semitones."
+            );
         }
 
         Step = step;
@@ -49,8 +53,7 @@ public readonly record struct NoteName
 
     /// <summary>The name at a place on the line of fifths (see <see cref="FifthsFromC"/>), -43 to 47.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The name would need more than <see cref="MaxAlteration"/> accidentals.</exception>
-    public static NoteName FromFifths(int fifths) =>
-        new((Step)Modulo.Of(fifths * 4, 7), Modulo.Floor(fifths + 1, 7));
+    public static NoteName FromFifths(int fifths) => new((Step)Modulo.Of(fifths * 4, 7), Modulo.Floor(fifths + 1, 7));
 
     /// <summary>The name an interval above this one.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The name would need more than <see cref="MaxAlteration"/> accidentals.</exception>

@@ -49,7 +49,10 @@ public readonly record struct Pitch
         var natural = midiNumber - name.Step.Semitones() - name.Alteration;
         return Modulo.Of(natural, 12) == 0
             ? new Pitch(name, natural / 12 - 1)
-            : throw new ArgumentException($"{name} does not sound MIDI note {midiNumber.ToString(CultureInfo.InvariantCulture)}.", nameof(name));
+            : throw new ArgumentException(
+                $"{name} does not sound MIDI note {midiNumber.ToString(CultureInfo.InvariantCulture)}.",
+                nameof(name)
+            );
     }
 
     /// <summary>A MIDI note spelled with the fewest accidentals: naturals, then C# Eb F# Ab Bb (common practice, no source).</summary>
@@ -73,22 +76,30 @@ public readonly record struct Pitch
 
     /// <summary>The interval from this pitch to another; descending when the other is lower.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The two spellings are too far apart to have a named interval.</exception>
-    public Interval IntervalTo(Pitch other) =>
-        new(other.StepsAboveC0 - StepsAboveC0, other.MidiNumber - MidiNumber);
+    public Interval IntervalTo(Pitch other) => new(other.StepsAboveC0 - StepsAboveC0, other.MidiNumber - MidiNumber);
 
     /// <summary>Reads a pitch: a note name and an octave, <c>Bb3</c>, <c>F##4</c>, <c>C-1</c>.</summary>
     /// <exception cref="FormatException">The text is not a pitch.</exception>
     public static Pitch Parse(string text) =>
-        TryParse(text, out var pitch) ? pitch : throw new FormatException($"'{text}' is not a pitch such as E4 or Bb3.");
+        TryParse(text, out var pitch)
+            ? pitch
+            : throw new FormatException($"'{text}' is not a pitch such as E4 or Bb3.");
 
     /// <summary>Reads a pitch if the whole text is one.</summary>
     public static bool TryParse([NotNullWhen(true)] string? text, out Pitch pitch)
     {
         pitch = default;
         var length = NoteName.Read(text, out var name);
-        if (length == 0
-            || !int.TryParse(text.AsSpan(length), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var octave)
-            || octave is < -MaxOctave or > MaxOctave)
+        if (
+            length == 0
+            || !int.TryParse(
+                text.AsSpan(length),
+                NumberStyles.AllowLeadingSign,
+                CultureInfo.InvariantCulture,
+                out var octave
+            )
+            || octave is < -MaxOctave or > MaxOctave
+        )
         {
             return false;
         }

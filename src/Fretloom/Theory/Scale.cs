@@ -30,7 +30,9 @@ public sealed record Scale
     /// <summary>Reads a scale written as by <see cref="ToString"/>; accidentals and kind as in <see cref="Key.Parse"/>.</summary>
     /// <exception cref="FormatException">The text is not a scale.</exception>
     public static Scale Parse(string text) =>
-        TryParse(text, out var scale) ? scale : throw new FormatException($"'{text}' is not a scale such as A minor pentatonic.");
+        TryParse(text, out var scale)
+            ? scale
+            : throw new FormatException($"'{text}' is not a scale such as A minor pentatonic.");
 
     /// <summary>Reads a scale if the whole text is one.</summary>
     public static bool TryParse([NotNullWhen(true)] string? text, [NotNullWhen(true)] out Scale? scale)

@@ -47,7 +47,8 @@ public sealed class ScaleKind
     public static ScaleKind HarmonicMajor { get; } = new("harmonic major", "P1 M2 M3 P4 P5 m6 M7");
 
     /// <summary>Double harmonic: major with the second and sixth lowered.</summary>
-    public static ScaleKind DoubleHarmonic { get; } = new("double harmonic", "P1 m2 M3 P4 P5 m6 M7", "double harmonic major");
+    public static ScaleKind DoubleHarmonic { get; } =
+        new("double harmonic", "P1 m2 M3 P4 P5 m6 M7", "double harmonic major");
 
     /// <summary>Major pentatonic.</summary>
     public static ScaleKind MajorPentatonic { get; } = new("major pentatonic", "P1 M2 M3 P5 M6", "pentatonic");
@@ -64,8 +65,21 @@ public sealed class ScaleKind
     /// <summary>Every kind, seven-note kinds first.</summary>
     public static ValueList<ScaleKind> All { get; } =
     [
-        Major, NaturalMinor, HarmonicMinor, MelodicMinor, Dorian, Phrygian, Lydian, Mixolydian, Locrian,
-        HarmonicMajor, DoubleHarmonic, MajorPentatonic, MinorPentatonic, Blues, MajorBlues,
+        Major,
+        NaturalMinor,
+        HarmonicMinor,
+        MelodicMinor,
+        Dorian,
+        Phrygian,
+        Lydian,
+        Mixolydian,
+        Locrian,
+        HarmonicMajor,
+        DoubleHarmonic,
+        MajorPentatonic,
+        MinorPentatonic,
+        Blues,
+        MajorBlues,
     ];
 
     /// <summary>The canonical name, in lower case.</summary>
@@ -81,7 +95,8 @@ public sealed class ScaleKind
     public bool IsSevenNote => Intervals.Count == 7;
 
     /// <summary>Whether the third above the tonic is minor.</summary>
-    public bool IsMinor => Intervals.Any(interval => interval is { Steps: 2, Semitones: 3 })
+    public bool IsMinor =>
+        Intervals.Any(interval => interval is { Steps: 2, Semitones: 3 })
         && !Intervals.Any(interval => interval is { Steps: 2, Semitones: 4 });
 
     /// <summary>Reads a canonical or other name, in any case.</summary>
@@ -99,6 +114,5 @@ public sealed class ScaleKind
     /// <summary>The canonical name.</summary>
     public override string ToString() => Name;
 
-    private bool IsCalled(string? text) =>
-        OtherNames.Append(Name).Contains(text, StringComparer.OrdinalIgnoreCase);
+    private bool IsCalled(string? text) => OtherNames.Append(Name).Contains(text, StringComparer.OrdinalIgnoreCase);
 }
