@@ -22,6 +22,9 @@ public readonly struct ValueList<T> : IReadOnlyList<T>, IEquatable<ValueList<T>>
     /// <exception cref="IndexOutOfRangeException">There is no such item.</exception>
     public T this[int index] => Items[index];
 
+    /// <summary>Where the first item equal to <paramref name="item"/> stands; -1 when there is none.</summary>
+    public int IndexOf(T item) => Array.IndexOf(Items, item);
+
     /// <summary>The items as a span, in order.</summary>
     public ReadOnlySpan<T> AsSpan() => Items;
 

@@ -41,7 +41,7 @@ public static class Accidentals
         return text.ToString();
     }
 
-    /// <summary>Reads the accidentals that a text begins with, at most <see cref="NoteName.MaxWrittenAlteration"/> semitones.</summary>
+    /// <summary>Reads the accidentals that a text begins with, at most <see cref="NoteName.MaxAlteration"/> semitones.</summary>
     /// <returns>How many characters were read; 0 when there are none.</returns>
     internal static int Read(ReadOnlySpan<char> text, out int alteration)
     {
@@ -51,7 +51,7 @@ public static class Accidentals
         {
             var (value, width) = SignAt(text[at..]);
             var mixed = alteration * value < 0;
-            if (width == 0 || mixed || Math.Abs(alteration + value) > NoteName.MaxWrittenAlteration)
+            if (width == 0 || mixed || Math.Abs(alteration + value) > NoteName.MaxAlteration)
             {
                 break;
             }

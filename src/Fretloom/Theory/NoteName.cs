@@ -10,14 +10,11 @@ namespace Fretloom.Theory;
 public readonly record struct NoteName
 {
     /// <summary>The largest alteration a name can carry, in semitones either way.</summary>
-    public const int MaxAlteration = 6;
-
-    /// <summary>The largest number of accidentals read from text.</summary>
-    public const int MaxWrittenAlteration = 3;
+    public const int MaxAlteration = 12;
 
     /// <summary>Names a note.</summary>
     /// <param name="step">The letter.</param>
-    /// <param name="alteration">Semitones of alteration: -1 flat, 1 sharp, 2 double sharp; -6 to 6.</param>
+    /// <param name="alteration">Semitones of alteration: -1 flat, 1 sharp, 2 double sharp; -12 to 12.</param>
     /// <exception cref="ArgumentOutOfRangeException">The letter or the alteration is out of range.</exception>
     public NoteName(Step step, int alteration = 0)
     {
@@ -31,7 +28,7 @@ public readonly record struct NoteName
             throw new ArgumentOutOfRangeException(
                 nameof(alteration),
                 alteration,
-                "An alteration is -6 to 6 semitones."
+                "An alteration is -12 to 12 semitones."
             );
         }
 
@@ -51,7 +48,7 @@ public readonly record struct NoteName
     /// <summary>Place on the line of fifths: C 0, G 1, D 2, F -1, B flat -2.</summary>
     public int FifthsFromC => Modulo.Of((int)Step * 2 + 1, 7) - 1 + 7 * Alteration;
 
-    /// <summary>The name at a place on the line of fifths (see <see cref="FifthsFromC"/>), -43 to 47.</summary>
+    /// <summary>The name at a place on the line of fifths (see <see cref="FifthsFromC"/>), -85 to 89.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The name would need more than <see cref="MaxAlteration"/> accidentals.</exception>
     public static NoteName FromFifths(int fifths) => new((Step)Modulo.Of(fifths * 4, 7), Modulo.Floor(fifths + 1, 7));
 
