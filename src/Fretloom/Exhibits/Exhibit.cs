@@ -1,0 +1,49 @@
+using Fretloom.Neck;
+using Fretloom.Sentences;
+using Fretloom.Shapes;
+using Fretloom.Theory;
+
+namespace Fretloom.Exhibits;
+
+/// <summary>A show sentence worked out: everything that a picture, a page or a JSON document needs, with no music left to compute.</summary>
+public sealed record Exhibit
+{
+    /// <summary>The sentence with every default filled in that concerns it, printed canonically.</summary>
+    public required string Sentence { get; init; }
+
+    /// <summary>The instrument (with capo), key, strings and frets.</summary>
+    public required NeckMap Map { get; init; }
+
+    /// <summary>What stands on the marks.</summary>
+    public required LabelStyle Labels { get; init; }
+
+    /// <summary>Whether pictures are mirrored for a left-handed player.</summary>
+    public bool IsLeftHanded { get; init; }
+
+    /// <summary>The hand it is for.</summary>
+    public HandSize Hand { get; init; }
+
+    /// <summary>The notes asked for, string by string from the far side, frets ascending; null when none were asked for.</summary>
+    public ValueList<NeckNote>? Notes { get; init; }
+
+    /// <summary>The landmarks; null when not asked for.</summary>
+    public Landmarks? Landmarks { get; init; }
+
+    /// <summary>The shapes asked for, chord by chord in the order asked, each chord's from the nut on; null when none were asked for.</summary>
+    public ValueList<Shape>? Shapes { get; init; }
+
+    /// <summary>The symmetries; null when not asked for.</summary>
+    public Symmetries? Symmetries { get; init; }
+
+    /// <summary>The label of a note in the style of this exhibit, in ASCII.</summary>
+    /// <param name="pitch">The note.</param>
+    /// <param name="degree">Its degree in the key.</param>
+    /// <param name="member">Its place in the chord, or null for a note outside a chord (then its degree is shown).</param>
+    public string LabelOf(Pitch pitch, Degree degree, string? member) => Labels switch
+    {
+        LabelStyle.Members when member is not null => member == "1" ? "R" : member,
+        LabelStyle.Names => pitch.Name.ToString(),
+        LabelStyle.Intervals => Map.Key.Tonic.IntervalTo(pitch.Name).ToDegreeText(),
+        _ => degree.ToString(),
+    };
+}

@@ -1,0 +1,46 @@
+using System.Globalization;
+
+namespace Fretloom.Sentences;
+
+/// <summary>The length of a hand, wrist crease to tip of the middle finger, in millimetres: 100 to 260.</summary>
+/// <remarks>
+/// The <c>default</c> is the adult hand of 189 mm. Sizes: the public data of the 2012 Anthropometric Survey of U.S. Army
+/// Personnel (Gordon et al. 2014, NATICK/TR-15/007): women's 5th percentile 165, men's 95th 210, 189 between the means of
+/// both. A child's 150 mm is an assumption.
+/// </remarks>
+public readonly record struct HandSize
+{
+    private const double AdultMm = 189;
+
+    private readonly double _fromAdultMm;
+
+    /// <summary>Makes a hand.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The length is outside 100 to 260 mm.</exception>
+    public HandSize(double lengthMm)
+    {
+        if (lengthMm is not (>= 100 and <= 260))
+        {
+            throw new ArgumentOutOfRangeException(nameof(lengthMm), lengthMm, "A hand is 100 to 260 mm long.");
+        }
+
+        _fromAdultMm = lengthMm - AdultMm;
+    }
+
+    /// <summary>189 mm.</summary>
+    public static HandSize Adult => default;
+
+    /// <summary>165 mm.</summary>
+    public static HandSize Small => new(165);
+
+    /// <summary>210 mm.</summary>
+    public static HandSize Large => new(210);
+
+    /// <summary>150 mm, an assumption.</summary>
+    public static HandSize Child => new(150);
+
+    /// <summary>The length in millimetres.</summary>
+    public double LengthMm => AdultMm + _fromAdultMm;
+
+    /// <summary>The length: <c>165 mm</c>.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{LengthMm} mm");
+}
