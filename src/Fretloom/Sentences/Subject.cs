@@ -25,7 +25,7 @@ public abstract record Subject
     public sealed record TheThirds : Subject;
 
     /// <summary><c>the triads</c>, <c>the sixth chords</c>, <c>the seventh chords</c>, <c>the ninth chords</c> of the key.</summary>
-    public sealed record ChordsOfTheKey(ChordFamily Family) : Subject;
+    public sealed record ChordsOfTheKey(KeyChords Chords) : Subject;
 
     /// <summary><c>the chord V7</c>, <c>the chords I vi ii V7</c>.</summary>
     public sealed record ChordsByNumeral(ValueList<RomanNumeral> Numerals) : Subject;
@@ -43,7 +43,7 @@ public abstract record Subject
 }
 
 /// <summary>The chords built on every degree of a key.</summary>
-public enum ChordFamily
+public enum KeyChords
 {
     /// <summary>Three notes.</summary>
     Triads,
