@@ -1,0 +1,49 @@
+using System.Text.Json;
+
+namespace Fretloom.Testing;
+
+/// <summary>Independent programs and data that results are compared with. They lie in <c>tests/oracles</c>.</summary>
+public static class Oracle
+{
+    /// <summary>Why a test that asks an oracle cannot run here; null when it can.</summary>
+    public static string? WhyNot =>
+        !Run.IsInstalled("node") ? "skipped: node is not installed"
+        : !Directory.Exists(Repository.PathTo("tests", "oracles", "node_modules"))
+            ? "skipped: oracles are not installed"
+        : null;
+
+    /// <summary>Evaluates an expression of JavaScript in which <c>tonal</c> is the theory library of that name.</summary>
+    /// <param name="expression">Its value must be writable as JSON. One call is a process: ask for many values at once.</param>
+    /// <exception cref="InvalidOperationException">The expression failed; the message is the program's.</exception>
+    public static async Task<JsonElement> AskTonalAsync(string expression)
+    {
+        var result = await Run.ProgramAsync(
+            "node",
+            ["-"],
+            Repository.PathTo("tests", "oracles"),
+            $"const tonal = require('tonal'); console.log(JSON.stringify({expression}));"
+        );
+        return result.ExitCode == 0
+            ? JsonDocument.Parse(result.Output).RootElement
+            : throw new InvalidOperationException(result.Error);
+    }
+
+    /// <summary>The published fingerings for one instrument, as the package chords-db gives them.</summary>
+    /// <param name="instrument"><c>guitar</c> or <c>ukulele</c>.</param>
+    public static JsonElement PublishedChords(string instrument) =>
+        JsonDocument
+            .Parse(
+                File.ReadAllText(
+                    Repository.PathTo(
+                        "tests",
+                        "oracles",
+                        "node_modules",
+                        "@tombatossals",
+                        "chords-db",
+                        "lib",
+                        $"{instrument}.json"
+                    )
+                )
+            )
+            .RootElement;
+}

@@ -1,0 +1,40 @@
+using Fretloom.Testing;
+using Fretloom.Theory;
+
+namespace Fretloom.Tests.Theory;
+
+/// <summary>Source of the check values: tonal, an independent theory library (tests/SOURCES.md).</summary>
+public class ScaleOracleTests
+{
+    private static readonly string[] Tonics =
+    [
+        .. from letter in "CDEFGAB" from sign in new[] { "b", "", "#" } select letter + sign,
+    ];
+
+    [Fact]
+    public async Task Every_scale_on_every_tonic_is_spelled_as_tonal_spells_it()
+    {
+        Assert.SkipWhen(Oracle.WhyNot is not null, Oracle.WhyNot ?? "");
+        (string Tonic, ScaleKind Kind)[] scales =
+        [
+            .. from tonic in Tonics from kind in ScaleKind.All select (tonic, kind),
+        ];
+        var questions = scales.Select(scale =>
+            string.Join(", ", scale.Kind.OtherNames.Prepend(scale.Kind.Name).Select(name => $"'{scale.Tonic} {name}'"))
+        );
+
+        // tonal knows some kinds by their other names only, and answers an unknown one with an empty list.
+        var answers = await Oracle.AskTonalAsync(
+            $"[[{string.Join("], [", questions)}]].map(names => names.map(name => tonal.Scale.get(name).notes).find(notes => notes.length > 0))"
+        );
+
+        Assert.All(
+            scales.Zip(answers.EnumerateArray()),
+            pair =>
+                Assert.Equal(
+                    pair.Second.EnumerateArray().Select(note => note.GetString()),
+                    Scale.Parse($"{pair.First.Tonic} {pair.First.Kind.Name}").Notes.Select(note => note.ToString())
+                )
+        );
+    }
+}
