@@ -42,6 +42,10 @@ public sealed record Instrument
     /// <summary>The name in a sentence, without article.</summary>
     public string Name { get; }
 
+    /// <summary>The name after its indefinite article: <c>a ukulele</c>, <c>an open G guitar</c>.</summary>
+    public string NameWithArticle =>
+        (Name[0] is 'a' or 'e' or 'i' or 'o' or 'A' or 'E' or 'I' or 'O' ? "an " : "a ") + Name;
+
     /// <summary>The strings; item 0 is string 1. With a capo these are the pitches the capo gives.</summary>
     public ValueList<Course> Strings { get; }
 
@@ -105,6 +109,7 @@ public sealed record Instrument
     }
 
     /// <summary>The same neck with other open pitches; its name says them, the string farthest from the floor first.</summary>
+    /// <remarks>The second string of a pair keeps its distance from the first.</remarks>
     /// <param name="openPitches">String 1 first, one for each string.</param>
     /// <exception cref="ArgumentException">The number of pitches is not that of the strings.</exception>
     public Instrument Tuned(IEnumerable<Pitch> openPitches)
@@ -120,13 +125,20 @@ public sealed record Instrument
         return new Instrument(
             this,
             name,
-            Strings.Select((course, at) => new Course(pitches[at], null, course.StartsAtFret)).ToValueList(),
+            Strings.Select((course, at) => Retuned(course, pitches[at])).ToValueList(),
             Capo
         );
     }
 
     /// <summary>The name.</summary>
     public override string ToString() => Name;
+
+    private static Course Retuned(Course course, Pitch open) =>
+        new(
+            open,
+            course.Partner is { } partner ? Raised(open, partner.MidiNumber - course.Open.MidiNumber) : null,
+            course.StartsAtFret
+        );
 
     private static Course Raised(Course course, int semitones) =>
         new(
