@@ -39,11 +39,12 @@ public sealed record Exhibit
     /// <param name="pitch">The note.</param>
     /// <param name="degree">Its degree in the key.</param>
     /// <param name="member">Its place in the chord, or null for a note outside a chord (then its degree is shown).</param>
-    public string LabelOf(Pitch pitch, Degree degree, string? member) => Labels switch
-    {
-        LabelStyle.Members when member is not null => member == "1" ? "R" : member,
-        LabelStyle.Names => pitch.Name.ToString(),
-        LabelStyle.Intervals => Map.Key.Tonic.IntervalTo(pitch.Name).ToDegreeText(),
-        _ => degree.ToString(),
-    };
+    public string LabelOf(Pitch pitch, Degree degree, string? member) =>
+        Labels switch
+        {
+            LabelStyle.Members when member is not null => member == "1" ? "R" : member,
+            LabelStyle.Names => pitch.Name.ToString(),
+            LabelStyle.Intervals => Map.Key.Tonic.IntervalTo(pitch.Name).ToDegreeText(),
+            _ => degree.ToString(),
+        };
 }

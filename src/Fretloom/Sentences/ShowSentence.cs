@@ -70,7 +70,13 @@ public sealed record ShowSentence
 /// <param name="Inversions">0 root position, 1 first; null unsaid, empty for every inversion.</param>
 /// <param name="Position">First position is 1.</param>
 /// <param name="EasyStrings">The number of strings of <c>easy, three strings</c>.</param>
-public sealed record VoicingPhrase(VoicingKind? Kind, Arrangement? Arrangement, ValueList<int>? Inversions, int? Position, int? EasyStrings)
+public sealed record VoicingPhrase(
+    VoicingKind? Kind,
+    Arrangement? Arrangement,
+    ValueList<int>? Inversions,
+    int? Position,
+    int? EasyStrings
+)
 {
     /// <summary>Nothing said.</summary>
     public static VoicingPhrase Unsaid { get; } = new(null, null, null, null, null);

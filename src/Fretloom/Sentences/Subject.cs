@@ -5,9 +5,7 @@ namespace Fretloom.Sentences;
 /// <summary>What a show sentence asks to see.</summary>
 public abstract record Subject
 {
-    private Subject()
-    {
-    }
+    private Subject() { }
 
     /// <summary><c>the notes of the key</c>.</summary>
     public sealed record NotesOfTheKey : Subject;

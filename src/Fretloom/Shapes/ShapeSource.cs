@@ -5,9 +5,7 @@ namespace Fretloom.Shapes;
 /// <summary>What a shape sounds: a chord, perhaps with its Roman numeral, or a scale.</summary>
 public abstract record ShapeSource
 {
-    private ShapeSource()
-    {
-    }
+    private ShapeSource() { }
 
     /// <summary>A chord symbol (<c>Bm7b5</c>) or the name of a scale (<c>A minor pentatonic</c>), in ASCII.</summary>
     public abstract string Name { get; }

@@ -19,15 +19,14 @@ public enum Arrangement
 /// <summary>Which chord shapes are looked for.</summary>
 public abstract record Voicing
 {
-    private Voicing()
-    {
-    }
+    private Voicing() { }
 
     /// <summary>Each string sounds exactly one member.</summary>
     /// <param name="Arrangement">The order of the members.</param>
     /// <param name="Inversions">Which member lies lowest: 0 the root, 1 the third; empty means every one.</param>
     /// <param name="Position">The index finger's fret when the shape must lie in one position (see <see cref="Strummed"/>), or null.</param>
-    public sealed record OneNotePerString(Arrangement Arrangement, ValueList<int> Inversions, int? Position = null) : Voicing;
+    public sealed record OneNotePerString(Arrangement Arrangement, ValueList<int> Inversions, int? Position = null)
+        : Voicing;
 
     /// <summary>All strings that fit sound a member, members may be doubled, the others are muted.</summary>
     /// <param name="Position">The index finger's fret; null looks along the whole range. First position is fret 1 with the open strings.</param>
