@@ -1,0 +1,53 @@
+using System.Globalization;
+
+namespace Fretloom.Pages.Pdf;
+
+/// <summary>A picture file as it is shown in a handout.</summary>
+public sealed record HandoutPicture
+{
+    /// <summary>Says which picture.</summary>
+    /// <param name="path">Path under which the file is handed to the compiler, such as <c>figures/neck.svg</c>.</param>
+    /// <param name="alternativeText">What the picture says, for those who do not see it; not empty.</param>
+    /// <param name="share">Part of the full width it takes, above 0 and up to 1. It is made smaller if the page is too low.</param>
+    /// <param name="isLandscape">Whether it gets a page of its own, lying on its side, in the large-print edition.</param>
+    /// <exception cref="ArgumentException">The path or the alternative text is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The share is not above 0 and up to 1.</exception>
+    public HandoutPicture(string path, string alternativeText, double share = 1, bool isLandscape = false)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        ArgumentException.ThrowIfNullOrWhiteSpace(alternativeText);
+        if (!(share > 0 && share <= 1))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(share),
+                share,
+                "A share of the width lies above 0 and up to 1."
+            );
+        }
+
+        (Path, AlternativeText, Share, IsLandscape) = (path, alternativeText, share, isLandscape);
+    }
+
+    /// <summary>Path of the file among those handed to the compiler.</summary>
+    public string Path { get; }
+
+    /// <summary>What the picture says in words.</summary>
+    public string AlternativeText { get; }
+
+    /// <summary>Part of the full width it takes, above 0 and up to 1.</summary>
+    public double Share { get; }
+
+    /// <summary>Whether it gets a page of its own in the large-print edition.</summary>
+    public bool IsLandscape { get; }
+
+    internal string ToCall(TypstMarkup caption) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"picture({Source}, caption: {caption.OrNone}, share: {Share}, landscape: {(IsLandscape ? "true" : "false")})"
+        );
+
+    internal string ToAside(TypstMarkup words) => $"aside({Source}, words: {words.OrNone})";
+
+    private string Source =>
+        $"{TypstMarkup.Literal("/" + Path.TrimStart('/'))}, alt: {TypstMarkup.Literal(AlternativeText)}";
+}

@@ -1,0 +1,119 @@
+using System.Globalization;
+
+namespace Fretloom.Pages.Pdf;
+
+// Blocks that stand between paragraphs. Those with a name of the handout template need its import.
+public readonly partial record struct TypstMarkup
+{
+    private const int RowsKeptTogether = 12;
+
+    /// <summary>A heading.</summary>
+    /// <param name="level">1 to 6. The handout's title is its only heading of level 1: sections start at 2.</param>
+    /// <param name="content">The words.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The level is not in 1 to 6.</exception>
+    public static TypstMarkup Heading(int level, TypstMarkup content)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(level, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(level, 6);
+        return Block(string.Create(CultureInfo.InvariantCulture, $"heading(level: {level}){content.Bracketed}"));
+    }
+
+    /// <summary>A paragraph.</summary>
+    public static TypstMarkup Paragraph(TypstMarkup content) => new($"\n\n{content}\n\n");
+
+    /// <summary>A list with bullets; items may hold blocks.</summary>
+    public static TypstMarkup BulletList(IEnumerable<TypstMarkup> items) =>
+        Block($"list({string.Concat(items.Select(item => item.Bracketed + ", "))})");
+
+    /// <summary>A numbered list; items may hold blocks.</summary>
+    /// <param name="items">The items in order.</param>
+    /// <param name="start">Number of the first, at least 0.</param>
+    public static TypstMarkup NumberedList(IEnumerable<TypstMarkup> items, int start = 1)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(start);
+        return Block(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"enum(start: {start}, {string.Concat(items.Select(item => item.Bracketed + ", "))})"
+            )
+        );
+    }
+
+    /// <summary>A block quotation.</summary>
+    public static TypstMarkup Quote(TypstMarkup content) => Block($"quote(block: true){content.Bracketed}");
+
+    /// <summary>
+    /// A table whose first row is its header, repeated on every page it reaches. Up to twelve
+    /// rows are kept on one page. Rows that are too short are
+    /// filled with empty cells.
+    /// </summary>
+    /// <param name="header">Cells of the header: as many as there are columns, at least one.</param>
+    /// <param name="rows">Rows in order, each with at most that many cells.</param>
+    /// <param name="alignments">Alignment by column; unsaid, all start at the left.</param>
+    /// <exception cref="ArgumentException">No column, a row that is too long, or alignments that are not one a column.</exception>
+    public static TypstMarkup Table(
+        IReadOnlyList<TypstMarkup> header,
+        IEnumerable<IReadOnlyList<TypstMarkup>> rows,
+        IReadOnlyList<ColumnAlignment>? alignments = null
+    )
+    {
+        if (header.Count == 0)
+        {
+            throw new ArgumentException("A table has at least one column.", nameof(header));
+        }
+
+        if (alignments is not null && alignments.Count != header.Count)
+        {
+            throw new ArgumentException(
+                $"{alignments.Count} alignments for {header.Count} columns.",
+                nameof(alignments)
+            );
+        }
+
+        var body = rows.ToList();
+        var cells = body.SelectMany(row =>
+            row.Count <= header.Count
+                ? row.Concat(Enumerable.Repeat(Empty, header.Count - row.Count))
+                : throw new ArgumentException($"A row has {row.Count} cells, the header {header.Count}.", nameof(rows))
+        );
+        var sides = string.Concat(
+            (alignments ?? [.. header.Select(_ => ColumnAlignment.Left)]).Select(side => Side(side) + ", ")
+        );
+        var table = string.Create(
+            CultureInfo.InvariantCulture,
+            $"table(columns: {header.Count}, align: ({sides}), table.header({Cells(header)}), {Cells(cells)})"
+        );
+        return Block(body.Count <= RowsKeptTogether ? $"block(breakable: false, {table})" : table);
+    }
+
+    /// <summary>Starts a new page, unless the page is still empty.</summary>
+    public static TypstMarkup PageBreak => Block("pagebreak(weak: true)");
+
+    /// <summary>A thin line across the text (handout template).</summary>
+    public static TypstMarkup Rule => Block("rule()");
+
+    /// <summary>A picture with its caption above it; the two are never parted (handout template).</summary>
+    /// <param name="picture">Which picture, and how it is shown.</param>
+    /// <param name="caption">Caption; figures with one are numbered. Empty for a picture without.</param>
+    public static TypstMarkup Figure(HandoutPicture picture, TypstMarkup caption) => Block(picture.ToCall(caption));
+
+    /// <summary>A box that asks for care (handout template).</summary>
+    public static TypstMarkup Caution(TypstMarkup label, TypstMarkup content) =>
+        Block($"caution({label.Bracketed}, {content.Bracketed})");
+
+    /// <summary>A box that shows an error or a warning in its place in the lesson (handout template).</summary>
+    public static TypstMarkup Problem(TypstMarkup label, TypstMarkup content) =>
+        Block($"problem({label.Bracketed}, {content.Bracketed})");
+
+    private static string Cells(IEnumerable<TypstMarkup> cells) =>
+        string.Join(", ", cells.Select(cell => cell.Bracketed));
+
+    private static string Side(ColumnAlignment side) =>
+        side switch
+        {
+            ColumnAlignment.Left => "left",
+            ColumnAlignment.Centre => "center",
+            ColumnAlignment.Right => "right",
+            _ => throw new ArgumentOutOfRangeException(nameof(side)),
+        };
+}
