@@ -1,0 +1,25 @@
+using Fretloom.Neck;
+using Fretloom.Sentences;
+using Fretloom.Theory;
+
+namespace Fretloom.Exhibits;
+
+/// <summary>What a sentence leaves unsaid: from the lesson's front matter, else the program's own defaults.</summary>
+/// <param name="Instrument">The instrument.</param>
+/// <param name="Key">The key; null when the lesson names none. Then a scale that is named brings its own key, else C major.</param>
+/// <param name="Strings">The strings; null for all. Left out where the sentence names another instrument without them.</param>
+/// <param name="Frets">The frets; null for 0-12, or as many as there are.</param>
+/// <param name="Hand">The hand.</param>
+/// <param name="IsLeftHanded">Whether pictures are mirrored.</param>
+public sealed record ShowDefaults(
+    Instrument Instrument,
+    Key? Key = null,
+    StringSet? Strings = null,
+    FretRange? Frets = null,
+    HandSize Hand = default,
+    bool IsLeftHanded = false
+)
+{
+    /// <summary>Guitar in standard tuning, adult hand, nothing else said.</summary>
+    public static ShowDefaults Standard { get; } = new(Catalogue.Default);
+}
