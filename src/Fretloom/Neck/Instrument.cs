@@ -81,6 +81,9 @@ public sealed record Instrument
     public bool Has(Spot spot) =>
         spot.String <= Strings.Count && spot.Fret <= LastFret && spot.Fret >= String(spot.String).StartsAtFret;
 
+    /// <summary>Whether the spot is an open string: at the fret where its string begins.</summary>
+    public bool IsOpen(Spot spot) => Has(spot) && spot.Fret == String(spot.String).StartsAtFret;
+
     /// <summary>The MIDI note a spot sounds, or null when it is not on the neck.</summary>
     public int? MidiAt(Spot spot) => Has(spot) ? String(spot.String).MidiAt(spot.Fret) : null;
 

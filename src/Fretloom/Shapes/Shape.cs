@@ -22,8 +22,9 @@ public sealed record Shape
             throw new ArgumentException("A shape has at least one note, all on the strings of its set.", nameof(notes));
         }
 
-        Span = NeckGeometry.Span(Spots);
-        StretchMm = instrument.StretchMm(Spots);
+        var fretted = Spots.Where(spot => !instrument.IsOpen(spot)).ToList();
+        Span = NeckGeometry.Span(fretted);
+        StretchMm = instrument.StretchMm(fretted);
     }
 
     /// <summary>The chord or scale it sounds.</summary>
@@ -40,6 +41,12 @@ public sealed record Shape
 
     /// <summary>Strings of the set that sound no note, descending.</summary>
     public IEnumerable<int> MutedStrings => Strings.Numbers.Except(Spots.Select(spot => spot.String));
+
+    /// <summary>Members of the chord that no note sounds, such as the fifth of a seventh chord; none for a scale.</summary>
+    public IEnumerable<string> MembersLeftOut =>
+        Source is ShapeSource.OfChord { Chord: var chord }
+            ? Enumerable.Range(0, chord.Notes.Count).Select(chord.MemberText).Except(Notes.Select(note => note.Member))
+            : [];
 
     /// <summary>Frets covered, inclusively, open strings left out; 0 when all are open.</summary>
     public int Span { get; }

@@ -3,7 +3,7 @@ namespace Fretloom.Shapes;
 /// <summary>How the members of a chord follow each other from the lowest-sounding string up.</summary>
 public enum Arrangement
 {
-    /// <summary>In order upward, within an octave of the lowest member.</summary>
+    /// <summary>In stacked order upward, each as near above the one before as it can be: triads and sevenths lie within an octave.</summary>
     Close,
 
     /// <summary>Close position with the second member from the top an octave lower.</summary>

@@ -1,0 +1,95 @@
+using Fretloom.Neck;
+using Fretloom.Theory;
+
+namespace Fretloom.Shapes;
+
+/// <summary>What the notes of a chord's shapes may be: its members by index and, last, a bass that is foreign to it.</summary>
+internal sealed class ChordVoices
+{
+    private const int FewestForLeavingOut = 4;
+
+    private readonly Chord _chord;
+    private readonly int[] _indexOfPitchClass = new int[12];
+
+    public ChordVoices(Chord chord)
+    {
+        _chord = chord;
+        Names = HasForeignBass ? [.. chord.Notes, chord.Bass] : chord.Notes;
+        PitchClasses = PitchClassSet.Of(Names.Select(name => name.PitchClass));
+        Array.Fill(_indexOfPitchClass, -1);
+        for (var index = Names.Count - 1; index >= 0; index--)
+        {
+            _indexOfPitchClass[Names[index].PitchClass.Number] = index;
+        }
+    }
+
+    /// <summary>The members as the chord lists them, then a foreign bass.</summary>
+    public ValueList<NoteName> Names { get; }
+
+    /// <summary>What <see cref="Names"/> sound.</summary>
+    public PitchClassSet PitchClasses { get; }
+
+    public bool HasForeignBass => _chord.Inversion < 0;
+
+    public int Count => Names.Count;
+
+    /// <summary>The pitch classes that must sound.</summary>
+    /// <remarks>
+    /// May be left out: what <see cref="ChordQuality.Omissible"/> says, and in any chord of four or more members the perfect
+    /// fifth (common practice, no source).
+    /// </remarks>
+    public PitchClassSet Essential =>
+        PitchClassSet.Of(Names.Where((_, index) => !MayBeLeftOut(index)).Select(name => name.PitchClass));
+
+    /// <summary>The index of the voice that sounds a pitch class, or -1.</summary>
+    public int IndexOf(PitchClass pitchClass) => _indexOfPitchClass[pitchClass.Number];
+
+    /// <summary>
+    /// Indexes of the voices that may lie lowest. The bass of a slash chord always lies there; else the inversions asked for,
+    /// none meaning every member.
+    /// </summary>
+    public IEnumerable<int> Lowest(ValueList<int> inversions)
+    {
+        if (_chord.Bass.PitchClass != _chord.Root.PitchClass)
+        {
+            return [IndexOf(_chord.Bass.PitchClass)];
+        }
+
+        return inversions.Count == 0 ? Enumerable.Range(0, _chord.Notes.Count) : inversions;
+    }
+
+    /// <summary>The pitch classes of <see cref="Lowest"/>.</summary>
+    public PitchClassSet LowestPitchClasses(ValueList<int> inversions) =>
+        PitchClassSet.Of(Lowest(inversions).Select(index => Names[index].PitchClass));
+
+    /// <summary>Why an inversion does not exist, or null.</summary>
+    public string? WhyNot(ValueList<int> inversions) =>
+        inversions.Any(inversion => inversion < 0 || inversion >= _chord.Notes.Count)
+            ? $"{_chord} has {_chord.Notes.Count} members, so its inversions go up to {_chord.Notes.Count - 1}."
+            : null;
+
+    /// <summary>The shape of some spots that each sound a voice.</summary>
+    public Shape ShapeOf(ShapeSource source, NeckMap map, StringSet strings, IEnumerable<Spot> spots) =>
+        new(source, map.Instrument, strings, spots.Select(spot => NoteAt(map, spot)));
+
+    private ShapeNote NoteAt(NeckMap map, Spot spot)
+    {
+        var index = IndexOf(map.PitchClassAt(spot));
+        var pitch = Pitch.FromMidiNumber(map.SoundAt(spot), Names[index]);
+        return new ShapeNote(spot, pitch, map.Key.DegreeOf(pitch.Name), MemberText(index));
+    }
+
+    private string MemberText(int index) =>
+        index < _chord.Notes.Count ? _chord.MemberText(index) : _chord.Root.IntervalTo(_chord.Bass).ToDegreeText();
+
+    private bool MayBeLeftOut(int index)
+    {
+        if (index >= _chord.Notes.Count || _chord.Notes.Count < FewestForLeavingOut)
+        {
+            return false;
+        }
+
+        var interval = _chord.Quality.Intervals[index];
+        return interval is { Steps: 4, Semitones: 7 } || _chord.Quality.Omissible.Contains(interval);
+    }
+}

@@ -1,0 +1,65 @@
+using Fretloom.Neck;
+using Fretloom.Theory;
+
+namespace Fretloom.Shapes;
+
+/// <summary>Chord shapes for strumming: as many neighbouring strings as fit, the others muted.</summary>
+internal static class StrummedFinder
+{
+    private const int MostFrets = 4;
+
+    /// <summary>Below C2 an instrument plays the bass part.</summary>
+    private const int LowestWithoutBass = 36;
+
+    private const int MostStringsWithoutBass = 4;
+
+    public static string? WhyNot(NeckMap map, Chord chord, Voicing.Strummed voicing)
+    {
+        var voices = new ChordVoices(chord);
+        return voices.WhyNot(voicing.Inversions)
+            ?? (
+                voices.Essential.Count > map.Strings.Count
+                    ? $"{chord} needs at least {voices.Essential.Count} strings; the set {map.Strings} has {map.Strings.Count}."
+                    : null
+            );
+    }
+
+    public static IEnumerable<Shape> Find(NeckMap map, ShapeSource.OfChord source, Voicing.Strummed voicing)
+    {
+        var voices = new ChordVoices(source.Chord);
+        var isRootUnsaid = voicing.Inversions == [0];
+        var lowest = voices.LowestPitchClasses(
+            isRootUnsaid && LeavesTheBassToOthers(map.Instrument) ? [] : voicing.Inversions
+        );
+        var grips = new Grips(new Reach(map, voicing.Position), voices, lowest, MostFrets);
+        var found = Enumerable.Range(1, map.Strings.Count).SelectMany(map.Strings.Neighbours).SelectMany(grips.On);
+        return GripOrder.Sort(
+            map.Instrument,
+            WithoutPartsOfOthers([.. found]).Select(spots => voices.ShapeOf(source, map, map.Strings, spots))
+        );
+    }
+
+    /// <summary>
+    /// Whether any member may lie lowest when nothing else is said: on re-entrant instruments, and on those of four strings
+    /// or fewer that do not reach below C2, all strings are played and the root is left to a deeper instrument (common practice,
+    /// no source; the limits are ours).
+    /// </summary>
+    private static bool LeavesTheBassToOthers(Instrument instrument)
+    {
+        var fromFar = instrument.OpenPitches.Reverse().Select(pitch => pitch.MidiNumber).ToList();
+        var isReentrant = fromFar.Zip(fromFar.Skip(1)).Any(pair => pair.First > pair.Second);
+        return isReentrant || (fromFar.Count <= MostStringsWithoutBass && fromFar.Min() >= LowestWithoutBass);
+    }
+
+    /// <summary>Drops what is merely another grip with outer strings muted.</summary>
+    private static IEnumerable<ValueList<Spot>> WithoutPartsOfOthers(IReadOnlyList<ValueList<Spot>> grips)
+    {
+        var parts = grips.SelectMany(ProperParts).ToHashSet();
+        return grips.Where(grip => !parts.Contains(grip));
+    }
+
+    private static IEnumerable<ValueList<Spot>> ProperParts(ValueList<Spot> grip) =>
+        from length in Enumerable.Range(1, grip.Count - 1)
+        from start in Enumerable.Range(0, grip.Count - length + 1)
+        select grip.Skip(start).Take(length).ToValueList();
+}
