@@ -3,6 +3,10 @@ using Fretloom.Theory;
 namespace Fretloom.Neck;
 
 /// <summary>What stands out in a key on a string set: full frets, empty frets, the thirds between neighbours, the hinge.</summary>
+/// <remarks>
+/// Below the fret where a short string begins it sounds nothing: no fret there is full on a set with that string, and one can
+/// be empty.
+/// </remarks>
 /// <param name="FullFrets">Frets, ascending, at which every string of the set sounds a note of the key.</param>
 /// <param name="EmptyFrets">Frets, ascending, at which none does.</param>
 /// <param name="Thirds">Thirds inside the range, by pair from the far side, then by the lower note's fret.</param>
@@ -26,13 +30,14 @@ public sealed record Landmarks(
         );
 
     /// <summary>The thirds of a map, in the order of <see cref="Thirds"/>.</summary>
+    /// <remarks>The lower note is on the string whose open pitch is lower; of two strings tuned alike, on the far one.</remarks>
     public static IEnumerable<Third> ThirdsOf(NeckMap map)
     {
+        var notes = map.NotesOfKey.ToLookup(note => note.Spot.String);
         foreach (var (far, near) in Pairs(map.Strings))
         {
             var isFarLower = map.Instrument.String(far).Open.MidiNumber <= map.Instrument.String(near).Open.MidiNumber;
             var (lowerString, upperString) = isFarLower ? (far, near) : (near, far);
-            var notes = map.NotesOfKey.ToLookup(note => note.Spot.String);
             foreach (var lower in notes[lowerString])
             {
                 foreach (var upper in notes[upperString].Where(upper => IsThird(lower, upper)))
@@ -45,6 +50,7 @@ public sealed record Landmarks(
 
     /// <summary>
     /// Where a string set has exactly one pair of neighbours tuned unlike all its other pairs, that pair, far string first.
+    /// Pairs are tuned alike when the step from one open pitch to the other is the same number of semitones, up or down.
     /// Sets of fewer than four strings have none: with two pairs neither is the odd one.
     /// </summary>
     public static (int Far, int Near)? HingeOf(Instrument instrument, StringSet strings)

@@ -47,16 +47,19 @@ public static class NeckGeometry
     }
 
     /// <summary>Frets covered, counted inclusively, open strings left out: frets 5 to 7 are 3. 0 when every string is open.</summary>
-    public static int Span(IEnumerable<Spot> spots)
+    public static int Span(this Instrument instrument, IEnumerable<Spot> spots)
     {
-        var frets = spots.Select(spot => spot.Fret).Where(fret => fret > 0).ToList();
+        var frets = instrument.PressedFrets(spots);
         return frets.Count == 0 ? 0 : frets.Max() - frets.Min() + 1;
     }
 
     /// <summary>Millimetres along the neck between the lowest and the highest landing point, open strings left out.</summary>
     public static double StretchMm(this Instrument instrument, IEnumerable<Spot> spots)
     {
-        var frets = spots.Select(spot => spot.Fret).Where(fret => fret > 0).ToList();
+        var frets = instrument.PressedFrets(spots);
         return frets.Count == 0 ? 0 : instrument.LandingMm(frets.Max()) - instrument.LandingMm(frets.Min());
     }
+
+    private static List<int> PressedFrets(this Instrument instrument, IEnumerable<Spot> spots) =>
+        spots.Where(spot => !instrument.IsOpen(spot)).Select(spot => spot.Fret).ToList();
 }

@@ -33,7 +33,7 @@ public readonly record struct StringSet
     /// <summary>All the strings from one down to another, such as 4 down to 1.</summary>
     /// <exception cref="ArgumentException">The numbers do not descend, or are outside 1 to 99.</exception>
     public static StringSet Run(int farthest, int nearest) =>
-        new(Enumerable.Range(nearest, Math.Max(0, farthest - nearest + 1)));
+        new(farthest <= 99 ? Enumerable.Range(nearest, Math.Max(0, farthest - nearest + 1)) : []);
 
     /// <summary>Every run of neighbours of the set of a given size, from the far side on: of 6-1, size 4: 6-3, 5-2, 4-1.</summary>
     public IEnumerable<StringSet> Neighbours(int size)
@@ -58,6 +58,7 @@ public readonly record struct StringSet
             ends.Length == 2
                 ? ends
                 : (text ?? "")
+                    .Replace(", and ", ",", StringComparison.Ordinal)
                     .Replace(" and ", ",", StringComparison.Ordinal)
                     .Split(',', StringSplitOptions.TrimEntries);
         var numbers = new List<int>();

@@ -8,13 +8,8 @@ public readonly record struct StringSpacing
     /// <exception cref="ArgumentOutOfRangeException">A distance is outside 0 to 50 mm.</exception>
     public StringSpacing(double nutMm, double bridgeMm)
     {
-        if (nutMm is not (>= 0 and <= 50) || bridgeMm is not (>= 0 and <= 50))
-        {
-            throw new ArgumentOutOfRangeException(nameof(nutMm), nutMm, "Spacings are 0 to 50 mm.");
-        }
-
-        NutMm = nutMm;
-        BridgeMm = bridgeMm;
+        NutMm = Checked(nutMm, nameof(nutMm));
+        BridgeMm = Checked(bridgeMm, nameof(bridgeMm));
     }
 
     /// <summary>Millimetres between neighbours at the nut.</summary>
@@ -22,4 +17,9 @@ public readonly record struct StringSpacing
 
     /// <summary>Millimetres between neighbours at the bridge.</summary>
     public double BridgeMm { get; }
+
+    private static double Checked(double distanceMm, string parameter) =>
+        distanceMm is >= 0 and <= 50
+            ? distanceMm
+            : throw new ArgumentOutOfRangeException(parameter, distanceMm, "Spacings are 0 to 50 mm.");
 }

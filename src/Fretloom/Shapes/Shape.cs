@@ -22,9 +22,8 @@ public sealed record Shape
             throw new ArgumentException("A shape has at least one note, all on the strings of its set.", nameof(notes));
         }
 
-        var fretted = Spots.Where(spot => !instrument.IsOpen(spot)).ToList();
-        Span = NeckGeometry.Span(fretted);
-        StretchMm = instrument.StretchMm(fretted);
+        Span = instrument.Span(Spots);
+        StretchMm = instrument.StretchMm(Spots);
     }
 
     /// <summary>The chord or scale it sounds.</summary>
