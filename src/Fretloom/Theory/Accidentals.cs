@@ -1,9 +1,14 @@
+using System.Buffers;
+using System.Text;
+
 namespace Fretloom.Theory;
 
 /// <summary>How alterations are written and read.</summary>
 /// <remarks>Signs: Unicode ♭ U+266D, ♮ U+266E, ♯ U+266F, 𝄪 U+1D12A, 𝄫 U+1D12B (Unicode Standard, Musical Symbols).</remarks>
 public static class Accidentals
 {
+    private static readonly SearchValues<char> BetweenWords = SearchValues.Create(" \t\r\n,;:.!?\"'“”‘’–—|");
+
     /// <summary>ASCII signs: <c>#</c> and <c>b</c>, repeated; nothing for 0.</summary>
     public static string Ascii(int alteration) => new(alteration < 0 ? 'b' : '#', Math.Abs(alteration));
 
@@ -15,27 +20,65 @@ public static class Accidentals
         return (count % 2 == 1 ? one : "") + string.Concat(Enumerable.Repeat(two, count / 2));
     }
 
-    /// <summary>Replaces the ASCII accidentals that follow a letter or stand before a digit by Unicode signs, for display.</summary>
-    /// <example><c>Bbm7b5</c> becomes <c>B♭m7♭5</c>; <c>b3</c> becomes <c>♭3</c>.</example>
+    /// <summary>Replaces the ASCII accidentals in chord symbols, Roman numerals, pitches and degrees by Unicode signs, for display.</summary>
+    /// <param name="ascii">A label or a whole sentence. Only what reads as music changes; words never do.</param>
+    /// <example>
+    /// <c>Bbm7b5</c> becomes <c>B♭m7♭5</c>; <c>b3</c> becomes <c>♭3</c>; in <c>Bb bass, bVII</c> the word <c>bass</c> stays.
+    /// </example>
     public static string Pretty(string ascii)
     {
-        var text = new System.Text.StringBuilder(ascii.Length);
+        ArgumentNullException.ThrowIfNull(ascii);
+        var text = new StringBuilder(ascii.Length);
         for (var at = 0; at < ascii.Length; )
         {
-            var run = RunLength(ascii, at);
-            var afterLetter = at > 0 && ascii[at - 1] is >= 'A' and <= 'G' && !InsideWord(ascii, at + run);
-            var beforeNumber =
-                at + run < ascii.Length
-                && (char.IsAsciiDigit(ascii[at + run]) || ascii[at + run] is 'I' or 'V' or 'i' or 'v');
-            if (run > 0 && (afterLetter || beforeNumber))
-            {
-                text.Append(Unicode(ascii[at] == 'b' ? -run : run));
-                at += run;
-            }
-            else
-            {
-                text.Append(ascii[at++]);
-            }
+            var length = WordLength(ascii.AsSpan(at));
+            text.Append(length == 0 ? ascii.AsSpan(at, 1) : PrettyWord(ascii.Substring(at, length)));
+            at += Math.Max(length, 1);
+        }
+
+        return text.ToString();
+    }
+
+    private static int WordLength(ReadOnlySpan<char> text)
+    {
+        var end = text.IndexOfAny(BetweenWords);
+        return end < 0 ? text.Length : end;
+    }
+
+    private static string PrettyWord(string word)
+    {
+        if (!word.AsSpan().ContainsAny('b', '#'))
+        {
+            return word;
+        }
+
+        if (IsMusic(word))
+        {
+            return WithSigns(word);
+        }
+
+        // Not one symbol: perhaps brackets around one, or several joined by hyphens or slashes.
+        var joint = word.IndexOfAny(['-', '/', '(', ')', '[', ']']);
+        return joint < 0 ? word : PrettyWord(word[..joint]) + word[joint] + PrettyWord(word[(joint + 1)..]);
+    }
+
+    private static bool IsMusic(string word) =>
+        Chord.TryParse(word, out _)
+        || RomanNumeral.TryParse(word, out _)
+        || (char.IsAsciiLetterUpper(word[0]) && Pitch.TryParse(word, out _))
+        || IsNumber(word.AsSpan().TrimStart("b#"));
+
+    private static bool IsNumber(ReadOnlySpan<char> text) =>
+        text.Length is 1 or 2 && !text.ContainsAnyExceptInRange('0', '9');
+
+    private static string WithSigns(string symbol)
+    {
+        var text = new StringBuilder(symbol.Length);
+        for (var at = 0; at < symbol.Length; )
+        {
+            var run = RunLength(symbol, at);
+            text.Append(run == 0 ? symbol[at].ToString() : Unicode(symbol[at] == 'b' ? -run : run));
+            at += Math.Max(run, 1);
         }
 
         return text.ToString();
@@ -85,13 +128,4 @@ public static class Accidentals
 
         return end - at;
     }
-
-    private static bool InsideWord(string text, int at) =>
-        at < text.Length
-        && text[at] is >= 'a' and <= 'z'
-        && !text[at..].StartsWith('m')
-        && !text[at..].StartsWith("dim", StringComparison.Ordinal)
-        && !text[at..].StartsWith("sus", StringComparison.Ordinal)
-        && !text[at..].StartsWith("aug", StringComparison.Ordinal)
-        && !text[at..].StartsWith("add", StringComparison.Ordinal);
 }

@@ -2,9 +2,18 @@ namespace Fretloom.Theory;
 
 public sealed partial class ChordQuality
 {
-    /// <summary>Every quality, from the plainest to the rarest: the order in which names are preferred.</summary>
-    public static ValueList<ChordQuality> All { get; } =
-    [.. Triads(), .. Sixths(), .. Sevenths(), .. Ninths(), .. Elevenths(), .. Thirteenths(), .. Quartals()];
+    private static readonly ValueList<ChordQuality> UsualOnes =
+    [
+        .. Triads(),
+        .. Sixths(),
+        .. Sevenths(),
+        .. Ninths(),
+        .. Elevenths(),
+        .. Thirteenths(),
+    ];
+
+    /// <summary>Every quality, the usual ones first and among these the plainest: the order in which names are preferred.</summary>
+    public static ValueList<ChordQuality> All { get; } = [.. UsualOnes, .. Rare()];
 
     /// <summary>The major triad.</summary>
     public static ChordQuality Major { get; } = All[0];
@@ -22,7 +31,6 @@ public sealed partial class ChordQuality
             new(ChordFamily.Suspended, "sus2", "suspended second", "1 2 5", "", "", ""),
             new(ChordFamily.Dyad, "5", "power chord", "1 5", "", "", ""),
             Triad("majb5", "major triad with flat fifth", "1 3 b5", "(b5) Mb5 b5"),
-            Triad("dimbb3", "diminished triad with diminished third", "1 bb3 b5", "obb3 dim(bb3)"),
         ];
 
     private static IEnumerable<ChordQuality> Sixths() =>
@@ -33,14 +41,6 @@ public sealed partial class ChordQuality
             Added("madd9", "minor added ninth", "1 b3 5 9", "m2 madd2 m(add9)"),
             Sixth("69", "added sixth and ninth", "1 3 5 6 9", "6/9 M69 6add9", "5"),
             Sixth("m69", "minor added sixth and ninth", "1 b3 5 6 9", "m6/9 -69 m6add9", "5"),
-            Sixth("mb6", "minor added flat sixth", "1 b3 5 b6", "maddb6 m(addb6) m(b6)"),
-            Sixth("majb6", "added flat sixth", "1 3 5 b6", "addb6 (addb6) Mb6"),
-            Sixth("aug6", "augmented added sixth", "1 3 #5 6", "+6 6#5 augadd6"),
-            Sixth("dimb6", "diminished added flat sixth", "1 b3 b5 b6", "ob6 dimaddb6"),
-            Sixth("dim6", "diminished added sixth", "1 b3 b5 6", "o6 dimadd6 m6b5"),
-            Sixth("maj#6", "added augmented sixth", "1 3 5 #6", "add#6 (add#6) M#6"),
-            Sixth("6b5", "added sixth with flat fifth", "1 3 b5 6", "M6b5 maj6b5"),
-            Sixth("dimb6bb3", "diminished added flat sixth with diminished third", "1 bb3 b5 b6", "ob6bb3"),
             Sixth("69#11", "added sixth, ninth and sharp eleventh", "1 3 5 6 9 #11", "6/9#11 6add9#11", "5"),
             Added("add11", "added eleventh", "1 3 5 11", "add4 (add11)"),
             Added("madd11", "minor added eleventh", "1 b3 5 11", "madd4 m(add11)"),
@@ -67,8 +67,6 @@ public sealed partial class ChordQuality
             Suspended("7sus2", "dominant seventh suspended second", "1 2 5 b7", "", "5"),
             Suspended("maj7sus2", "major seventh suspended second", "1 2 5 7", "M7sus2", "5"),
             Seventh("m7#5", "minor seventh sharp fifth", "1 b3 #5 b7", "-7#5 min7#5"),
-            Seventh("mbb7", "minor diminished seventh", "1 b3 5 bb7", "m(bb7) minbb7"),
-            Seventh("dim7bb3", "diminished seventh with diminished third", "1 bb3 b5 bb7", "o7bb3"),
             Suspended("sus2sus4", "suspended second and fourth", "1 2 4 5", "sus24 sus4add9", ""),
         ];
 
@@ -87,7 +85,7 @@ public sealed partial class ChordQuality
             Ninth("m7b5b9", "half-diminished seventh flat ninth", "1 b3 b5 b7 b9", "ø7b9 øb9 m7b9b5"),
             Ninth("9#5", "augmented ninth", "1 3 #5 b7 9", "aug9 +9 9+"),
             Ninth("9b5", "dominant ninth flat fifth", "1 3 b5 b7 9", "9-5"),
-            Ninth("7#5#9", "augmented seventh sharp ninth", "1 3 #5 b7 #9", "7#9#5 7alt alt7 +7#9 aug7#9"),
+            Ninth("7#5#9", "augmented seventh sharp ninth", "1 3 #5 b7 #9", "7#9#5 7alt alt7 alt +7#9 aug7#9"),
             Ninth("7#5b9", "augmented seventh flat ninth", "1 3 #5 b7 b9", "7b9#5 +7b9 aug7b9"),
             Ninth("7b5b9", "dominant seventh flat fifth flat ninth", "1 3 b5 b7 b9", "7b9b5"),
             Ninth("7b5#9", "dominant seventh flat fifth sharp ninth", "1 3 b5 b7 #9", "7#9b5"),
@@ -97,10 +95,6 @@ public sealed partial class ChordQuality
             Ninth("maj7b9", "major seventh flat ninth", "1 3 5 7 b9", "M7b9", "5"),
             Ninth("maj7#5#9", "augmented major seventh sharp ninth", "1 3 #5 7 #9", "+M7#9 augmaj7#9"),
             Ninth("maj9b5", "major ninth flat fifth", "1 3 b5 7 9", "M9b5"),
-            Ninth("dim9", "diminished ninth", "1 b3 b5 bb7 9", "o9"),
-            Ninth("dim7b9", "diminished seventh flat ninth", "1 b3 b5 bb7 b9", "o7b9"),
-            Ninth("mbb7b9", "minor diminished seventh flat ninth", "1 b3 5 bb7 b9", "m(bb7b9)"),
-            Ninth("dim7bb3b9", "diminished seventh flat ninth with diminished third", "1 bb3 b5 bb7 b9", "o7bb3b9"),
         ];
 
     private static IEnumerable<ChordQuality> Elevenths() =>
@@ -151,9 +145,25 @@ public sealed partial class ChordQuality
             Thirteenth("mMaj13", "minor-major thirteenth", "1 b3 5 7 9 13", "mM13 m(maj13)", "5 9", "11"),
         ];
 
-    // No usual symbol exists; the names say what is stacked.
-    private static IEnumerable<ChordQuality> Quartals() =>
+    // Stacks of odd scales, and of sixths that are better known as inversions of seventh chords. For stacks of fourths no usual
+    // symbol exists; the names say what is stacked.
+    private static IEnumerable<ChordQuality> Rare() =>
         [
+            Triad("dimbb3", "diminished triad with diminished third", "1 bb3 b5", "obb3 dim(bb3)"),
+            Sixth("mb6", "minor added flat sixth", "1 b3 5 b6", "maddb6 m(addb6) m(b6)"),
+            Sixth("majb6", "added flat sixth", "1 3 5 b6", "addb6 (addb6) Mb6"),
+            Sixth("aug6", "augmented added sixth", "1 3 #5 6", "+6 6#5 augadd6"),
+            Sixth("dimb6", "diminished added flat sixth", "1 b3 b5 b6", "ob6 dimaddb6"),
+            Sixth("dim6", "diminished added sixth", "1 b3 b5 6", "o6 dimadd6 m6b5"),
+            Sixth("maj#6", "added augmented sixth", "1 3 5 #6", "add#6 (add#6) M#6"),
+            Sixth("6b5", "added sixth with flat fifth", "1 3 b5 6", "M6b5 maj6b5"),
+            Sixth("dimb6bb3", "diminished added flat sixth with diminished third", "1 bb3 b5 b6", "ob6bb3"),
+            Seventh("mbb7", "minor diminished seventh", "1 b3 5 bb7", "m(bb7) minbb7"),
+            Seventh("dim7bb3", "diminished seventh with diminished third", "1 bb3 b5 bb7", "o7bb3"),
+            Ninth("dim9", "diminished ninth", "1 b3 b5 bb7 9", "o9"),
+            Ninth("dim7b9", "diminished seventh flat ninth", "1 b3 b5 bb7 b9", "o7b9"),
+            Ninth("mbb7b9", "minor diminished seventh flat ninth", "1 b3 5 bb7 b9", "m(bb7b9)"),
+            Ninth("dim7bb3b9", "diminished seventh flat ninth with diminished third", "1 bb3 b5 bb7 b9", "o7bb3b9"),
             new(ChordFamily.Quartal, "quartal3", "quartal stack of three", "1 4 b7", "quartal", "", ""),
             new(ChordFamily.Quartal, "quartal4", "quartal stack of four", "1 4 b7 b10", "", "", ""),
             new(ChordFamily.Quartal, "quartal5", "quartal stack of five", "1 4 b7 b10 b13", "", "", ""),

@@ -10,6 +10,9 @@ namespace Fretloom.Theory;
 /// </remarks>
 public sealed partial class ChordQuality
 {
+    private readonly PitchClassSet _required;
+    private readonly PitchClassSet _addable;
+
     private ChordQuality(
         ChordFamily family,
         string symbol,
@@ -27,7 +30,9 @@ public sealed partial class ChordQuality
         OtherSymbols = Words(otherSymbols).ToValueList();
         Omissible = Members(omissible);
         Addable = Members(addable);
-        PitchClasses = PitchClassSet.Of(Intervals.Select(interval => PitchClass.FromSemitones(interval.Semitones)));
+        PitchClasses = OnC(Intervals);
+        _addable = OnC(Addable);
+        _required = new PitchClassSet(PitchClasses.Mask & ~OnC(Omissible).Mask);
     }
 
     /// <summary>The kind of stack.</summary>
@@ -76,9 +81,20 @@ public sealed partial class ChordQuality
     /// <summary>Whether a member is a seventh.</summary>
     public bool HasSeventh => Intervals.Any(interval => interval.Number == 7);
 
+    /// <summary>
+    /// Whether players use it by this name. The others are stacks of odd scales, of fourths, or inversions of better known chords.
+    /// </summary>
+    public bool IsUsual => Rank < UsualOnes.Count;
+
+    /// <summary>The index in <see cref="All"/>: the lower, the plainer.</summary>
+    internal int Rank => All.IndexOf(this);
+
+    /// <summary>Whether a set of notes may be called by this quality on the root C.</summary>
+    internal bool CanSound(PitchClassSet onC) =>
+        onC.Includes(_required) && new PitchClassSet(PitchClasses.Mask | _addable.Mask).Includes(onC);
+
     /// <summary>The quality whose members are exactly these intervals, in stacked order; null when no quality has them.</summary>
-    public static ChordQuality? Of(ValueList<Interval> intervals) =>
-        All.FirstOrDefault(quality => quality.Intervals == intervals);
+    public static ChordQuality? Of(ValueList<Interval> intervals) => Table.ByIntervals.GetValueOrDefault(intervals);
 
     /// <summary>Reads a suffix: canonical, one of the others, or any spelling put together likewise (<c>M7</c>, <c>△7</c>, <c>-7b5</c>, <c>ø</c>, <c>m7(♭5)</c>).</summary>
     /// <param name="text">The suffix; empty for a major triad.</param>
@@ -101,6 +117,9 @@ public sealed partial class ChordQuality
     /// <summary>The symbol.</summary>
     public override string ToString() => Symbol;
 
+    private static PitchClassSet OnC(ValueList<Interval> intervals) =>
+        PitchClassSet.Of(intervals.Select(interval => PitchClass.FromSemitones(interval.Semitones)));
+
     private static string[] Words(string text) => text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     // Members are written against the major scale: "1 b3 5 b7".
@@ -116,6 +135,10 @@ public sealed partial class ChordQuality
     private static class Table
     {
         public static readonly Dictionary<string, ChordQuality> BySpelling = Spellings();
+
+        public static readonly Dictionary<ValueList<Interval>, ChordQuality> ByIntervals = All.ToDictionary(quality =>
+            quality.Intervals
+        );
 
         private static Dictionary<string, ChordQuality> Spellings()
         {

@@ -7,11 +7,14 @@ namespace Fretloom.Theory;
 /// <remarks>In A minor, C is 3. The <c>default</c> is degree 1. Text: <c>5</c>, <c>b3</c>, <c>#4</c>.</remarks>
 public readonly record struct Degree
 {
+    /// <summary>The largest alteration, in semitones either way: any note name has a degree in any key.</summary>
+    public const int MaxAlteration = 16;
+
     private readonly int _steps;
 
     /// <summary>Makes a degree.</summary>
     /// <param name="number">1 to 7.</param>
-    /// <param name="alteration">Semitones away from the scale's note of that number, -12 to 12.</param>
+    /// <param name="alteration">Semitones away from the scale's note of that number, -16 to 16.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number or the alteration is out of range.</exception>
     public Degree(int number, int alteration = 0)
     {
@@ -20,12 +23,12 @@ public readonly record struct Degree
             throw new ArgumentOutOfRangeException(nameof(number), number, "A key has degrees 1 to 7.");
         }
 
-        if (alteration is < -12 or > 12)
+        if (alteration is < -MaxAlteration or > MaxAlteration)
         {
             throw new ArgumentOutOfRangeException(
                 nameof(alteration),
                 alteration,
-                "A degree is altered by at most 12 semitones."
+                "A degree is altered by at most 16 semitones."
             );
         }
 
@@ -56,7 +59,7 @@ public readonly record struct Degree
     public static bool TryParse([NotNullWhen(true)] string? text, out Degree degree)
     {
         degree = default;
-        if (text is not { Length: > 0 and <= 13 } || text[^1] is < '1' or > '7')
+        if (text is not { Length: > 0 and <= MaxAlteration + 1 } || text[^1] is < '1' or > '7')
         {
             return false;
         }

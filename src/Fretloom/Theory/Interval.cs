@@ -10,15 +10,24 @@ namespace Fretloom.Theory;
 /// </remarks>
 public readonly record struct Interval
 {
-    private const int MaxDeviation = 12;
+    private const int MaxSteps = 700;
+    private const int MaxDeviation = 28;
 
     /// <summary>Makes an interval.</summary>
-    /// <param name="steps">Letters apart: 0 unison, 2 third, 7 octave; negative downward.</param>
+    /// <param name="steps">Letters apart: 0 unison, 2 third, 7 octave; negative downward; -700 to 700, a hundred octaves.</param>
     /// <param name="semitones">Semitones apart; negative downward.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The semitones are more than twelve away from the natural size.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// Too many letters, or semitones more than 28 away from the major or perfect size (two names twelve accidentals off, on letters whose own
+    /// distance is off by a few).
+    /// </exception>
     public Interval(int steps, int semitones)
     {
-        if (Math.Abs(semitones - NaturalSemitones(steps)) > MaxDeviation)
+        if (steps is < -MaxSteps or > MaxSteps)
+        {
+            throw new ArgumentOutOfRangeException(nameof(steps), steps, "An interval spans at most 700 letters.");
+        }
+
+        if (semitones < NaturalSemitones(steps) - MaxDeviation || semitones > NaturalSemitones(steps) + MaxDeviation)
         {
             throw new ArgumentOutOfRangeException(
                 nameof(semitones),
@@ -63,13 +72,17 @@ public readonly record struct Interval
         }
     }
 
-    /// <summary>How far the size is from the major scale's (perfect or major) interval of that number, in semitones.</summary>
-    public int AlterationFromMajor => Math.Abs(Semitones) - NaturalSemitones(Math.Abs(Steps));
+    /// <summary>
+    /// How far the size is from the major scale's (perfect or major) interval of that number, in semitones; -1 from C sharp to the
+    /// C on the same letter, which is b1.
+    /// </summary>
+    public int AlterationFromMajor => (Semitones - NaturalSemitones(Steps)) * (Steps < 0 ? -1 : 1);
 
     /// <summary>The same distance the other way.</summary>
     public Interval Negated() => new(-Steps, -Semitones);
 
     /// <summary>The sum of two intervals.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The sum is beyond what the constructor allows.</exception>
     public Interval Plus(Interval other) => new(Steps + other.Steps, Semitones + other.Semitones);
 
     /// <summary>The interval that completes this simple one to an octave.</summary>
@@ -102,22 +115,26 @@ public readonly record struct Interval
 
         var letters = body.IndexOfAnyInRange('0', '9');
         if (
-            letters is < 1 or >= MaxDeviation
+            letters is < 1 or > MaxDeviation
             || !int.TryParse(body[letters..], NumberStyles.None, CultureInfo.InvariantCulture, out var number)
-            || number is < 1 or > 99
+            || number is < 1 or > MaxSteps + 1
         )
         {
             return false;
         }
 
-        if (Deviation(body[..letters], (number - 1) % 7 is 0 or 3 or 4) is not { } deviation)
+        if (
+            Deviation(body[..letters], (number - 1) % 7 is 0 or 3 or 4) is not { } deviation
+            || deviation < -MaxDeviation
+            || (number == 1 && deviation < 0)
+        )
         {
             return false;
         }
 
         var up = new Interval(number - 1, NaturalSemitones(number - 1) + deviation);
         interval = isDescending ? up.Negated() : up;
-        return up.Quality.AsSpan().SequenceEqual(body[..letters]);
+        return !isDescending || interval != up;
     }
 
     /// <summary>Quality and number, with a minus sign when descending: <c>m3</c>, <c>-P4</c>.</summary>

@@ -7,9 +7,10 @@ public sealed record Key
 {
     /// <summary>Makes a key.</summary>
     /// <exception cref="ArgumentException">The kind of scale has not seven notes.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A note would need more than <see cref="NoteName.MaxAlteration"/> accidentals.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The tonic is altered by more than <see cref="Scale.MaxTonicAlteration"/>.</exception>
     public Key(NoteName tonic, ScaleKind kind)
     {
+        ArgumentNullException.ThrowIfNull(kind);
         if (!kind.IsSevenNote)
         {
             throw new ArgumentException($"A key has seven notes; {kind} has {kind.Intervals.Count}.", nameof(kind));

@@ -11,6 +11,16 @@ internal static class RomanNumeralText
     private static readonly string[] TriadFigures = ["", "6", "64"];
     private static readonly string[] SeventhFigures = ["7", "65", "43", "42"];
 
+    // Longer figures before those that end them.
+    private static readonly (string Figures, int Inversion)[] TriadReadings = [("64", 2), ("6", 1)];
+    private static readonly (string Figures, int Inversion)[] SeventhReadings =
+    [
+        ("65", 1),
+        ("43", 2),
+        ("42", 3),
+        ("2", 3),
+    ];
+
     public static string Write(RomanNumeral numeral)
     {
         var letters = Numerals[numeral.Degree.Number - 1];
@@ -90,12 +100,27 @@ internal static class RomanNumeralText
         out int inversion
     )
     {
-        foreach (var (figures, plain, number) in Endings())
+        foreach (var (figures, number) in SeventhReadings)
+        {
+            // Alterations may follow the figures: V65b5.
+            var at = suffix.IndexOf(figures, StringComparison.Ordinal);
+            if (
+                at >= 0
+                && TryParseQuality($"{suffix[..at]}7{suffix[(at + figures.Length)..]}", isSmall, out quality)
+                && quality.IsSeventh
+            )
+            {
+                inversion = number;
+                return true;
+            }
+        }
+
+        foreach (var (figures, number) in TriadReadings)
         {
             if (
                 suffix.EndsWith(figures, StringComparison.Ordinal)
-                && TryParseQuality(suffix[..^figures.Length] + plain, isSmall, out quality)
-                && (plain == "7" ? quality.IsSeventh : quality.IsTriad)
+                && TryParseQuality(suffix[..^figures.Length], isSmall, out quality)
+                && quality.IsTriad
             )
             {
                 inversion = number;
@@ -105,16 +130,6 @@ internal static class RomanNumeralText
 
         inversion = 0;
         return TryParseQuality(suffix, isSmall, out quality);
-    }
-
-    private static IEnumerable<(string Figures, string Plain, int Inversion)> Endings()
-    {
-        yield return ("65", "7", 1);
-        yield return ("43", "7", 2);
-        yield return ("42", "7", 3);
-        yield return ("64", "", 2);
-        yield return ("6", "", 1);
-        yield return ("2", "7", 3);
     }
 
     // Behind small letters the m may be left out: ii7 is a minor seventh.
@@ -129,6 +144,10 @@ internal static class RomanNumeralText
         quality.Symbol switch
         {
             "6" or "m6" => "add6",
+            "mb6" or "majb6" => "addb6",
+            "maj#6" => "add#6",
+            "dim6" => "oadd6",
+            "aug6" => "+add6",
             "m7b5" => "ø7",
             "aug" => "+",
             "mMaj7" or "mMaj9" or "mMaj11" or "mMaj13" => "maj" + quality.Symbol[4..],

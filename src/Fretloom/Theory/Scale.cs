@@ -5,10 +5,23 @@ namespace Fretloom.Theory;
 /// <summary>A scale on a tonic, such as A minor pentatonic, with its notes spelled.</summary>
 public sealed record Scale
 {
+    /// <summary>The largest alteration of a tonic, in semitones either way.</summary>
+    public const int MaxTonicAlteration = 3;
+
     /// <summary>Makes a scale.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">A note would need more than <see cref="NoteName.MaxAlteration"/> accidentals.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The tonic is altered by more than <see cref="MaxTonicAlteration"/>.</exception>
     public Scale(NoteName tonic, ScaleKind kind)
     {
+        ArgumentNullException.ThrowIfNull(kind);
+        if (!IsWritable(tonic))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(tonic),
+                tonic,
+                "A tonic is altered by at most three semitones."
+            );
+        }
+
         Tonic = tonic;
         Kind = kind;
         Notes = kind.Intervals.Select(tonic.Plus).ToValueList();
@@ -39,7 +52,12 @@ public sealed record Scale
     {
         scale = null;
         var words = (text ?? "").Split(' ', 2, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        if (words.Length == 2 && TryParseTonic(words[0], out var tonic) && ScaleKind.TryParse(words[1], out var kind))
+        if (
+            words.Length == 2
+            && TryParseTonic(words[0], out var tonic)
+            && IsWritable(tonic)
+            && ScaleKind.TryParse(words[1], out var kind)
+        )
         {
             scale = new Scale(tonic, kind);
         }
@@ -60,4 +78,6 @@ public sealed record Scale
 
     /// <summary>Tonic and kind: <c>A minor pentatonic</c>, <c>Bb major</c>.</summary>
     public override string ToString() => $"{Tonic} {Kind}";
+
+    private static bool IsWritable(NoteName tonic) => Math.Abs(tonic.Alteration) <= MaxTonicAlteration;
 }

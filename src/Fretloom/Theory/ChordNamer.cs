@@ -1,0 +1,133 @@
+namespace Fretloom.Theory;
+
+/// <summary>Finds every chord that a set of notes can be called.</summary>
+/// <remarks>
+/// <para>
+/// A note of the set is tried as root of every <see cref="ChordQuality"/>. A name fits when all members sound that players never leave out, and
+/// nothing else sounds but what the name allows (see <see cref="ChordQuality.Omissible"/> and <see cref="ChordQuality.Addable"/>). The bass
+/// may also be foreign to the chord above it: C E G over D is C/D.
+/// </para>
+/// <para>
+/// Rank, each rule only deciding between names equal by the rules before: usual qualities first; the root in the bass, then another member, then a foreign
+/// bass; fewer members left out or added; the plainer quality (the order of <see cref="ChordQuality.All"/>); more notes spelled as the
+/// key, or the names given, spell them; fewer accidentals; the root nearer above the bass. These rules are this project's choice.
+/// </para>
+/// </remarks>
+public static class ChordNamer
+{
+    /// <summary>The names of a set of pitch classes, best first; empty when there is none.</summary>
+    /// <param name="notes">What sounds.</param>
+    /// <param name="bass">The lowest of it.</param>
+    /// <param name="key">The key whose spelling counts; without one each chord is spelled with the fewest accidentals.</param>
+    /// <exception cref="ArgumentException">The bass is not among the notes.</exception>
+    public static ValueList<ChordName> Name(PitchClassSet notes, PitchClass bass, Key? key = null) =>
+        Name(notes, bass, SpellingOf(key) ?? (_ => null));
+
+    /// <summary>The names of a set of spelled notes, best first; empty when there is none.</summary>
+    /// <param name="notes">What sounds. Where one pitch class is spelled in two ways the first counts.</param>
+    /// <param name="bass">The lowest of it.</param>
+    /// <param name="key">The key whose spelling counts instead of the notes' own; may be null.</param>
+    /// <exception cref="ArgumentException">The bass is not among the notes.</exception>
+    public static ValueList<ChordName> Name(IEnumerable<NoteName> notes, NoteName bass, Key? key = null)
+    {
+        var names = notes.ToList();
+        return Name(
+            PitchClassSet.Of(names.Select(name => name.PitchClass)),
+            bass.PitchClass,
+            SpellingOf(key) ?? (pitchClass => NamedIn(names, pitchClass))
+        );
+    }
+
+    private static Func<PitchClass, NoteName?>? SpellingOf(Key? key) =>
+        key is null ? null : pitchClass => key.Spell(pitchClass);
+
+    private static NoteName? NamedIn(List<NoteName> names, PitchClass pitchClass)
+    {
+        var index = names.FindIndex(name => name.PitchClass == pitchClass);
+        return index < 0 ? null : names[index];
+    }
+
+    private static ValueList<ChordName> Name(PitchClassSet notes, PitchClass bass, Func<PitchClass, NoteName?> spell)
+    {
+        if (!notes.Contains(bass))
+        {
+            throw new ArgumentException("The bass is one of the notes.", nameof(bass));
+        }
+
+        var above = new PitchClassSet(notes.Mask & ~(1 << bass.Number));
+        var overMember = notes.SelectMany(root => On(root, notes, bass, spell));
+        var overForeign = above
+            .SelectMany(root => On(root, above, bass, spell))
+            .Where(name => name.Chord.Quality.MemberCount > 2);
+        return overMember
+            .Concat(overForeign)
+            .DistinctBy(name => name.Chord)
+            .OrderByDescending(name => name.Chord.Quality.IsUsual)
+            .ThenBy(name => BassRank(name.Chord))
+            .ThenBy(name => name.Omitted.Count + name.Added.Count)
+            .ThenBy(name => name.Chord.Quality.Rank)
+            .ThenByDescending(name => name.Chord.Notes.Count(note => spell(note.PitchClass) == note))
+            .ThenBy(name => Accidentals(name.Chord))
+            .ThenBy(name => bass.SemitonesUpTo(name.Chord.Root.PitchClass))
+            .ToValueList();
+    }
+
+    private static IEnumerable<ChordName> On(
+        PitchClass root,
+        PitchClassSet notes,
+        PitchClass bass,
+        Func<PitchClass, NoteName?> spell
+    )
+    {
+        var onC = notes.Transpose(-root.Number);
+        foreach (var quality in ChordQuality.All)
+        {
+            if (!quality.CanSound(onC))
+            {
+                continue;
+            }
+
+            var chord = new Chord(Spelled(root, spell) ?? SimplestRoot(root, quality), quality);
+            yield return new ChordName(
+                chord.Over(NameOfBass(chord, bass, spell)),
+                quality.Intervals.Where(interval => !Sounds(onC, interval)).ToValueList(),
+                quality.Addable.Where(interval => Sounds(onC, interval)).ToValueList()
+            );
+        }
+    }
+
+    private static bool Sounds(PitchClassSet onC, Interval interval) =>
+        onC.Contains(PitchClass.FromSemitones(interval.Semitones));
+
+    private static NoteName NameOfBass(Chord chord, PitchClass bass, Func<PitchClass, NoteName?> spell)
+    {
+        if (chord.IndexOf(bass) is >= 0 and var index)
+        {
+            return chord.Notes[index];
+        }
+
+        return Spelled(bass, spell) ?? new Key(chord.Root, ScaleKind.Major).Spell(bass);
+    }
+
+    // A name nobody would read as a root is not taken over.
+    private static NoteName? Spelled(PitchClass pitchClass, Func<PitchClass, NoteName?> spell) =>
+        spell(pitchClass) is { Alteration: >= -2 and <= 2 } name ? name : null;
+
+    // Of the two or three names with at most one accidental, the one whose chord has the fewest; flats when equal.
+    private static NoteName SimplestRoot(PitchClass root, ChordQuality quality) =>
+        Enumerable
+            .Range(-8, 19)
+            .Select(NoteName.FromFifths)
+            .Where(name => name.PitchClass == root && Math.Abs(name.Alteration) <= 1)
+            .MinBy(name => Accidentals(new Chord(name, quality)));
+
+    private static int Accidentals(Chord chord) => chord.Notes.Sum(note => Math.Abs(note.Alteration));
+
+    private static int BassRank(Chord chord) =>
+        chord.Inversion switch
+        {
+            0 => 0,
+            > 0 => 1,
+            _ => 2,
+        };
+}
