@@ -3,14 +3,16 @@ namespace Fretloom.Theory;
 /// <summary>Finds every chord that a set of notes can be called.</summary>
 /// <remarks>
 /// <para>
-/// A note of the set is tried as root of every <see cref="ChordQuality"/>. A name fits when all members sound that players never leave out, and
+/// Every note of the set is tried as root of every <see cref="ChordQuality"/>. A name fits when all members sound that players never leave out, and
 /// nothing else sounds but what the name allows (see <see cref="ChordQuality.Omissible"/> and <see cref="ChordQuality.Addable"/>). The bass
-/// may also be foreign to the chord above it: C E G over D is C/D.
+/// may also be foreign to the chord above it: C E G over D is C/D. Last, chords of five members and more are tried without their root and at most
+/// one other member, as they are played on four strings.
 /// </para>
 /// <para>
-/// Rank, each rule only deciding between names equal by the rules before: usual qualities first; the root in the bass, then another member, then a foreign
-/// bass; fewer members left out or added; the plainer quality (the order of <see cref="ChordQuality.All"/>); more notes spelled as the
-/// key, or the names given, spell them; fewer accidentals; the root nearer above the bass. These rules are this project's choice.
+/// Rank, each rule only deciding between names equal by the rules before: usual qualities; the root sounds; every member sounds and
+/// nothing else; the root in the bass, then another member, then a foreign bass; fewer members left out or added; the plainer quality (the
+/// order of <see cref="ChordQuality.All"/>); more notes spelled as the key, or the names given, spell them; fewer accidentals; the root nearer
+/// above the bass. These rules are this project's choice.
 /// </para>
 /// </remarks>
 public static class ChordNamer
@@ -61,8 +63,11 @@ public static class ChordNamer
             .Where(name => name.Chord.Quality.MemberCount > 2);
         return overMember
             .Concat(overForeign)
+            .Concat(Rootless(notes, bass, spell))
             .DistinctBy(name => name.Chord)
             .OrderByDescending(name => name.Chord.Quality.IsUsual)
+            .ThenBy(name => name.IsRootless)
+            .ThenByDescending(name => name.IsComplete)
             .ThenBy(name => BassRank(name.Chord))
             .ThenBy(name => name.Omitted.Count + name.Added.Count)
             .ThenBy(name => name.Chord.Quality.Rank)
@@ -80,20 +85,40 @@ public static class ChordNamer
     )
     {
         var onC = notes.Transpose(-root.Number);
-        foreach (var quality in ChordQuality.All)
-        {
-            if (!quality.CanSound(onC))
-            {
-                continue;
-            }
+        return ChordQuality
+            .All.Where(quality => quality.CanSound(onC))
+            .Select(quality => NameOf(root, quality, onC, bass, spell));
+    }
 
-            var chord = new Chord(Spelled(root, spell) ?? SimplestRoot(root, quality), quality);
-            yield return new ChordName(
-                chord.Over(NameOfBass(chord, bass, spell)),
-                quality.Intervals.Where(interval => !Sounds(onC, interval)).ToValueList(),
-                quality.Addable.Where(interval => Sounds(onC, interval)).ToValueList()
-            );
-        }
+    private static IEnumerable<ChordName> Rootless(
+        PitchClassSet notes,
+        PitchClass bass,
+        Func<PitchClass, NoteName?> spell
+    ) =>
+        from number in Enumerable.Range(0, 12)
+        let root = new PitchClass(number)
+        where !notes.Contains(root)
+        let onC = notes.Transpose(-number)
+        from quality in ChordQuality.All
+        where quality.IsUsual && quality.MemberCount >= 5 && quality.CanSound(new PitchClassSet(onC.Mask | 1))
+        let name = NameOf(root, quality, onC, bass, spell)
+        where name.Omitted.Count <= 2 && name.Added.Count == 0
+        select name;
+
+    private static ChordName NameOf(
+        PitchClass root,
+        ChordQuality quality,
+        PitchClassSet onC,
+        PitchClass bass,
+        Func<PitchClass, NoteName?> spell
+    )
+    {
+        var chord = new Chord(Spelled(root, spell) ?? SimplestRoot(root, quality), quality);
+        return new ChordName(
+            chord.Over(NameOfBass(chord, bass, spell)),
+            quality.Intervals.Where(interval => !Sounds(onC, interval)).ToValueList(),
+            quality.Addable.Where(interval => Sounds(onC, interval)).ToValueList()
+        );
     }
 
     private static bool Sounds(PitchClassSet onC, Interval interval) =>

@@ -35,10 +35,10 @@ public sealed partial class ChordQuality
 
     private static IEnumerable<ChordQuality> Sixths() =>
         [
-            Sixth("6", "added sixth", "1 3 5 6", "M6 maj6 add6 add13"),
-            Sixth("m6", "minor added sixth", "1 b3 5 6", "min6 -6 madd6 m(add6)"),
-            Added("add9", "added ninth", "1 3 5 9", "2 add2 (add9)"),
-            Added("madd9", "minor added ninth", "1 b3 5 9", "m2 madd2 m(add9)"),
+            Sixth("6", "added sixth", "1 3 5 6", "M6 maj6 add6 add13", "5"),
+            Sixth("m6", "minor added sixth", "1 b3 5 6", "min6 -6 madd6 m(add6)", "5"),
+            Added("add9", "added ninth", "1 3 5 9", "2 add2 (add9)", "5"),
+            Added("madd9", "minor added ninth", "1 b3 5 9", "m2 madd2 m(add9)", "5"),
             Sixth("69", "added sixth and ninth", "1 3 5 6 9", "6/9 M69 6add9", "5"),
             Sixth("m69", "minor added sixth and ninth", "1 b3 5 6 9", "m6/9 -69 m6add9", "5"),
             Sixth("69#11", "added sixth, ninth and sharp eleventh", "1 3 5 6 9 #11", "6/9#11 6add9#11", "5"),
@@ -66,7 +66,6 @@ public sealed partial class ChordQuality
             Suspended("maj7sus4", "major seventh suspended fourth", "1 4 5 7", "M7sus4 maj7sus", "5"),
             Suspended("7sus2", "dominant seventh suspended second", "1 2 5 b7", "", "5"),
             Suspended("maj7sus2", "major seventh suspended second", "1 2 5 7", "M7sus2", "5"),
-            Seventh("m7#5", "minor seventh sharp fifth", "1 b3 #5 b7", "-7#5 min7#5"),
             Suspended("sus2sus4", "suspended second and fourth", "1 2 4 5", "sus24 sus4add9", ""),
         ];
 
@@ -150,6 +149,7 @@ public sealed partial class ChordQuality
     private static IEnumerable<ChordQuality> Rare() =>
         [
             Triad("dimbb3", "diminished triad with diminished third", "1 bb3 b5", "obb3 dim(bb3)"),
+            Seventh("m7#5", "minor seventh sharp fifth", "1 b3 #5 b7", "-7#5 min7#5"),
             Sixth("mb6", "minor added flat sixth", "1 b3 5 b6", "maddb6 m(addb6) m(b6)"),
             Sixth("majb6", "added flat sixth", "1 3 5 b6", "addb6 (addb6) Mb6"),
             Sixth("aug6", "augmented added sixth", "1 3 #5 6", "+6 6#5 augadd6"),
@@ -164,8 +164,8 @@ public sealed partial class ChordQuality
             Ninth("dim7b9", "diminished seventh flat ninth", "1 b3 b5 bb7 b9", "o7b9"),
             Ninth("mbb7b9", "minor diminished seventh flat ninth", "1 b3 5 bb7 b9", "m(bb7b9)"),
             Ninth("dim7bb3b9", "diminished seventh flat ninth with diminished third", "1 bb3 b5 bb7 b9", "o7bb3b9"),
-            new(ChordFamily.Quartal, "quartal3", "quartal stack of three", "1 4 b7", "quartal", "", ""),
-            new(ChordFamily.Quartal, "quartal4", "quartal stack of four", "1 4 b7 b10", "", "", ""),
+            new(ChordFamily.Quartal, "quartal3", "quartal stack of three", "1 4 b7", "", "", ""),
+            new(ChordFamily.Quartal, "quartal4", "quartal stack of four", "1 4 b7 b10", "quartal", "", ""),
             new(ChordFamily.Quartal, "quartal5", "quartal stack of five", "1 4 b7 b10 b13", "", "", ""),
         ];
 
@@ -180,8 +180,13 @@ public sealed partial class ChordQuality
         string omissible = ""
     ) => new(ChordFamily.Sixth, symbol, name, members, others, omissible, "");
 
-    private static ChordQuality Added(string symbol, string name, string members, string others) =>
-        new(ChordFamily.Added, symbol, name, members, others, "", "");
+    private static ChordQuality Added(
+        string symbol,
+        string name,
+        string members,
+        string others,
+        string omissible = ""
+    ) => new(ChordFamily.Added, symbol, name, members, others, omissible, "");
 
     private static ChordQuality Suspended(
         string symbol,
