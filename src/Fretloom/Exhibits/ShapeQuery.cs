@@ -1,0 +1,95 @@
+using Fretloom.Neck;
+using Fretloom.Sentences;
+using Fretloom.Shapes;
+using Fretloom.Theory;
+
+namespace Fretloom.Exhibits;
+
+/// <summary>Finds the shapes that a completed sentence asks for.</summary>
+internal static class ShapeQuery
+{
+    /// <summary>The shapes found, or why one cannot be; both null when the sentence asks for no shape.</summary>
+    internal readonly record struct Answer(ValueList<Shape>? Found, ResolutionError? Error);
+
+    /// <summary>Runs every subject that asks for shapes, in the order said.</summary>
+    public static Answer Run(ShowSentence sentence, NeckMap map)
+    {
+        var found = new List<Shape>();
+        var isAsked = false;
+        foreach (var subject in sentence.Subjects)
+        {
+            if (subject is Subject.ScaleShapes scale)
+            {
+                isAsked = true;
+                found.AddRange(ShapesOf(scale, sentence, map));
+            }
+            else if (ChordsOf(subject, map.Key) is { } chords)
+            {
+                isAsked = true;
+                var voicing = VoicingOf(sentence.Voicing, subject);
+                foreach (var chord in chords)
+                {
+                    if (ShapeFinder.WhyNot(map, chord.Chord, voicing) is { } reason)
+                    {
+                        return new(null, new(ShowPhrase.Subject, reason));
+                    }
+
+                    found.AddRange(ShapeFinder.Find(map, chord, voicing));
+                }
+            }
+        }
+
+        return new(isAsked ? found.ToValueList() : null, null);
+    }
+
+    private static ValueList<Shape> ShapesOf(Subject.ScaleShapes subject, ShowSentence sentence, NeckMap map)
+    {
+        var scale = subject.Scale ?? map.Key.Scale;
+        return subject.NotesPerString is { } count
+            ? ScaleShapeFinder.NotesPerString(map, scale, count)
+            : ScaleShapeFinder.InPosition(map, scale, sentence.Voicing.Position ?? 1);
+    }
+
+    private static IEnumerable<ShapeSource.OfChord>? ChordsOf(Subject subject, Key key) =>
+        subject switch
+        {
+            Subject.ChordsOfTheKey family => Family(key, family.Chords)
+                .Select(one => new ShapeSource.OfChord(one.Chord, one.Numeral)),
+            Subject.ChordsByNumeral numerals => numerals.Numerals.Select(numeral => new ShapeSource.OfChord(
+                numeral.InKey(key),
+                numeral
+            )),
+            Subject.ChordsBySymbol symbols => symbols.Chords.Select(chord => new ShapeSource.OfChord(chord, null)),
+            _ => null,
+        };
+
+    private static ValueList<DiatonicChord> Family(Key key, KeyChords chords) =>
+        chords switch
+        {
+            KeyChords.Triads => key.Triads(),
+            KeyChords.SixthChords => key.Sixths(),
+            KeyChords.SeventhChords => key.Sevenths(),
+            _ => key.Ninths(),
+        };
+
+    /// <summary>
+    /// What the sentence says, else: chords named by symbol are strummed unless an order of members is named, chords of
+    /// the key sound one note per string in close position; the root lies lowest.
+    /// </summary>
+    private static Voicing VoicingOf(VoicingPhrase said, Subject subject)
+    {
+        var inversions = said.Inversions ?? (said.Arrangement == Arrangement.AnyOrder ? [] : [0]);
+        if (said.EasyStrings is { } strings)
+        {
+            return new Voicing.Easy(strings, said.Position);
+        }
+
+        var usual =
+            subject is Subject.ChordsBySymbol && said.Arrangement is null
+                ? VoicingKind.Strummed
+                : VoicingKind.OneNotePerString;
+        return (said.Kind ?? usual) == VoicingKind.Strummed
+            ? new Voicing.Strummed(said.Position, inversions)
+            : new Voicing.OneNotePerString(said.Arrangement ?? Arrangement.Close, inversions, said.Position);
+    }
+}
