@@ -1,0 +1,64 @@
+using Fretloom.Pages.Scene;
+
+namespace Fretloom.Pages.Pictures;
+
+/// <summary>What a mark says about its note.</summary>
+internal enum MarkKind
+{
+    /// <summary>It is a note of the key or scale.</summary>
+    OfKey,
+
+    /// <summary>It is a member of the chord.</summary>
+    OfChord,
+
+    /// <summary>It is played in the chosen shape.</summary>
+    Chosen,
+}
+
+/// <summary>A note on the neck.</summary>
+/// <param name="Label">What stands on it, with Unicode accidentals; may be empty.</param>
+/// <param name="Kind">How strongly it is drawn.</param>
+/// <param name="IsTonic">Whether it has the second ring.</param>
+/// <param name="IsRoot">Whether it has the foot.</param>
+internal readonly record struct Mark(string Label, MarkKind Kind, bool IsTonic, bool IsRoot)
+{
+    private Tone Solid => Kind == MarkKind.Chosen ? Tone.Focus : Tone.Ink;
+
+    /// <summary>Draws it around a point.</summary>
+    public Node.Group DrawnAt(double x, double y, Measures measures)
+    {
+        var nodes = new List<Node>();
+        var line = new Stroke(Solid, measures.MarkLine);
+        if (IsTonic)
+        {
+            nodes.Add(new Node.Circle(x, y, measures.RingRadius, Tone.Paper, line));
+        }
+
+        var inner = IsTonic ? measures.MarkRadius - measures.MarkLine / 2 : measures.MarkRadius;
+        nodes.Add(new Node.Circle(x, y, inner, Kind == MarkKind.OfKey ? Tone.Paper : Solid, line));
+        if (IsRoot)
+        {
+            nodes.Add(Foot(x, y, measures));
+        }
+
+        if (Label.Length > 0)
+        {
+            var style = measures.LabelStyle(Label);
+            var tone = Kind switch
+            {
+                MarkKind.OfKey => Tone.Ink,
+                MarkKind.OfChord => Tone.Paper,
+                _ => Tone.OnFocus,
+            };
+            nodes.Add(new Node.Label(x, y + 0.325 * style.Size, Label, style, tone, Anchor.Middle));
+        }
+
+        return new Node.Group("mark", nodes.ToValueList());
+    }
+
+    private Node.Rect Foot(double x, double y, Measures measures)
+    {
+        var below = (IsTonic ? measures.RingRadius : measures.MarkRadius) + measures.MarkLine / 2 + 0.045 * measures.Spacing;
+        return new Node.Rect(x - measures.FootWidth / 2, y + below, measures.FootWidth, measures.FootHeight, Solid);
+    }
+}

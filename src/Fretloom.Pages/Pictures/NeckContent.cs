@@ -1,0 +1,108 @@
+using Fretloom.Exhibits;
+using Fretloom.Neck;
+using Fretloom.Shapes;
+using Fretloom.Theory;
+
+namespace Fretloom.Pages.Pictures;
+
+/// <summary>What one picture of a neck shows.</summary>
+internal sealed class NeckContent
+{
+    private readonly Exhibit _exhibit;
+    private readonly Dictionary<NoteName, string> _members = [];
+    private readonly HashSet<Spot> _chosenSpots;
+
+    private NeckContent(Exhibit exhibit, ValueList<Shape> chosen)
+    {
+        _exhibit = exhibit;
+        Chosen = chosen;
+        _chosenSpots = [.. chosen.SelectMany(shape => shape.Spots)];
+        if (OnlyChord(exhibit) is { } chord)
+        {
+            Chord = chord;
+            for (var at = 0; at < chord.Notes.Count; at++)
+            {
+                _members[chord.Notes[at]] = chord.MemberText(at);
+            }
+        }
+
+        Notes = NotesOf(exhibit, chosen).ToValueList();
+    }
+
+    public NeckMap Map => _exhibit.Map;
+
+    public bool IsLeftHanded => _exhibit.IsLeftHanded;
+
+    public Landmarks? Landmarks => _exhibit.Landmarks;
+
+    public IEnumerable<double> HalfTurnCentres => _exhibit.Symmetries?.HalfTurnCentres ?? [];
+
+    /// <summary>The notes with a mark, string by string from the far side, frets ascending.</summary>
+    public ValueList<NeckNote> Notes { get; }
+
+    /// <summary>The shapes with a band.</summary>
+    public ValueList<Shape> Chosen { get; }
+
+    /// <summary>The chord whose members are solid, if the exhibit has just one.</summary>
+    public Chord? Chord { get; }
+
+    /// <summary>The chord as it is printed; empty without one.</summary>
+    public string ChordName => Accidentals.Pretty(Chord?.ToString() ?? "");
+
+    /// <summary>Whether the marks stand for all notes of the key, rather than for a choice of them.</summary>
+    public bool IsWholeKey => Notes.Select(note => note.Spot).SequenceEqual(Map.NotesOfKey.Select(note => note.Spot));
+
+    /// <summary>
+    /// The neck of an exhibit. Its shapes stand out on it when they are few enough to be told apart: all of one chord
+    /// or scale, and no two sharing a spot.
+    /// </summary>
+    public static NeckContent Of(Exhibit exhibit)
+    {
+        var shapes = exhibit.Shapes ?? [];
+        var areApart = shapes.SelectMany(shape => shape.Spots).GroupBy(spot => spot).All(group => group.Count() == 1);
+        var areOne = shapes.Select(shape => shape.Source.Name).Distinct().Count() == 1;
+        return new NeckContent(exhibit, areApart && areOne ? shapes : []);
+    }
+
+    public Mark MarkOf(NeckNote note) => new(LabelOf(note), KindOf(note), note.IsTonic, note.Pitch.Name == Chord?.Root);
+
+    public string LabelOf(NeckNote note) =>
+        Accidentals.Pretty(_exhibit.LabelOf(note.Pitch, note.Degree, _members.GetValueOrDefault(note.Pitch.Name)));
+
+    public MarkKind KindOf(NeckNote note) =>
+        _chosenSpots.Contains(note.Spot) ? MarkKind.Chosen
+        : _members.ContainsKey(note.Pitch.Name) ? MarkKind.OfChord
+        : MarkKind.OfKey;
+
+    /// <summary>A third is chosen when one shape plays both its notes, of the chord when both are members.</summary>
+    public MarkKind KindOf(Third third)
+    {
+        var isChosen = Chosen.Any(shape =>
+            shape.Spots.Contains(third.Lower.Spot) && shape.Spots.Contains(third.Upper.Spot)
+        );
+        var isOfChord = KindOf(third.Lower) != MarkKind.OfKey && KindOf(third.Upper) != MarkKind.OfKey;
+        return isChosen ? MarkKind.Chosen
+            : isOfChord && Chord is not null ? MarkKind.OfChord
+            : MarkKind.OfKey;
+    }
+
+    private static Chord? OnlyChord(Exhibit exhibit)
+    {
+        var chords = (exhibit.Shapes ?? [])
+            .Select(shape => (shape.Source as ShapeSource.OfChord)?.Chord)
+            .Distinct()
+            .ToList();
+        return chords is [{ } chord] ? chord : null;
+    }
+
+    private static IEnumerable<NeckNote> NotesOf(Exhibit exhibit, ValueList<Shape> chosen)
+    {
+        var asked = exhibit.Notes ?? (chosen.Count > 0 ? [] : exhibit.Map.NotesOfKey.ToValueList());
+        var played = chosen.SelectMany(shape => shape.Notes).Select(note => new NeckNote(note.Spot, note.Pitch, note.Degree));
+        return asked
+            .Concat(played)
+            .DistinctBy(note => note.Spot)
+            .OrderByDescending(note => note.Spot.String)
+            .ThenBy(note => note.Spot.Fret);
+    }
+}

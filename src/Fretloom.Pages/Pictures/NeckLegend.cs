@@ -1,0 +1,135 @@
+using Fretloom.Pages.Scene;
+using Fretloom.Shapes;
+
+namespace Fretloom.Pages.Pictures;
+
+/// <summary>The legend of a neck: only what occurs on it.</summary>
+internal static class NeckLegend
+{
+    private static readonly Measures Small = new(17);
+
+    public static IEnumerable<LegendItem> For(NeckContent content)
+    {
+        var marks = content.Notes.Select(content.MarkOf).ToList();
+        var kinds = marks.Select(mark => mark.Kind).ToHashSet();
+        if (kinds.Contains(MarkKind.OfKey) && (kinds.Count > 1 || marks.Exists(mark => mark.IsTonic)))
+        {
+            yield return MarkItem(MarkKind.OfKey, false, false, content.IsWholeKey ? "in the key" : "shown");
+        }
+
+        if (marks.Exists(mark => mark.IsTonic))
+        {
+            yield return MarkItem(MarkKind.OfKey, true, false, "tonic");
+        }
+
+        if (kinds.Contains(MarkKind.OfChord))
+        {
+            yield return MarkItem(MarkKind.OfChord, false, false, $"in {content.ChordName}");
+        }
+
+        if (marks.Exists(mark => mark.IsRoot))
+        {
+            var kind = kinds.Contains(MarkKind.OfChord) ? MarkKind.OfChord : MarkKind.Chosen;
+            yield return MarkItem(kind, false, true, "root");
+        }
+
+        if (content.Chosen.Count > 0)
+        {
+            var words = content.Chosen[0].Source is ShapeSource.OfScale ? "in the position" : "the shape";
+            yield return new LegendItem(Band, 2 * Small.BandRadius, words);
+        }
+
+        foreach (var item in Threads(content).Concat(Landmarks(content)))
+        {
+            yield return item;
+        }
+    }
+
+    private static LegendItem MarkItem(MarkKind kind, bool isTonic, bool isRoot, string words) =>
+        new(
+            (x, y) => new Mark("", kind, isTonic, isRoot).DrawnAt(x, y, Small),
+            2 * (isTonic ? Small.RingRadius : Small.MarkRadius),
+            words
+        );
+
+    private static Node.Group Band(double x, double y) =>
+        new(
+            "shape",
+            [
+                new Node.Path(
+                    BandOutline.Around([(x, y)], Small.BandRadius),
+                    Tone.Band,
+                    new Stroke(Tone.Focus, Small.StitchLine, Dash.Stitch)
+                ),
+                new Mark("", MarkKind.Chosen, false, false).DrawnAt(x, y, Small),
+            ]
+        );
+
+    private static IEnumerable<LegendItem> Threads(NeckContent content)
+    {
+        foreach (var isThick in (bool[])[true, false])
+        {
+            var kinds = (content.Landmarks?.Thirds ?? [])
+                .Where(third => third.Interval.Semitones >= 4 == isThick)
+                .Select(content.KindOf)
+                .Distinct()
+                .Where(kind => kind != MarkKind.Chosen)
+                .OrderDescending()
+                .ToList();
+            if (kinds.Count > 0)
+            {
+                yield return new LegendItem(
+                    (x, y) => ThreadSample(x, y, kinds, isThick),
+                    15 * kinds.Count,
+                    isThick ? "major third" : "minor third"
+                );
+            }
+        }
+    }
+
+    private static Node.Group ThreadSample(double x, double y, List<MarkKind> kinds, bool isThick) =>
+        new(
+            "thread",
+            kinds
+                .Select<MarkKind, Node>(
+                    (kind, at) =>
+                    {
+                        var left = x + (at - kinds.Count / 2.0) * 15;
+                        return new ThreadLine(isThick, kind).Drawn(left + 0.5, y, left + 14.5, y, Measures.Neck);
+                    }
+                )
+                .ToValueList()
+        );
+
+    private static IEnumerable<LegendItem> Landmarks(NeckContent content)
+    {
+        if (content.Landmarks?.FullFrets.Count > 0)
+        {
+            yield return new LegendItem((x, y) => Column(x, y, Tone.Full, Tone.Ink), 14, "full fret");
+        }
+
+        if (content.Landmarks?.EmptyFrets.Count > 0)
+        {
+            yield return new LegendItem((x, y) => Column(x, y, Tone.Empty, Tone.Paper), 14, "empty fret");
+        }
+
+        if (content.Landmarks?.Hinge is not null)
+        {
+            yield return new LegendItem((x, y) => Emblem.Hinge(x + 2, y + 6, y - 6), 10, "hinge");
+        }
+
+        if (content.HalfTurnCentres.Any())
+        {
+            yield return new LegendItem(Emblem.HalfTurn, Emblem.HalfTurnWidth, "half-turn");
+        }
+    }
+
+    private static Node.Group Column(double x, double y, Tone column, Tone tick) =>
+        new(
+            "column",
+            [
+                new Node.Rect(x - 6, y - 8, 12, 10, column),
+                LandmarkTick.At(x, y + 4, Small, tick),
+            ]
+        );
+}

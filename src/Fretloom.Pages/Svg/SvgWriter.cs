@@ -1,0 +1,245 @@
+using System.Globalization;
+using System.Security;
+using System.Text;
+using Fretloom.Pages.Scene;
+
+namespace Fretloom.Pages.Svg;
+
+/// <summary>Writes drawings as SVG that can be read and changed by hand. The same drawing always gives the same text.</summary>
+/// <remarks>Follows Scalable Vector Graphics (SVG) 1.1, Second Edition (W3C Recommendation, 2011).</remarks>
+public sealed class SvgWriter
+{
+    private const string SansFamilies = "'Source Sans 3', 'Fretloom Accidentals', sans-serif";
+    private const string SerifFamilies = "'Source Serif 4', 'Fretloom Accidentals', serif";
+
+    private readonly StringBuilder _text = new();
+    private readonly SvgTheme _theme;
+    private readonly string _id;
+
+    private SvgWriter(SvgTheme theme, string id)
+    {
+        _theme = theme;
+        _id = id;
+    }
+
+    /// <summary>Writes a drawing.</summary>
+    /// <param name="drawing">What to draw.</param>
+    /// <param name="theme">Its colours.</param>
+    /// <param name="id">What the ids in the file begin with: a letter, then letters, digits and hyphens. Different for each picture of a page.</param>
+    /// <param name="isAlone">
+    /// Whether it is a file of its own, which then carries <see cref="SvgTheme.ScreenStyles"/>; false inside a page that does.
+    /// </param>
+    /// <exception cref="ArgumentException">The id has another form.</exception>
+    public static string Write(Drawing drawing, SvgTheme theme, string id = "picture", bool isAlone = true)
+    {
+        if (id.Length == 0 || !char.IsAsciiLetter(id[0]) || !id.All(letter => char.IsAsciiLetterOrDigit(letter) || letter == '-'))
+        {
+            throw new ArgumentException("An id begins with a letter and goes on with letters, digits and hyphens.", nameof(id));
+        }
+
+        var writer = new SvgWriter(theme, id);
+        writer.Document(drawing, isAlone);
+        return writer._text.ToString();
+    }
+
+    private void Document(Drawing drawing, bool isAlone)
+    {
+        var (width, height) = (Number(drawing.Width), Number(drawing.Height));
+        _text.Append(
+            $"""
+            <svg xmlns="http://www.w3.org/2000/svg" class="fretloom" width="{width}pt" height="{height}pt" viewBox="0 0 {width} {height}" role="img" aria-labelledby="{_id}-title {_id}-desc" font-family="{SansFamilies}">
+              <title id="{_id}-title">{Escaped(drawing.Title)}</title>
+              <desc id="{_id}-desc">{Escaped(drawing.Description)}</desc>
+
+            """
+        );
+        if (isAlone && !_theme.IsResolved)
+        {
+            _text.Append($"  <style>\n{Indented(SvgTheme.ScreenStyles)}  </style>\n");
+        }
+
+        Definitions(drawing);
+        foreach (var node in drawing.Nodes)
+        {
+            Node(node, 1);
+        }
+
+        _text.Append("</svg>\n");
+    }
+
+    private void Definitions(Drawing drawing)
+    {
+        var used = drawing.Leaves.Select(FillOf).ToHashSet();
+        if (used.Contains(Tone.Full) && _theme.IsStippled)
+        {
+            Pattern(
+                Tone.Full,
+                2.6,
+                $"""
+                <rect width="2.6" height="2.6"{Fill(_theme.ColourOf(Tone.Full))}/>
+                      <circle cx="0.65" cy="0.65" r="0.32"{Fill(_theme.ColourOf(Tone.Line))}/>
+                      <circle cx="1.95" cy="1.95" r="0.32"{Fill(_theme.ColourOf(Tone.Line))}/>
+                """
+            );
+        }
+
+        if (used.Contains(Tone.Empty))
+        {
+            Pattern(
+                Tone.Empty,
+                4,
+                $"""<path d="M0 4L4 0M-1 1L1 -1M3 5L5 3"{Paint(Tone.None, new Stroke(Tone.Line, 0.5))}/>"""
+            );
+        }
+    }
+
+    private void Pattern(Tone tone, double size, string content) =>
+        _text.Append(
+            $"""
+              <defs>
+                <pattern id="{PatternId(tone)}" width="{Number(size)}" height="{Number(size)}" patternUnits="userSpaceOnUse">
+                  {content}
+                </pattern>
+              </defs>
+
+            """
+        );
+
+    private void Node(Node node, int depth)
+    {
+        _text.Append(' ', 2 * depth);
+        switch (node)
+        {
+            case Node.Group group:
+                _text.Append($"<g data-part=\"{Escaped(group.Name)}\">\n");
+                foreach (var child in group.Children)
+                {
+                    Node(child, depth + 1);
+                }
+
+                _text.Append(' ', 2 * depth).Append("</g>\n");
+                break;
+            case Node.Line line:
+                _text.Append(
+                    $"<line{At("x1", line.X1)}{At("y1", line.Y1)}{At("x2", line.X2)}{At("y2", line.Y2)}{Paint(null, line.Stroke)}/>\n"
+                );
+                break;
+            case Node.Circle circle:
+                _text.Append(
+                    $"<circle{At("cx", circle.X)}{At("cy", circle.Y)}{At("r", circle.Radius)}{Paint(circle.Fill, circle.Stroke)}/>\n"
+                );
+                break;
+            case Node.Rect rect:
+                var corner = rect.Corner > 0 ? At("rx", rect.Corner) : "";
+                _text.Append(
+                    $"<rect{At("x", rect.X)}{At("y", rect.Y)}{At("width", rect.Width)}{At("height", rect.Height)}{corner}{Paint(rect.Fill, rect.Stroke)}/>\n"
+                );
+                break;
+            case Node.Path path:
+                _text.Append($"<path d=\"{string.Concat(path.Steps.Select(Step))}\"{Paint(path.Fill, path.Stroke)}/>\n");
+                break;
+            case Node.Label label:
+                _text.Append(
+                    $"<text{At("x", label.X)}{At("y", label.Y)}{Type(label)}{Paint(label.Tone, null)}>{Escaped(label.Text)}</text>\n"
+                );
+                break;
+        }
+    }
+
+    private string Paint(Tone? fill, Stroke? stroke)
+    {
+        var line = stroke is { } drawn ? LineAttributes(drawn) : "";
+        if (_theme.IsResolved)
+        {
+            return (fill is { } tone ? Fill(Surface(tone)) : "")
+                + (stroke is { } some ? $" stroke=\"{_theme.ColourOf(some.Tone)}\"" : "")
+                + line;
+        }
+
+        var classes = new List<string>();
+        var plain = "";
+        if (fill is Tone.None or Tone.Empty)
+        {
+            plain = Fill(Surface(fill.Value));
+        }
+        else if (fill is { } tone)
+        {
+            classes.Add($"fill-{ScreenCss.Name(tone)}");
+        }
+
+        if (stroke is { } some2)
+        {
+            classes.Add($"line-{ScreenCss.Name(some2.Tone)}");
+        }
+
+        return (classes.Count > 0 ? $" class=\"{string.Join(' ', classes)}\"" : "") + plain + line;
+    }
+
+    private string Surface(Tone tone) =>
+        tone == Tone.Empty || (tone == Tone.Full && _theme.IsStippled)
+            ? $"url(#{PatternId(tone)})"
+            : _theme.ColourOf(tone);
+
+    private string PatternId(Tone tone) => $"{_id}-{ScreenCss.Name(tone)}";
+
+    private static string Fill(string colour) => $" fill=\"{colour}\"";
+
+    private static string LineAttributes(Stroke stroke)
+    {
+        var dashes = stroke.Dash switch
+        {
+            Dash.Stitch => " stroke-dasharray=\"3.2 2\"",
+            Dash.Axis => " stroke-dasharray=\"4 1.6 0.8 1.6\"",
+            _ => "",
+        };
+        var ends = stroke.IsRound ? " stroke-linecap=\"round\" stroke-linejoin=\"round\"" : "";
+        return At("stroke-width", stroke.Width) + dashes + ends;
+    }
+
+    private static string Type(Node.Label label)
+    {
+        var family = label.Style.Face is Face.Serif or Face.SerifBold ? $" font-family=\"{SerifFamilies}\"" : "";
+        var weight = label.Style.Face switch
+        {
+            Face.SansBold => " font-weight=\"700\"",
+            Face.SerifBold => " font-weight=\"600\"",
+            _ => "",
+        };
+        var anchor = label.Anchor switch
+        {
+            Anchor.Middle => " text-anchor=\"middle\"",
+            Anchor.End => " text-anchor=\"end\"",
+            _ => "",
+        };
+        return $"{family}{At("font-size", label.Style.Size)}{weight}{anchor}";
+    }
+
+    private static Tone FillOf(Node node) =>
+        node switch
+        {
+            Node.Circle circle => circle.Fill,
+            Node.Rect rect => rect.Fill,
+            Node.Path path => path.Fill,
+            _ => Tone.None,
+        };
+
+    private static string Step(PathStep step) =>
+        step.Kind switch
+        {
+            PathStepKind.Move => $"M{Number(step.X)} {Number(step.Y)}",
+            PathStepKind.Line => $"L{Number(step.X)} {Number(step.Y)}",
+            PathStepKind.Arc =>
+                $"A{Number(step.Radius)} {Number(step.Radius)} 0 0 {(step.IsClockwise ? 1 : 0)} {Number(step.X)} {Number(step.Y)}",
+            _ => "Z",
+        };
+
+    private static string At(string name, double value) => $" {name}=\"{Number(value)}\"";
+
+    /// <summary>Two decimals at most, never a negative zero.</summary>
+    private static string Number(double value) => (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);
+
+    private static string Escaped(string text) => SecurityElement.Escape(text);
+
+    private static string Indented(string text) =>
+        string.Concat(text.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => $"    {line}\n"));
+}
