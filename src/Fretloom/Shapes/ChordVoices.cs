@@ -50,7 +50,7 @@ internal sealed class ChordVoices
     /// </summary>
     public IEnumerable<int> Lowest(ValueList<int> inversions)
     {
-        if (_chord.Bass.PitchClass != _chord.Root.PitchClass)
+        if (_chord.Bass != _chord.Root)
         {
             return [IndexOf(_chord.Bass.PitchClass)];
         }

@@ -1,0 +1,165 @@
+using Fretloom.Neck;
+using Fretloom.Shapes;
+using Fretloom.Theory;
+
+namespace Fretloom.Tests.Shapes;
+
+/// <summary>The slow, obvious way to every shape: all fret assignments there are, one by one, filtered by what the words mean.</summary>
+internal static class SlowShapes
+{
+    /// <summary>Every assignment of a fret, or with <paramref name="muted"/> of none, to each string; far string first.</summary>
+    public static IEnumerable<List<Spot>> Assignments(NeckMap map, StringSet strings, bool muted)
+    {
+        IEnumerable<List<Spot>> rows =
+        [
+            [],
+        ];
+        foreach (var number in strings.Numbers)
+        {
+            var spots = map.Spots.Where(spot => spot.String == number).ToList();
+            rows = rows.SelectMany(row =>
+                spots.Select(spot => row.Append(spot).ToList()).Concat(muted ? [row] : Array.Empty<List<Spot>>())
+            );
+        }
+
+        return rows;
+    }
+
+    public static IEnumerable<string> OneNotePerString(NeckMap map, Chord chord, Voicing.OneNotePerString voicing) =>
+        from run in map.Strings.Neighbours(Names(chord).Count)
+        from spots in Assignments(map, run, muted: false)
+        where
+            Sounds(map, spots).Select(Class).ToHashSet().SetEquals(Names(chord).Select(name => name.PitchClass.Number))
+        where IsInPosition(map, spots, voicing.Position)
+        where IsArranged(map, spots, chord, voicing.Arrangement)
+        where IsBass(map, spots, chord, voicing.Inversions)
+        select $"{run}: {Find.Frets(run, spots)}";
+
+    public static IEnumerable<string> Strummed(
+        NeckMap map,
+        Chord chord,
+        int? position,
+        ValueList<int> inversions,
+        bool anyBass
+    )
+    {
+        var fitting = Assignments(map, map.Strings, muted: true)
+            .Where(spots => spots.Count > 0 && IsRun(map, spots) && IsHeld(map, spots, chord, 4))
+            .Where(spots => IsInPosition(map, spots, position))
+            .Where(spots => IsBass(map, spots, chord, anyBass ? [] : inversions))
+            .ToList();
+        return fitting
+            .Where(spots => !fitting.Any(other => other.Count > spots.Count && spots.All(other.Contains)))
+            .Select(spots => Find.Frets(map.Strings, spots));
+    }
+
+    public static IEnumerable<string> Easy(NeckMap map, Chord chord, int count, int? position) =>
+        Assignments(map, map.Strings, muted: true)
+            .Where(spots => spots.Count == count && IsRun(map, spots) && IsHeld(map, spots, chord, 3))
+            .Where(spots => IsInPosition(map, spots, position ?? 1) && IsBass(map, spots, chord, []))
+            .Select(spots => Find.Frets(map.Strings, spots));
+
+    private static List<NoteName> Names(Chord chord) =>
+        chord.Inversion < 0 ? [.. chord.Notes, chord.Bass] : [.. chord.Notes];
+
+    private static List<int> Sounds(NeckMap map, IEnumerable<Spot> spots) =>
+        spots.Select(spot => map.Instrument.MidiAt(spot)!.Value).ToList();
+
+    private static int Class(int midi) => midi % 12;
+
+    private static bool IsOpen(NeckMap map, Spot spot) => spot.Fret == map.Instrument.String(spot.String).StartsAtFret;
+
+    private static bool IsInPosition(NeckMap map, List<Spot> spots, int? position) =>
+        position is null
+        || spots.All(spot =>
+            IsOpen(map, spot) ? position == 1 : Enumerable.Range(position.Value, 4).Contains(spot.Fret)
+        );
+
+    private static bool IsBass(NeckMap map, List<Spot> spots, Chord chord, ValueList<int> inversions)
+    {
+        var lowest = Class(Sounds(map, spots).Min());
+        return chord.Bass != chord.Root ? lowest == chord.Bass.PitchClass.Number
+            : inversions.Count == 0 ? chord.Notes.Any(note => note.PitchClass.Number == lowest)
+            : inversions.Any(inversion => chord.Notes[inversion].PitchClass.Number == lowest);
+    }
+
+    /// <summary>Close: rising on strings that sound ever higher when open, the members in order round the stack, each gap under an octave.</summary>
+    private static bool IsArranged(NeckMap map, List<Spot> spots, Chord chord, Arrangement arrangement)
+    {
+        if (arrangement == Arrangement.AnyOrder)
+        {
+            return true;
+        }
+
+        var sounds = Sounds(map, spots.OrderBy(spot => map.Instrument.String(spot.String).Open.MidiNumber));
+        if (!sounds.Zip(sounds.Skip(1)).All(pair => pair.First < pair.Second))
+        {
+            return false;
+        }
+
+        if (arrangement == Arrangement.Close)
+        {
+            return IsClose(sounds, chord);
+        }
+
+        var lifted = sounds.Skip(1).Append(sounds[0] + 12).Order().ToList();
+        var fromTheTop = arrangement == Arrangement.DropTwo ? 2 : 3;
+        return IsClose(lifted, chord) && lifted[^fromTheTop] == sounds[0] + 12;
+    }
+
+    private static bool IsClose(List<int> sounds, Chord chord)
+    {
+        var stack = Names(chord).Select(name => name.PitchClass.Number).ToList();
+        var start = stack.IndexOf(Class(sounds[0]));
+        return sounds.Index().All(sound => Class(sound.Item) == stack[(start + sound.Index) % stack.Count])
+            && sounds.Zip(sounds.Skip(1)).All(pair => pair.Second - pair.First is > 0 and < 12);
+    }
+
+    private static bool IsRun(NeckMap map, List<Spot> spots)
+    {
+        var places = spots.Select(spot => map.Strings.Numbers.ToList().IndexOf(spot.String)).ToList();
+        return places.Max() - places.Min() == spots.Count - 1;
+    }
+
+    private static bool IsHeld(NeckMap map, List<Spot> spots, Chord chord, int mostFrets)
+    {
+        var sounding = Sounds(map, spots).Select(Class).ToList();
+        var names = Names(chord).Select(name => name.PitchClass.Number).ToList();
+        var needed = names.Where((_, index) => !MayBeMissing(chord, index));
+        if (!sounding.All(names.Contains) || !needed.All(sounding.Contains))
+        {
+            return false;
+        }
+
+        if (chord.Inversion < 0 && sounding.Count(one => one == chord.Bass.PitchClass.Number) > 1)
+        {
+            return false;
+        }
+
+        var pressed = spots.Where(spot => !IsOpen(map, spot)).ToList();
+        if (pressed.Count == 0)
+        {
+            return true;
+        }
+
+        var (low, high) = (pressed.Min(spot => spot.Fret), pressed.Max(spot => spot.Fret));
+        return high - low < mostFrets && (pressed.Count == spots.Count || high <= 4) && Fingers(map, spots, low) <= 4;
+    }
+
+    private static bool MayBeMissing(Chord chord, int index) =>
+        index < chord.Notes.Count
+        && chord.Notes.Count >= 4
+        && (
+            chord.Quality.Intervals[index] == Interval.Parse("P5")
+            || chord.Quality.Omissible.Contains(chord.Quality.Intervals[index])
+        );
+
+    /// <summary>One for each pressed note, or one finger across: over every string between the outer notes at the lowest fret, none of them open.</summary>
+    private static int Fingers(NeckMap map, List<Spot> spots, int low)
+    {
+        var pressed = spots.Where(spot => !IsOpen(map, spot)).ToList();
+        var atLow = pressed.Where(spot => spot.Fret == low).Select(spot => spot.String).ToList();
+        var under = spots.Where(spot => spot.String <= atLow.Max() && spot.String >= atLow.Min());
+        return under.Any(spot => IsOpen(map, spot)) ? pressed.Count : pressed.Count(spot => spot.Fret > low) + 1;
+    }
+}
