@@ -10,20 +10,27 @@ namespace Fretloom.Sentences;
 /// </remarks>
 public readonly record struct HandSize
 {
+    /// <summary>The shortest hand, in millimetres.</summary>
+    public const double LeastMm = 100;
+
+    /// <summary>The longest hand, in millimetres.</summary>
+    public const double MostMm = 260;
+
     private const double AdultMm = 189;
 
-    private readonly double _fromAdultMm;
+    // Null stands for the adult hand, so that the default is valid and every length is kept to the last digit.
+    private readonly double? _otherMm;
 
     /// <summary>Makes a hand.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The length is outside 100 to 260 mm.</exception>
     public HandSize(double lengthMm)
     {
-        if (lengthMm is not (>= 100 and <= 260))
+        if (lengthMm is not (>= LeastMm and <= MostMm))
         {
             throw new ArgumentOutOfRangeException(nameof(lengthMm), lengthMm, "A hand is 100 to 260 mm long.");
         }
 
-        _fromAdultMm = lengthMm - AdultMm;
+        _otherMm = lengthMm == AdultMm ? null : lengthMm;
     }
 
     /// <summary>189 mm.</summary>
@@ -39,7 +46,7 @@ public readonly record struct HandSize
     public static HandSize Child => new(150);
 
     /// <summary>The length in millimetres.</summary>
-    public double LengthMm => AdultMm + _fromAdultMm;
+    public double LengthMm => _otherMm ?? AdultMm;
 
     /// <summary>The length: <c>165 mm</c>.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{LengthMm} mm");

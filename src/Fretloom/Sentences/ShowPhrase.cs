@@ -1,6 +1,6 @@
 namespace Fretloom.Sentences;
 
-/// <summary>The kinds of phrase of a show sentence; each stands at most once.</summary>
+/// <summary>The parts of a show sentence that an error can point at. See <see cref="Phrases"/> for the phrases that make them.</summary>
 public enum ShowPhrase
 {
     /// <summary>What to see.</summary>

@@ -30,7 +30,7 @@ public sealed record ShowSentence
     /// <summary>The instrument named, with its tuning, without capo.</summary>
     public Instrument? Instrument { get; init; }
 
-    /// <summary>The fret of the capo; 0 or null for none.</summary>
+    /// <summary>The fret of the capo; 0 when the sentence says that there is none, null when it says nothing.</summary>
     public int? Capo { get; init; }
 
     /// <summary>The sounding key.</summary>
@@ -62,13 +62,19 @@ public sealed record ShowSentence
 
     /// <summary>Whether the pictures are for a left-handed player.</summary>
     public bool IsLeftHanded { get; init; }
+
+    /// <summary>
+    /// The canonical sentence: what to see, instrument, key, strings, frets, voicing, labels, hand; what was left unsaid is
+    /// left out. All scales of one sentence share one number of notes a string.
+    /// </summary>
+    public override string ToString() => Show.ShowPrinter.Print(this);
 }
 
 /// <summary>What a sentence says of the voicing; each part may be left unsaid.</summary>
 /// <param name="Kind">One note per string, or strummed.</param>
 /// <param name="Arrangement">Close, drop 2, drop 3, any order.</param>
-/// <param name="Inversions">0 root position, 1 first; null unsaid, empty for every inversion.</param>
-/// <param name="Position">First position is 1.</param>
+/// <param name="Inversions">0 root position, 1 first inversion, to 6; ascending. Null unsaid, empty for every inversion.</param>
+/// <param name="Position">First position is 1; to 20.</param>
 /// <param name="EasyStrings">The number of strings of <c>easy, three strings</c>.</param>
 public sealed record VoicingPhrase(
     VoicingKind? Kind,

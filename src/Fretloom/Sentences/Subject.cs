@@ -7,6 +7,9 @@ public abstract record Subject
 {
     private Subject() { }
 
+    /// <summary>The subject as it stands in a sentence, without the number of notes a string.</summary>
+    public sealed override string ToString() => Show.SubjectPrinter.Print(this, isFirst: true);
+
     /// <summary><c>the notes of the key</c>.</summary>
     public sealed record NotesOfTheKey : Subject;
 
@@ -33,7 +36,7 @@ public abstract record Subject
 
     /// <summary><c>the scale, 3 notes a string</c> (of the key, or a named scale); without a count, in the position of the sentence.</summary>
     /// <param name="Scale">The scale, or null for that of the key.</param>
-    /// <param name="NotesPerString">1 to 6, or null when a position is named instead.</param>
+    /// <param name="NotesPerString">2 to 6, or null when a position is named instead.</param>
     public sealed record ScaleShapes(Scale? Scale, int? NotesPerString) : Subject;
 
     /// <summary><c>the symmetries</c>.</summary>

@@ -1,0 +1,26 @@
+namespace Fretloom.Sentences.Reading;
+
+/// <summary>Turns a failure into an error whose suggestion was tried.</summary>
+internal static class Repairs
+{
+    /// <summary>The error for a failure, with the first of its changes that mends the words it touches.</summary>
+    /// <param name="text">The sentence.</param>
+    /// <param name="failure">Why it cannot be read.</param>
+    /// <param name="read">Reads a sentence without suggestions; null when it reads well.</param>
+    public static SentenceError Error(string text, Failure failure, Func<string, Failure?> read)
+    {
+        foreach (var edit in failure.Edits)
+        {
+            var repair = new SentenceRepair(edit.Start + 1, edit.Length, edit.Text);
+            if (read(repair.ApplyTo(text)) is not { } next || next.Start >= edit.Start + edit.Text.Length)
+            {
+                return Plain(failure, $"; did you mean '{edit.Text}'?") with { Repair = repair };
+            }
+        }
+
+        return Plain(failure, "");
+    }
+
+    private static SentenceError Plain(Failure failure, string suggestion) =>
+        new(failure.Start + 1, failure.Length, failure.Message + suggestion);
+}

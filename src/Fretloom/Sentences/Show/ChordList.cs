@@ -1,0 +1,78 @@
+using Fretloom.Sentences.Reading;
+using Fretloom.Theory;
+
+namespace Fretloom.Sentences.Show;
+
+/// <summary>Chords named by symbol or by Roman numeral, between spaces, commas and <c>and</c>.</summary>
+/// <remarks>
+/// A list goes on behind a comma as long as another chord of its sort follows; a comma before anything else ends the phrase.
+/// A note name before a kind of scale is no chord: <c>C and the A minor scale</c>, <c>C, A minor pentatonic</c>.
+/// </remarks>
+internal static class ChordList
+{
+    /// <summary>Whether a chord symbol stands here.</summary>
+    public static bool IsSymbol(Cursor at) => Symbol(at, 0).Count > 0;
+
+    /// <summary>Whether a Roman numeral stands here.</summary>
+    public static bool IsNumeral(Cursor at) => Numeral(at, 0).Count > 0;
+
+    /// <summary>Reads the symbols from here on; there is at least one.</summary>
+    public static Subject ReadSymbols(Cursor at) => new Subject.ChordsBySymbol(Read(at, Symbol));
+
+    /// <summary>Reads the numerals from here on; there is at least one.</summary>
+    public static Subject ReadNumerals(Cursor at) => new Subject.ChordsByNumeral(Read(at, Numeral));
+
+    private static ValueList<T> Read<T>(Cursor at, Func<Cursor, int, (T? Chord, int Count)> chordAt)
+        where T : class
+    {
+        var chords = new List<T>();
+        for (var skip = 0; chordAt(at, skip) is ({ } chord, var count); skip = Separators(at))
+        {
+            chords.Add(chord);
+            at.Skip(skip + count);
+        }
+
+        return chords.ToValueList();
+    }
+
+    private static int Separators(Cursor at)
+    {
+        var skip = at.Current.Kind == TokenKind.Comma ? 1 : 0;
+        return skip + (at.Peek(skip).Is("and") ? 1 : 0);
+    }
+
+    private static (Chord? Chord, int Count) Symbol(Cursor at, int ahead)
+    {
+        if (at.Peek(ahead).Kind != TokenKind.Word || Notes.ReadScale(at, ahead).Scale is not null)
+        {
+            return default;
+        }
+
+        var isChord = Chord.TryParse(at.Peek(ahead).Text, out var chord);
+        return IsSuffix(at.Peek(ahead + 1))
+            && Chord.TryParse(at.Peek(ahead).Text + at.Peek(ahead + 1).Text, out var longer)
+                ? (longer, 2)
+            : isChord ? (chord, 1)
+            : default;
+    }
+
+    private static (RomanNumeral? Numeral, int Count) Numeral(Cursor at, int ahead)
+    {
+        if (at.Peek(ahead).Kind != TokenKind.Word)
+        {
+            return default;
+        }
+
+        var isNumeral = RomanNumeral.TryParse(at.Peek(ahead).Text, out var numeral);
+        return IsSuffix(at.Peek(ahead + 1)) && RomanNumeral.TryParse(at.Words(ahead, 2), out var longer) ? (longer, 2)
+            : isNumeral ? (numeral, 1)
+            : default;
+    }
+
+    // A suffix may stand apart, vii m7b5, unless it could be something else.
+    private static bool IsSuffix(Token token) =>
+        token.Kind == TokenKind.Word
+        && char.IsAsciiLetterLower(token.Text[0])
+        && !RomanNumeral.TryParse(token.Text, out _)
+        && !Vocabulary.Knows(token.Text);
+}

@@ -1,0 +1,242 @@
+using Fretloom.Sentences.Reading;
+using Fretloom.Theory;
+
+namespace Fretloom.Sentences.Show;
+
+/// <summary>What to see.</summary>
+internal static class SubjectPhrase
+{
+    private static readonly (string Word, Func<Subject> Make)[] Nouns =
+    [
+        ("landmarks", () => new Subject.TheLandmarks()),
+        ("thirds", () => new Subject.TheThirds()),
+        ("symmetries", () => new Subject.TheSymmetries()),
+        ("triads", () => new Subject.ChordsOfTheKey(KeyChords.Triads)),
+    ];
+
+    private static readonly (string[] Words, KeyChords Chords)[] Families =
+    [
+        (["sixth", "6th", "added-sixth"], KeyChords.SixthChords),
+        (["seventh", "7th"], KeyChords.SeventhChords),
+        (["ninth", "9th"], KeyChords.NinthChords),
+    ];
+
+    private static readonly string[] Beginnings =
+    [
+        "the",
+        "every",
+        "notes",
+        "landmarks",
+        "thirds",
+        "symmetries",
+        "triads",
+        "sixth",
+        "seventh",
+        "ninth",
+        "scale",
+        "chord",
+        "chords",
+    ];
+
+    public static PhraseKind Kind { get; } =
+        new(
+            "what to show",
+            ShowPhrase.Subject,
+            Begins,
+            Read,
+            "the notes of the key",
+            "the notes of A minor pentatonic",
+            "the landmarks",
+            "the thirds",
+            "the triads",
+            "the sixth chords",
+            "the added-sixth chords",
+            "the seventh chords of the key",
+            "the ninth chords",
+            "the chord V7",
+            "the chords I vi ii V7",
+            "Bm7b5 and E7",
+            "C, F and G7",
+            "D minor pentatonic",
+            "the A blues scale",
+            "every D",
+            "every D, F and A",
+            "the scale, 3 notes a string",
+            "the symmetries"
+        );
+
+    /// <summary>Words that a subject may begin with, for suggestions.</summary>
+    public static IEnumerable<string> Openings => Beginnings;
+
+    private static bool Begins(Cursor at) =>
+        at.Current.IsAny(Beginnings)
+        || FamilyAt(at) is not null
+        || Notes.ReadScale(at, 0).Scale is not null
+        || ChordList.IsSymbol(at)
+        || ChordList.IsNumeral(at);
+
+    private static Failure? Read(Cursor at, ShowDraft draft)
+    {
+        var first = at.Current;
+        if (at.Accept("every"))
+        {
+            return ReadEvery(at, draft, first);
+        }
+
+        var hasArticle = at.Accept("the");
+        var (subject, failure) = ReadOne(at, hasArticle);
+        if (subject is not null)
+        {
+            draft.Add(subject, new Token(TokenKind.Word, first.Start, at.Previous.End - first.Start, ""));
+        }
+
+        return failure;
+    }
+
+    private static (Subject? Subject, Failure? Failure) ReadOne(Cursor at, bool hasArticle)
+    {
+        if (Array.Find(Nouns, noun => at.Is(noun.Word)).Make is { } make)
+        {
+            at.Skip();
+            OfTheKey(at);
+            return (make(), null);
+        }
+
+        if (FamilyAt(at) is { } family)
+        {
+            at.Skip();
+            var failure = at.Accept("chords")
+                ? null
+                : Failure.Expected($"'chords' after '{at.Previous.Text}'", at.Current, "chords");
+            OfTheKey(at);
+            return (new Subject.ChordsOfTheKey(family), failure);
+        }
+
+        return at.Accept("notes") ? ReadNotes(at)
+            : at.AcceptAny("chord", "chords") ? ReadNamedChords(at)
+            : ReadScaleOrChords(at, hasArticle);
+    }
+
+    private static bool OfTheKey(Cursor at) => at.Accept("of", "the", "key") || at.Accept("of", "the", "scale");
+
+    private static KeyChords? FamilyAt(Cursor at) =>
+        Array.FindIndex(Families, family => at.Current.IsAny(family.Words)) is >= 0 and var found
+            ? Families[found].Chords
+            : null;
+
+    private static (Subject?, Failure?) ReadNotes(Cursor at)
+    {
+        if (OfTheKey(at))
+        {
+            return (new Subject.NotesOfTheKey(), null);
+        }
+
+        if (!at.Accept("of"))
+        {
+            return (null, Failure.Expected("'of the key' or 'of' and a scale after 'the notes'", at.Current, "of"));
+        }
+
+        at.Accept("the");
+        var (scale, count) = Notes.ReadScale(at, 0);
+        at.Skip(count);
+        at.Skip(scale is not null && at.Is("scale") ? 1 : 0);
+        return scale is not null
+            ? (new Subject.ScaleShapes(scale, null), null)
+            : (
+                null,
+                Failure.Expected(
+                    "'the key' or a scale such as 'A minor pentatonic' after 'of'",
+                    at.Current,
+                    "key",
+                    "scale"
+                )
+            );
+    }
+
+    private static (Subject?, Failure?) ReadNamedChords(Cursor at)
+    {
+        if (at.Is("of"))
+        {
+            return (
+                null,
+                Failure.At(
+                    at.Previous,
+                    "which chords of the key? name 'triads', 'sixth chords', 'seventh chords' or 'ninth chords'"
+                )
+            );
+        }
+
+        return ChordList.IsNumeral(at) ? (ChordList.ReadNumerals(at), null)
+            : ChordList.IsSymbol(at) ? (ChordList.ReadSymbols(at), null)
+            : (
+                null,
+                Symbols.Failure(at)
+                    ?? Failure.Expected($"a chord such as 'V7' or 'Bm7b5' after '{at.Previous.Text}'", at.Current)
+            );
+    }
+
+    private static (Subject?, Failure?) ReadScaleOrChords(Cursor at, bool hasArticle)
+    {
+        if (at.Accept("scale"))
+        {
+            at.Accept("of", "the", "key");
+            return (new Subject.ScaleShapes(null, null), null);
+        }
+
+        var (scale, count) = Notes.ReadScale(at, 0);
+        if (scale is not null)
+        {
+            at.Skip(count);
+            at.Accept("scale");
+            return (new Subject.ScaleShapes(scale, null), null);
+        }
+
+        if (!hasArticle)
+        {
+            return (ChordList.IsNumeral(at) ? ChordList.ReadNumerals(at) : ChordList.ReadSymbols(at), null);
+        }
+
+        var tonic = Notes.Read(at, 0, out _);
+        return (
+            null,
+            tonic > 0
+                ? Failure.Expected(
+                    $"a kind of scale such as 'major', 'minor pentatonic' or 'blues' after '{at.Words(0, tonic)}'",
+                    at.Peek(tonic),
+                    Notes.KindWords
+                )
+                : Failure.Expected(
+                    "'notes of the key', 'landmarks', 'triads', 'seventh chords', 'chord V7' or 'scale' after 'the'",
+                    at.Current,
+                    Beginnings.Skip(2).Append("ninth")
+                )
+        );
+    }
+
+    // every D; every D, F and A; every D and every G.
+    private static Failure? ReadEvery(Cursor at, ShowDraft draft, Token first)
+    {
+        var count = Notes.Read(at, 0, out var name);
+        if (count == 0)
+        {
+            return Notes.German(at.Current)
+                ?? Failure.Expected("a note name such as 'D' or 'Bb' after 'every'", at.Current);
+        }
+
+        for (var skip = 0; count > 0; )
+        {
+            at.Skip(skip + count);
+            draft.Add(
+                new Subject.EveryNote(name),
+                new Token(TokenKind.Word, first.Start, at.Previous.End - first.Start, "")
+            );
+            skip = at.Current.Kind == TokenKind.Comma ? 1 : 0;
+            skip += at.Peek(skip).Is("and") ? 1 : 0;
+            first = at.Peek(skip);
+            var goesOn = skip > 0 && first.Text != "a" && Notes.ReadScale(at, skip).Scale is null;
+            count = goesOn ? Notes.Read(at, skip, out name) : 0;
+        }
+
+        return null;
+    }
+}
