@@ -12,7 +12,7 @@ public enum FigureSource
     /// </summary>
     MeiStringTab,
 
-    /// <summary>A scale length of this project's table of fret positions, rounded to the nearest millimetre when given in inches.</summary>
+    /// <summary>A scale length of this project's table of fret positions, at most half a millimetre off where the table has inches.</summary>
     FretTable,
 
     /// <summary>A plausible figure set for this project, without source; instruments of the name differ.</summary>
