@@ -35,6 +35,7 @@ internal static class StringsPhrase
     {
         var isAll = at.Peek(1).IsAny("all", "every", "each");
         at.Skip(Lead(at) + 1);
+        draft.Strings.Clear();
         if (isAll)
         {
             draft.Sentence = draft.Sentence with { IsOnAllStrings = true };

@@ -1,0 +1,124 @@
+using Fretloom.Neck;
+using Fretloom.Sentences;
+using Fretloom.Testing;
+
+namespace Fretloom.Tests.Sentences;
+
+public class ShowErrorTests
+{
+    [Fact]
+    public void Any_text_gives_a_sentence_or_an_error_that_can_be_pointed_at() =>
+        Gen.OneOf(Gen.String, Gen.String[Gen.Char[' ', '~'], 0, 60], Words).Sample(AssertAnswered, iter: 5_000);
+
+    [Fact]
+    public void A_damaged_sentence_gives_a_sentence_or_an_error_that_can_be_pointed_at() =>
+        SentenceGen.Damaged.Sample(AssertAnswered, iter: 5_000);
+
+    [Fact]
+    public void A_suggested_repair_mends_the_words_it_touches() =>
+        SentenceGen.Damaged.Sample(
+            text =>
+            {
+                if (ShowParser.Parse(text).Errors is [{ Repair: { } repair } error])
+                {
+                    var next = ShowParser.Parse(repair.ApplyTo(text));
+
+                    Assert.Contains($"did you mean '{repair.Text}'?", error.Message, StringComparison.Ordinal);
+                    Assert.True(next.IsRead || next.Errors[0].Column > repair.Column + repair.Text.Length - 1);
+                }
+            },
+            iter: 5_000
+        );
+
+    [Fact]
+    public void One_wrong_letter_in_a_word_is_mostly_mended()
+    {
+        const string sentence =
+            "show the landmarks, on a mandolin, in D harmonic minor, on strings 4-1, in close position, as degrees";
+        var (mended, tried) = (0, 0);
+        for (var at = 5; at < sentence.Length; at++)
+        {
+            var wrong = sentence.Remove(at, 1).Insert(at, "q");
+            if (char.IsAsciiLetterLower(sentence[at]) && !ShowParser.Parse(wrong).IsRead)
+            {
+                tried++;
+                mended += ShowParser.Parse(wrong).Errors[0].Repair?.ApplyTo(wrong) == sentence ? 1 : 0;
+            }
+        }
+
+        Assert.True(mended >= 0.7 * tried, $"{mended} of {tried}");
+    }
+
+    [Fact]
+    public void A_word_that_is_only_out_of_place_gets_no_suggestion() =>
+        Assert.Null(ShowParser.Parse("show the chord, in D major").Errors[0].Repair);
+
+    [Theory]
+    [InlineData(2000)]
+    [InlineData(2001)]
+    [InlineData(10_000_000)]
+    public void A_long_text_is_answered(int length)
+    {
+        foreach (var sign in "( ,-aA4b")
+        {
+            var error = Assert.Single(ShowParser.Parse(new string(sign, length)).Errors);
+            Assert.Equal(length > ShowParser.MaxLength, error.Column == ShowParser.MaxLength + 1);
+        }
+    }
+
+    [Fact]
+    public void The_instrument_that_a_lesson_speaks_of_is_checked_when_the_sentence_names_none()
+    {
+        Catalogue.TryFind("ukulele", out var ukulele);
+
+        Assert.True(ShowParser.Parse("the thirds, on strings 6-1").IsRead);
+        var error = Assert.Single(ShowParser.Parse("the thirds, on strings 6-1", ukulele).Errors);
+        Assert.Equal(
+            (24, 1, "the ukulele has 4 strings; there is no string 6"),
+            (error.Column, error.Length, error.Message)
+        );
+        Assert.True(ShowParser.Parse("the thirds, on a guitar, on strings 6-1", ukulele).IsRead);
+    }
+
+    [Fact]
+    public void Every_word_of_every_example_is_in_the_vocabulary()
+    {
+        foreach (
+            var word in Phrases.All.SelectMany(kind => kind.Examples).SelectMany(example => example.Split(' ', ','))
+        )
+        {
+            var error = Assert.Single(
+                ShowParser.Parse($"the thirds, with {word}").Errors.DefaultIfEmpty(new SentenceError(1, 0, ""))
+            );
+            Assert.Null(error.Repair);
+        }
+    }
+
+    // Words of the language in no order at all.
+    private static Gen<string> Words =>
+        Gen.OneOf([
+                .. Phrases.All.SelectMany(kind => kind.Examples).SelectMany(example => example.Split(' ')),
+                ",",
+                "and",
+                "-",
+                ".",
+            ])
+            .Array[0, 20]
+            .Select(words => string.Join(' ', words));
+
+    private static void AssertAnswered(string text)
+    {
+        var result = ShowParser.Parse(text);
+        Assert.Equal(result.IsRead, result.Value is not null);
+        foreach (var error in result.Errors)
+        {
+            Assert.InRange(error.Column, 1, text.Length + 1);
+            Assert.InRange(error.Length, 0, text.Length + 1 - error.Column);
+            Assert.DoesNotContain('\n', error.Message);
+            Assert.Matches(
+                "expected|already|there is no|named twice|run backwards|far string|seven notes|not a note name|which chords|goes? with|counted|takes the|tuned to|fret 1 to|mm long|no chord has|than",
+                error.Message
+            );
+        }
+    }
+}
