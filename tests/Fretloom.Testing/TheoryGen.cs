@@ -55,11 +55,26 @@ public static class TheoryGen
             (root, quality, bass, isSlash) => new Chord(root, quality, isSlash ? bass : root)
         );
 
+    /// <summary>Numerals without a target.</summary>
+    public static Gen<RomanNumeral> PlainNumeral { get; } =
+        Gen.Select(
+            NumeralDegree(),
+            Quality,
+            Gen.Int[0, 3],
+            (degree, quality, inversion) => new RomanNumeral(degree, quality, Math.Min(inversion, Inversions(quality)))
+        );
+
     public static Gen<RomanNumeral> Numeral { get; } =
         Gen.Select(
-            PlainNumeral(),
-            Target().Null(),
-            (plain, target) => new RomanNumeral(plain.Degree, plain.Quality, plain.Inversion, target)
+            PlainNumeral,
+            Gen.Select(
+                NumeralDegree(),
+                OneOf([.. ChordQuality.All.Where(quality => quality.IsTriad)]),
+                (degree, quality) => new RomanNumeral(degree, quality)
+            ),
+            Gen.Bool,
+            (plain, target, isSecondary) =>
+                isSecondary ? new RomanNumeral(plain.Degree, plain.Quality, plain.Inversion, target) : plain
         );
 
     private static Gen<T> OneOf<T>(IReadOnlyList<T> items) => Gen.Int[0, items.Count - 1].Select(index => items[index]);
@@ -67,18 +82,12 @@ public static class TheoryGen
     private static Gen<NoteName> Names(int most) =>
         Gen.Select(Gen.Int[0, 6], Gen.Int[-most, most], (step, alteration) => new NoteName((Step)step, alteration));
 
-    private static Gen<RomanNumeral> PlainNumeral() =>
+    private static Gen<Degree> NumeralDegree() =>
         Gen.Select(
             Gen.Int[1, 7],
             Gen.Int[-RomanNumeral.MaxAlteration, RomanNumeral.MaxAlteration],
-            Quality,
-            Gen.Int[0, 3],
-            (number, alteration, quality, inversion) =>
-                new RomanNumeral(new Degree(number, alteration), quality, Math.Min(inversion, Inversions(quality)))
+            (number, alteration) => new Degree(number, alteration)
         );
-
-    private static Gen<RomanNumeral> Target() =>
-        PlainNumeral().Where(numeral => numeral.Quality.IsTriad && numeral.Inversion == 0);
 
     private static int Inversions(ChordQuality quality) =>
         quality.IsTriad ? 2

@@ -84,9 +84,12 @@ public static class Accidentals
         return text.ToString();
     }
 
-    /// <summary>Reads the accidentals that a text begins with, at most <see cref="NoteName.MaxAlteration"/> semitones.</summary>
+    /// <summary>Reads the accidentals that a text begins with.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="alteration">Their sum in semitones.</param>
+    /// <param name="most">Where reading stops, in semitones either way.</param>
     /// <returns>How many characters were read; 0 when there are none.</returns>
-    internal static int Read(ReadOnlySpan<char> text, out int alteration)
+    internal static int Read(ReadOnlySpan<char> text, out int alteration, int most = NoteName.MaxAlteration)
     {
         alteration = 0;
         var at = 0;
@@ -94,7 +97,7 @@ public static class Accidentals
         {
             var (value, width) = SignAt(text[at..]);
             var mixed = alteration * value < 0;
-            if (width == 0 || mixed || Math.Abs(alteration + value) > NoteName.MaxAlteration)
+            if (width == 0 || mixed || Math.Abs(alteration + value) > most)
             {
                 break;
             }

@@ -9,10 +9,11 @@ namespace Fretloom.Theory;
 /// one other member, as they are played on four strings.
 /// </para>
 /// <para>
-/// Rank, each rule only deciding between names equal by the rules before: usual qualities; the root sounds; every member sounds and
-/// nothing else; the root in the bass, then another member, then a foreign bass; fewer members left out or added; the plainer quality (the
-/// order of <see cref="ChordQuality.All"/>); more notes spelled as the key, or the names given, spell them; fewer accidentals; the root nearer
-/// above the bass. These rules are this project's choice.
+/// Rank, each rule only deciding between names equal by the rules before: usual qualities; the root sounds; fewest points; the root in the bass,
+/// then another member, then a foreign bass; fewer members left out or added; the plainer quality (the order of
+/// <see cref="ChordQuality.All"/>); more notes spelled as the key, or the names given, spell them; fewer accidentals; the root nearer above the
+/// bass. Points: one for each member beyond three, for each altered fifth or extension, for each member left out or added, one for a member
+/// other than the root in the bass, two for a foreign bass. These rules are this project's choice.
 /// </para>
 /// </remarks>
 public static class ChordNamer
@@ -67,7 +68,7 @@ public static class ChordNamer
             .DistinctBy(name => name.Chord)
             .OrderByDescending(name => name.Chord.Quality.IsUsual)
             .ThenBy(name => name.IsRootless)
-            .ThenByDescending(name => name.IsComplete)
+            .ThenBy(Points)
             .ThenBy(name => BassRank(name.Chord))
             .ThenBy(name => name.Omitted.Count + name.Added.Count)
             .ThenBy(name => name.Chord.Quality.Rank)
@@ -147,6 +148,9 @@ public static class ChordNamer
             .MinBy(name => Accidentals(new Chord(name, quality)));
 
     private static int Accidentals(Chord chord) => chord.Notes.Sum(note => Math.Abs(note.Alteration));
+
+    private static int Points(ChordName name) =>
+        name.Chord.Quality.Weight + BassRank(name.Chord) + name.Omitted.Count + name.Added.Count;
 
     private static int BassRank(Chord chord) =>
         chord.Inversion switch

@@ -5,8 +5,8 @@ public sealed partial class ChordQuality
     private static readonly ValueList<ChordQuality> UsualOnes =
     [
         .. Triads(),
-        .. Sixths(),
         .. Sevenths(),
+        .. Sixths(),
         .. Ninths(),
         .. Elevenths(),
         .. Thirteenths(),
@@ -33,22 +33,6 @@ public sealed partial class ChordQuality
             Triad("majb5", "major triad with flat fifth", "1 3 b5", "(b5) Mb5 b5"),
         ];
 
-    private static IEnumerable<ChordQuality> Sixths() =>
-        [
-            Sixth("6", "added sixth", "1 3 5 6", "M6 maj6 add6 add13", "5"),
-            Sixth("m6", "minor added sixth", "1 b3 5 6", "min6 -6 madd6 m(add6)", "5"),
-            Added("add9", "added ninth", "1 3 5 9", "2 add2 (add9)", "5"),
-            Added("madd9", "minor added ninth", "1 b3 5 9", "m2 madd2 m(add9)", "5"),
-            Sixth("69", "added sixth and ninth", "1 3 5 6 9", "6/9 M69 6add9", "5"),
-            Sixth("m69", "minor added sixth and ninth", "1 b3 5 6 9", "m6/9 -69 m6add9", "5"),
-            Sixth("69#11", "added sixth, ninth and sharp eleventh", "1 3 5 6 9 #11", "6/9#11 6add9#11", "5"),
-            Added("add11", "added eleventh", "1 3 5 11", "add4 (add11)"),
-            Added("madd11", "minor added eleventh", "1 b3 5 11", "madd4 m(add11)"),
-            Added("addb9", "added flat ninth", "1 3 5 b9", "(addb9)"),
-            Added("augadd9", "augmented added ninth", "1 3 #5 9", "+add9"),
-            Added("add#11", "added sharp eleventh", "1 3 5 #11", "(add#11) add#4"),
-        ];
-
     private static IEnumerable<ChordQuality> Sevenths() =>
         [
             Seventh("7", "dominant seventh", "1 3 5 b7", "dom7", "5"),
@@ -67,6 +51,22 @@ public sealed partial class ChordQuality
             Suspended("7sus2", "dominant seventh suspended second", "1 2 5 b7", "", "5"),
             Suspended("maj7sus2", "major seventh suspended second", "1 2 5 7", "M7sus2", "5"),
             Suspended("sus2sus4", "suspended second and fourth", "1 2 4 5", "sus24 sus4add9", ""),
+        ];
+
+    private static IEnumerable<ChordQuality> Sixths() =>
+        [
+            Sixth("6", "added sixth", "1 3 5 6", "M6 maj6 add6 add13", "5"),
+            Sixth("m6", "minor added sixth", "1 b3 5 6", "min6 -6 madd6 m(add6)", "5"),
+            Added("add9", "added ninth", "1 3 5 9", "2 add2 (add9)", "5"),
+            Added("madd9", "minor added ninth", "1 b3 5 9", "m2 madd2 m(add9)", "5"),
+            Sixth("69", "added sixth and ninth", "1 3 5 6 9", "6/9 M69 6add9", "5"),
+            Sixth("m69", "minor added sixth and ninth", "1 b3 5 6 9", "m6/9 -69 m6add9", "5"),
+            Sixth("69#11", "added sixth, ninth and sharp eleventh", "1 3 5 6 9 #11", "6/9#11 6add9#11", "5"),
+            Added("add11", "added eleventh", "1 3 5 11", "add4 (add11)"),
+            Added("madd11", "minor added eleventh", "1 b3 5 11", "madd4 m(add11)"),
+            Added("addb9", "added flat ninth", "1 3 5 b9", "(addb9)"),
+            Added("augadd9", "augmented added ninth", "1 3 #5 9", "+add9"),
+            Added("add#11", "added sharp eleventh", "1 3 5 #11", "(add#11) add#4"),
         ];
 
     private static IEnumerable<ChordQuality> Ninths() =>

@@ -89,6 +89,14 @@ public sealed partial class ChordQuality
     /// <summary>The index in <see cref="All"/>: the lower, the plainer.</summary>
     internal int Rank => All.IndexOf(this);
 
+    /// <summary>How much there is to say: one for each member beyond three and for each fifth, ninth, eleventh or thirteenth out of the ordinary.</summary>
+    internal int Weight => MemberCount - 3 + Intervals.Count(IsAltered);
+
+    // A diminished fifth over a minor third is ordinary.
+    private bool IsAltered(Interval interval) =>
+        interval is { AlterationFromMajor: not 0, Number: 5 or 9 or 11 or 13 }
+        && !(interval.Number == 5 && interval.AlterationFromMajor < 0 && IsMinorThird);
+
     /// <summary>Whether a set of notes may be called by this quality on the root C.</summary>
     internal bool CanSound(PitchClassSet onC) =>
         onC.Includes(_required) && new PitchClassSet(PitchClasses.Mask | _addable.Mask).Includes(onC);

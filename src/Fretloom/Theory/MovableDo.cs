@@ -43,7 +43,7 @@ internal sealed class MovableDo : NoteNameSystem
         }
 
         var syllable = text[..2].ToLowerInvariant();
-        var signs = Accidentals.Read(text.AsSpan(2), out var alteration);
+        var signs = Accidentals.Read(text.AsSpan(2), out var alteration, 2 * NoteName.MaxAlteration);
         if (2 + signs != text.Length)
         {
             return false;

@@ -6,10 +6,8 @@ namespace Fretloom.Tests.Theory;
 /// <summary>Source of the check values: tonal, an independent theory library (tests/SOURCES.md).</summary>
 public class ScaleOracleTests
 {
-    private static readonly string[] Tonics =
-    [
-        .. from letter in "CDEFGAB" from sign in new[] { "b", "", "#" } select letter + sign,
-    ];
+    // All with up to two accidentals: G sharp major and F flat major among them.
+    private static readonly string[] Tonics = [.. TheoryGen.WrittenNames.Select(name => name.ToString())];
 
     [Fact]
     public async Task Every_scale_on_every_tonic_is_spelled_as_tonal_spells_it()

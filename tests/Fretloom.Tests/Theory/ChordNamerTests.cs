@@ -1,0 +1,115 @@
+using Fretloom.Testing;
+using Fretloom.Theory;
+
+namespace Fretloom.Tests.Theory;
+
+public class ChordNamerTests
+{
+    // Common practice, no source.
+    [Theory]
+    [InlineData("C E G", "C")]
+    [InlineData("E C G", "C/E")]
+    [InlineData("C E G A", "C6")]
+    [InlineData("A C E G", "Am7")]
+    [InlineData("G A C E", "Am7/G")]
+    [InlineData("B D F A", "Bm7b5")]
+    [InlineData("D F A B", "Dm6")]
+    [InlineData("C E A", "Am/C")]
+    [InlineData("D C E G", "Cadd9/D")]
+    [InlineData("D C F A", "Dm7")]
+    [InlineData("C E B", "Cmaj7 (no 5)")]
+    [InlineData("B G F", "G7/B (no 5)")]
+    [InlineData("C E Bb D A", "C13 (no 5)")]
+    [InlineData("G# D F B", "G#dim7")]
+    [InlineData("Bb C E G", "C7/Bb")]
+    [InlineData("F# A C", "F#dim")]
+    [InlineData("Gb Bbb Dbb", "Gbdim")]
+    [InlineData("C G", "C5")]
+    public void The_first_name_is_the_one_a_musician_would_give(string notes, string name) =>
+        Assert.Equal(name, Names(notes).First());
+
+    [Theory]
+    [InlineData("C E G A", "Am7/C")]
+    [InlineData("D C E G", "C/D")]
+    [InlineData("D C E G", "D9sus4 (no 5)")]
+    [InlineData("E G Bb D", "C9/E (no root)")]
+    [InlineData("D G C", "Csus2/D")]
+    [InlineData("D G C", "Gsus4/D")]
+    [InlineData("D G C", "Dquartal3")]
+    public void Other_reasonable_names_are_listed(string notes, string name) => Assert.Contains(name, Names(notes));
+
+    [Fact]
+    public void A_key_decides_the_spelling()
+    {
+        var set = Chord.Parse("F#").PitchClasses;
+
+        Assert.Equal("Gb", ChordNamer.Name(set, new PitchClass(6), Key.Parse("Db major"))[0].ToString());
+        Assert.Equal("F#", ChordNamer.Name(set, new PitchClass(6), Key.Parse("B major"))[0].ToString());
+    }
+
+    [Fact]
+    public void Every_chord_in_every_inversion_is_among_the_names_of_its_own_notes() =>
+        Assert.All(
+            from root in TheoryGen.WrittenNames.Where(name => Math.Abs(name.Alteration) < 2)
+            from quality in ChordQuality.All
+            from bass in new Chord(root, quality).Notes
+            select new Chord(root, quality, bass),
+            chord =>
+                Assert.Contains(
+                    ChordNamer.Name(chord.Notes, chord.Bass),
+                    name =>
+                        name.IsComplete
+                        && name.Chord.Quality == chord.Quality
+                        && name.Chord.Root.PitchClass == chord.Root.PitchClass
+                        && name.Chord.Bass.PitchClass == chord.Bass.PitchClass
+                )
+        );
+
+    [Fact]
+    public void A_name_accounts_for_every_note_and_no_other() =>
+        Gen.Select(TheoryGen.Set.Where(set => set.Count > 0), Gen.Int[0, 11])
+            .Sample(
+                (set, index) =>
+                {
+                    var bass = set.ElementAt(index % set.Count);
+                    foreach (var name in ChordNamer.Name(set, bass))
+                    {
+                        var root = name.Chord.Root;
+                        var sounding = name
+                            .Chord.Quality.Intervals.Except(name.Omitted)
+                            .Concat(name.Added)
+                            .Select(interval => root.PitchClass.Plus(interval.Semitones))
+                            .Append(bass);
+                        Assert.Equal(set, PitchClassSet.Of(sounding));
+                        Assert.Equal(bass, name.Chord.Bass.PitchClass);
+                    }
+                }
+            );
+
+    [Fact]
+    public void Names_move_with_the_notes() =>
+        Gen.Select(TheoryGen.Set.Where(set => set.Count > 0), Gen.Int[1, 11])
+            .Sample(
+                (set, up) =>
+                {
+                    var bass = set.First();
+                    Assert.Equal(Described(set, bass, 0), Described(set.Transpose(up), bass.Plus(up), up));
+                }
+            );
+
+    [Fact]
+    public void The_bass_must_sound() =>
+        Assert.Throws<ArgumentException>(() => ChordNamer.Name(new PitchClassSet(1), new PitchClass(1)));
+
+    private static IEnumerable<string> Names(string notes)
+    {
+        var names = notes.Split(' ').Select(NoteName.Parse).ToList();
+        return ChordNamer.Name(names, names[0]).Select(name => name.ToString());
+    }
+
+    private static IEnumerable<(int Root, string Symbol)> Described(PitchClassSet set, PitchClass bass, int up) =>
+        ChordNamer
+            .Name(set, bass)
+            .Select(name => (name.Chord.Root.PitchClass.Plus(-up).Number, name.Chord.Quality.Symbol))
+            .Order();
+}
