@@ -8,16 +8,21 @@ internal sealed class ChordVoices
 {
     private const int FewestForLeavingOut = 4;
 
+    private readonly ShapeSource.OfChord _source;
     private readonly Chord _chord;
+    private readonly string[] _memberTexts;
     private readonly int[] _indexOfPitchClass = new int[12];
 
-    public ChordVoices(Chord chord)
+    public ChordVoices(ShapeSource.OfChord source)
     {
-        _chord = chord;
-        Names = HasForeignBass ? [.. chord.Notes, chord.Bass] : chord.Notes;
+        _source = source;
+        _chord = source.Chord;
+        Names = HasForeignBass ? [.. _chord.Notes, _chord.Bass] : _chord.Notes;
         PitchClasses = PitchClassSet.Of(Names.Select(name => name.PitchClass));
+        Essential = PitchClassSet.Of(Names.Where((_, index) => !MayBeLeftOut(index)).Select(name => name.PitchClass));
+        _memberTexts = [.. Enumerable.Range(0, Count).Select(MemberText)];
         Array.Fill(_indexOfPitchClass, -1);
-        for (var index = Names.Count - 1; index >= 0; index--)
+        for (var index = Count - 1; index >= 0; index--)
         {
             _indexOfPitchClass[Names[index].PitchClass.Number] = index;
         }
@@ -29,20 +34,16 @@ internal sealed class ChordVoices
     /// <summary>What <see cref="Names"/> sound.</summary>
     public PitchClassSet PitchClasses { get; }
 
-    public bool HasForeignBass => _chord.Inversion < 0;
-
-    public int Count => Names.Count;
-
     /// <summary>The pitch classes that must sound.</summary>
     /// <remarks>
     /// May be left out: what <see cref="ChordQuality.Omissible"/> says, and in any chord of four or more members the perfect
     /// fifth (common practice, no source).
     /// </remarks>
-    public PitchClassSet Essential =>
-        PitchClassSet.Of(Names.Where((_, index) => !MayBeLeftOut(index)).Select(name => name.PitchClass));
+    public PitchClassSet Essential { get; }
 
-    /// <summary>The index of the voice that sounds a pitch class, or -1.</summary>
-    public int IndexOf(PitchClass pitchClass) => _indexOfPitchClass[pitchClass.Number];
+    public bool HasForeignBass => _chord.Inversion < 0;
+
+    public int Count => Names.Count;
 
     /// <summary>
     /// Indexes of the voices that may lie lowest. The bass of a slash chord always lies there; else the inversions asked for,
@@ -55,7 +56,7 @@ internal sealed class ChordVoices
             return [IndexOf(_chord.Bass.PitchClass)];
         }
 
-        return inversions.Count == 0 ? Enumerable.Range(0, _chord.Notes.Count) : inversions;
+        return inversions.Count == 0 ? Enumerable.Range(0, _chord.Notes.Count) : inversions.Distinct();
     }
 
     /// <summary>The pitch classes of <see cref="Lowest"/>.</summary>
@@ -68,15 +69,22 @@ internal sealed class ChordVoices
             ? $"{_chord} has {_chord.Notes.Count} members, so its inversions go up to {_chord.Notes.Count - 1}."
             : null;
 
+    /// <summary>The spots of a string within reach that sound a voice, frets ascending.</summary>
+    public SoundingSpot[] SpotsOn(Reach reach, int number) =>
+        [.. reach.On(number).Where(spot => PitchClasses.Contains(spot.PitchClass))];
+
     /// <summary>The shape of some spots that each sound a voice.</summary>
-    public Shape ShapeOf(ShapeSource source, NeckMap map, StringSet strings, IEnumerable<Spot> spots) =>
-        new(source, map.Instrument, strings, spots.Select(spot => NoteAt(map, spot)));
+    public Shape ShapeOf(NeckMap map, StringSet strings, IEnumerable<Spot> spots) =>
+        new(_source, map.Instrument, strings, spots.Select(spot => NoteAt(map, spot)));
+
+    private int IndexOf(PitchClass pitchClass) => _indexOfPitchClass[pitchClass.Number];
 
     private ShapeNote NoteAt(NeckMap map, Spot spot)
     {
-        var index = IndexOf(map.PitchClassAt(spot));
-        var pitch = Pitch.FromMidiNumber(map.SoundAt(spot), Names[index]);
-        return new ShapeNote(spot, pitch, map.Key.DegreeOf(pitch.Name), MemberText(index));
+        var midi = map.SoundAt(spot);
+        var index = IndexOf(PitchClass.FromSemitones(midi));
+        var name = Names[index];
+        return new ShapeNote(spot, Pitch.FromMidiNumber(midi, name), map.Key.DegreeOf(name), _memberTexts[index]);
     }
 
     private string MemberText(int index) =>

@@ -1,4 +1,5 @@
 using Fretloom.Neck;
+using Fretloom.Theory;
 
 namespace Fretloom.Shapes;
 
@@ -11,25 +12,36 @@ internal sealed class Grip
 {
     public const int MostFingers = 4;
 
-    /// <summary>Open strings join fretted ones that lie no higher than this: where first position ends.</summary>
-    public const int HighestWithOpenStrings = Reach.FretsInPosition;
-
-    private readonly int[] _frets;
+    private readonly ValueList<SoundingSpot> _places;
 
     /// <summary>Makes a grip.</summary>
-    /// <param name="instrument">Where it lies.</param>
-    /// <param name="spots">From string to neighbouring string.</param>
-    public Grip(Instrument instrument, ReadOnlySpan<Spot> spots)
+    /// <param name="places">From string to neighbouring string; at least one.</param>
+    public Grip(ValueList<SoundingSpot> places)
     {
-        _frets = new int[spots.Length];
-        for (var at = 0; at < spots.Length; at++)
+        _places = places;
+        var (bits, lowest) = (0, int.MaxValue);
+        foreach (var place in places.AsSpan())
         {
-            _frets[at] = instrument.IsOpen(spots[at]) ? 0 : spots[at].Fret;
+            bits |= 1 << place.PitchClass.Number;
+            lowest = Math.Min(lowest, place.Midi);
         }
 
-        Lowest = _frets.Where(fret => fret > 0).DefaultIfEmpty().Min();
-        Highest = _frets.Max();
+        PitchClasses = new PitchClassSet(bits);
+        Bass = PitchClass.FromSemitones(lowest);
+        (Lowest, Highest, _) = Pressed(places.AsSpan());
     }
+
+    /// <summary>Where it lies, in the order of the strings.</summary>
+    public ValueList<Spot> Spots => _places.Select(place => place.Spot).ToValueList();
+
+    /// <summary>How many strings sound.</summary>
+    public int Count => _places.Count;
+
+    /// <summary>What sounds.</summary>
+    public PitchClassSet PitchClasses { get; }
+
+    /// <summary>What sounds lowest.</summary>
+    public PitchClass Bass { get; }
 
     /// <summary>The lowest fret that is pressed; 0 when all strings are open.</summary>
     public int Lowest { get; }
@@ -43,9 +55,6 @@ internal sealed class Grip
     /// <summary>The lowest position whose four frets reach it; 1 for everything that first position reaches.</summary>
     public int Position => Math.Max(1, Highest - Reach.FretsInPosition + 1);
 
-    /// <summary>Whether it covers no more frets than asked, and has open strings only in first position.</summary>
-    public bool IsWithin(int span) => Span <= span && (Highest <= HighestWithOpenStrings || !_frets.Contains(0));
-
     /// <summary>
     /// Fingers that press: one for each note, but one index finger laid across for all notes at the lowest fret unless an open
     /// string lies between them.
@@ -54,8 +63,13 @@ internal sealed class Grip
     {
         get
         {
-            var pressed = _frets.Count(fret => fret > 0);
-            var atLowest = _frets.Count(fret => fret > 0 && fret == Lowest);
+            var (pressed, atLowest) = (0, 0);
+            foreach (var place in _places.AsSpan())
+            {
+                pressed += place.Pressed > 0 ? 1 : 0;
+                atLowest += place.Pressed > 0 && place.Pressed == Lowest ? 1 : 0;
+            }
+
             return atLowest > 1 && IsBarrePossible() ? pressed - atLowest + 1 : pressed;
         }
     }
@@ -66,9 +80,10 @@ internal sealed class Grip
         get
         {
             var count = 0;
-            for (var at = 1; at < _frets.Length - 1; at++)
+            for (var at = 1; at < Count - 1; at++)
             {
-                count += _frets[at] == 0 && _frets[at - 1] > 0 && _frets[at + 1] > 0 ? 1 : 0;
+                var isTrapped = _places[at].Pressed == 0 && _places[at - 1].Pressed > 0 && _places[at + 1].Pressed > 0;
+                count += isTrapped ? 1 : 0;
             }
 
             return count;
@@ -76,12 +91,39 @@ internal sealed class Grip
     }
 
     /// <summary>How far the frets go up and down from string to string, all told: 2 for 2-2-1-2.</summary>
-    public int UpsAndDowns => _frets.Zip(_frets.Skip(1), (one, next) => Math.Abs(next - one)).Sum();
+    public int UpsAndDowns => _places.Zip(_places.Skip(1), (one, next) => Math.Abs(next.Pressed - one.Pressed)).Sum();
+
+    /// <summary>Whether a grip that begins like this covers no more frets than asked, and has open strings only in first position.</summary>
+    public static bool IsWithin(int span, ReadOnlySpan<SoundingSpot> places)
+    {
+        var (lowest, highest, hasOpen) = Pressed(places);
+        return highest - lowest < span && (highest <= Reach.FretsInPosition || !hasOpen);
+    }
+
+    /// <summary>Whether it is another grip with strings muted.</summary>
+    public bool IsPartOf(Grip other) => other.Count > Count && other._places.AsSpan().IndexOf(_places.AsSpan()) >= 0;
+
+    /// <summary>How many strings sound a pitch class.</summary>
+    public int CountOf(PitchClass pitchClass) => _places.Count(place => place.PitchClass == pitchClass);
+
+    private static (int Lowest, int Highest, bool HasOpen) Pressed(ReadOnlySpan<SoundingSpot> places)
+    {
+        var (lowest, highest, hasOpen) = (int.MaxValue, 0, false);
+        foreach (var place in places)
+        {
+            hasOpen |= place.Pressed == 0;
+            highest = Math.Max(highest, place.Pressed);
+            lowest = place.Pressed == 0 ? lowest : Math.Min(lowest, place.Pressed);
+        }
+
+        return (Math.Min(lowest, highest), highest, hasOpen);
+    }
 
     private bool IsBarrePossible()
     {
-        var first = Array.IndexOf(_frets, Lowest);
-        var last = Array.LastIndexOf(_frets, Lowest);
-        return !_frets.AsSpan(first, last - first).Contains(0);
+        var pressed = _places.Select(place => place.Pressed).ToArray();
+        var first = Array.IndexOf(pressed, Lowest);
+        var last = Array.LastIndexOf(pressed, Lowest);
+        return !pressed.AsSpan(first, last - first).Contains(0);
     }
 }

@@ -4,34 +4,38 @@ using Fretloom.Theory;
 namespace Fretloom.Shapes;
 
 /// <summary>Finds the grips of a chord on a run of strings: every string sounds, members may be doubled.</summary>
-/// <param name="Reach">The spots that may be used.</param>
-/// <param name="Voices">The chord.</param>
-/// <param name="Lowest">What may lie lowest.</param>
-/// <param name="MostFrets">The largest span.</param>
-internal sealed record Grips(Reach Reach, ChordVoices Voices, PitchClassSet Lowest, int MostFrets)
+internal sealed class Grips
 {
-    private NeckMap Map => Reach.Map;
+    private readonly ChordVoices _voices;
+    private readonly PitchClassSet _lowest;
+    private readonly int _mostFrets;
+    private readonly Dictionary<int, SoundingSpot[]> _choices;
 
-    /// <summary>The spots of every grip, far string first.</summary>
-    public IEnumerable<ValueList<Spot>> On(StringSet run)
+    /// <summary>Says what is looked for.</summary>
+    /// <param name="reach">The spots that may be used.</param>
+    /// <param name="voices">The chord.</param>
+    /// <param name="lowest">What may lie lowest.</param>
+    /// <param name="mostFrets">The largest span.</param>
+    public Grips(Reach reach, ChordVoices voices, PitchClassSet lowest, int mostFrets)
     {
-        var choices = run
-            .Numbers.Select(number =>
-                Reach.On(number).Where(spot => Voices.PitchClasses.Contains(Map.PitchClassAt(spot))).ToArray()
+        _voices = voices;
+        _lowest = lowest;
+        _mostFrets = mostFrets;
+        _choices = reach.Map.Strings.Numbers.ToDictionary(number => number, number => voices.SpotsOn(reach, number));
+    }
+
+    /// <summary>Every grip on a run.</summary>
+    public IEnumerable<Grip> On(StringSet run) =>
+        Assignments
+            .OneOfEach<SoundingSpot>(
+                [.. run.Numbers.Select(number => _choices[number])],
+                places => Grip.IsWithin(_mostFrets, places)
             )
-            .ToArray();
-        return Assignments
-            .OneOfEach<Spot>(choices, spots => new Grip(Map.Instrument, spots).IsWithin(MostFrets))
-            .Where(SoundsTheChord)
-            .Where(spots => new Grip(Map.Instrument, spots.AsSpan()).Fingers <= Grip.MostFingers);
-    }
+            .Select(places => new Grip(places))
+            .Where(grip => SoundsTheChord(grip) && grip.Fingers <= Grip.MostFingers);
 
-    private bool SoundsTheChord(ValueList<Spot> spots)
-    {
-        var sounding = spots.Select(spot => Map.PitchClassAt(spot)).ToList();
-        var lowest = Map.LowestOf(spots);
-        return PitchClassSet.Of(sounding).Includes(Voices.Essential)
-            && Lowest.Contains(lowest)
-            && (!Voices.HasForeignBass || sounding.Count(pitchClass => pitchClass == lowest) == 1);
-    }
+    private bool SoundsTheChord(Grip grip) =>
+        grip.PitchClasses.Includes(_voices.Essential)
+        && _lowest.Contains(grip.Bass)
+        && (!_voices.HasForeignBass || grip.CountOf(grip.Bass) == 1);
 }

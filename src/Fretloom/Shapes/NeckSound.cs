@@ -12,10 +12,6 @@ internal static class NeckSound
 
     public static PitchClass PitchClassAt(this NeckMap map, Spot spot) => PitchClass.FromSemitones(map.SoundAt(spot));
 
-    /// <summary>The pitch class of the lowest-sounding of some spots.</summary>
-    public static PitchClass LowestOf(this NeckMap map, IEnumerable<Spot> spots) =>
-        PitchClass.FromSemitones(spots.Min(map.SoundAt));
-
     /// <summary>String numbers of a set in the order in which the strings sound when open, lowest first; of equals the farther first.</summary>
     public static IEnumerable<int> FromLowestOpen(this Instrument instrument, StringSet strings) =>
         strings.Numbers.OrderBy(number => instrument.String(number).Open.MidiNumber);

@@ -6,9 +6,9 @@ namespace Fretloom.Shapes;
 /// <summary>Chord shapes in which each string of a run of neighbours sounds one voice.</summary>
 internal static class OneNotePerStringFinder
 {
-    public static string? WhyNot(NeckMap map, Chord chord, Voicing.OneNotePerString voicing)
+    public static string? WhyNot(NeckMap map, ShapeSource.OfChord source, Voicing.OneNotePerString voicing)
     {
-        var voices = new ChordVoices(chord);
+        var voices = new ChordVoices(source);
         if (voices.WhyNot(voicing.Inversions) is { } wrongInversion)
         {
             return wrongInversion;
@@ -20,30 +20,28 @@ internal static class OneNotePerStringFinder
         )
         {
             var name = voicing.Arrangement == Arrangement.DropTwo ? "Drop 2" : "Drop 3";
-            return $"{name} spreads the members of a four-note chord; {chord} has {voices.Count} notes{(voices.HasForeignBass ? " with its bass" : "")}.";
+            return $"{name} spreads the members of a four-note chord; {source.Chord} has {voices.Count} notes{(voices.HasForeignBass ? " with its bass" : "")}.";
         }
 
         return voices.Count > map.Strings.Count
-            ? $"{chord} has {voices.Count} notes and needs a string for each; the set {map.Strings} has {map.Strings.Count}."
+            ? $"{source.Chord} has {voices.Count} notes and needs a string for each; the set {map.Strings} has {map.Strings.Count}."
             : null;
     }
 
     public static IEnumerable<Shape> Find(NeckMap map, ShapeSource.OfChord source, Voicing.OneNotePerString voicing)
     {
-        var voices = new ChordVoices(source.Chord);
+        var voices = new ChordVoices(source);
         var reach = new Reach(map, voicing.Position);
         return map
             .Strings.Neighbours(voices.Count)
-            .SelectMany(run =>
-                Placements(reach, voices, run, voicing).Select(spots => voices.ShapeOf(source, map, run, spots))
-            )
-            .OrderBy(shape => shape.Spots.Min(spot => spot.Fret))
-            .ThenBy(shape => shape.Spots.Max(spot => spot.Fret))
-            .ThenByDescending(shape => shape.Strings.Numbers[0])
-            .ThenBy(shape => shape, FretOrder.Instance);
+            .SelectMany(run => Placements(reach, voices, run, voicing).Select(spots => (Run: run, Spots: spots)))
+            .OrderBy(found => found.Spots.Min(spot => spot.Fret))
+            .ThenBy(found => found.Spots.Max(spot => spot.Fret))
+            .ThenBy(found => found.Spots, SpotOrder.FarthestFromTheFloorFirst)
+            .Select(found => voices.ShapeOf(map, found.Run, found.Spots));
     }
 
-    private static IEnumerable<IEnumerable<Spot>> Placements(
+    private static IEnumerable<Spot[]> Placements(
         Reach reach,
         ChordVoices voices,
         StringSet run,
@@ -53,71 +51,70 @@ internal static class OneNotePerStringFinder
             ? InAnyOrder(reach, voices, run, voices.LowestPitchClasses(voicing.Inversions))
             : voices
                 .Lowest(voicing.Inversions)
-                .Distinct()
                 .SelectMany(lowest =>
                     Spaced(reach, run, voices.Names[lowest].PitchClass, Spacing.Of(voices, lowest, voicing.Arrangement))
                 );
 
-    /// <summary>Strings are taken as they sound when open, so that on a re-entrant instrument too the voices rise.</summary>
-    private static IEnumerable<Spot[]> Spaced(Reach reach, StringSet run, PitchClass lowest, IReadOnlyList<int> heights)
+    /// <summary>
+    /// Strings are taken as they sound when open, so that on a re-entrant instrument too the voices rise. The spots come far
+    /// string first.
+    /// </summary>
+    private static IEnumerable<Spot[]> Spaced(Reach reach, StringSet run, PitchClass lowest, IReadOnlyList<int> spacing)
     {
-        var strings = reach.Map.Instrument.FromLowestOpen(run).ToArray();
-        foreach (var bottom in reach.On(strings[0]))
+        var fromLowest = reach.Map.Instrument.FromLowestOpen(run).ToList();
+        var heights = run.Numbers.Select(number => spacing[fromLowest.IndexOf(number)]).ToArray();
+        return reach
+            .On(fromLowest[0])
+            .Where(bottom => bottom.PitchClass == lowest)
+            .Select(bottom => Placed(reach, run, bottom.Midi, heights))
+            .OfType<Spot[]>();
+    }
+
+    /// <summary>The spots that sound some heights above a note, or null when one is out of reach.</summary>
+    private static Spot[]? Placed(Reach reach, StringSet run, int lowestMidi, int[] heights)
+    {
+        var spots = new Spot[heights.Length];
+        for (var at = 0; at < spots.Length; at++)
         {
-            var sound = reach.Map.SoundAt(bottom);
-            if (PitchClass.FromSemitones(sound) != lowest)
+            var course = reach.Map.Instrument.String(run.Numbers[at]);
+            var fret = lowestMidi + heights[at] - course.Open.MidiNumber + course.StartsAtFret;
+            if (!reach.Map.Frets.Contains(fret))
             {
-                continue;
+                return null;
             }
 
-            var spots = strings
-                .Select((number, place) => SpotOf(reach, number, sound + heights[place]))
-                .OfType<Spot>()
-                .ToArray();
-            if (spots.Length == strings.Length)
+            spots[at] = new Spot(run.Numbers[at], fret);
+            if (!reach.Allows(spots[at]))
             {
-                yield return spots;
+                return null;
             }
         }
+
+        return spots;
     }
 
-    private static Spot? SpotOf(Reach reach, int number, int midi)
-    {
-        var course = reach.Map.Instrument.String(number);
-        var fret = midi - course.Open.MidiNumber + course.StartsAtFret;
-        return reach.Map.Frets.Contains(fret) && reach.Allows(new Spot(number, fret)) ? new Spot(number, fret) : null;
-    }
-
-    private static IEnumerable<IEnumerable<Spot>> InAnyOrder(
+    private static IEnumerable<Spot[]> InAnyOrder(
         Reach reach,
         ChordVoices voices,
         StringSet run,
         PitchClassSet lowest
-    )
+    ) =>
+        Assignments
+            .OneOfEach<SoundingSpot>([.. run.Numbers.Select(number => voices.SpotsOn(reach, number))], IsLastNew)
+            .Where(places => lowest.Contains(places.MinBy(place => place.Midi).PitchClass))
+            .Select(places => places.Select(place => place.Spot).ToArray());
+
+    private static bool IsLastNew(ReadOnlySpan<SoundingSpot> places)
     {
-        var map = reach.Map;
-        var choices = run
-            .Numbers.Select(number =>
-                reach.On(number).Where(spot => voices.PitchClasses.Contains(map.PitchClassAt(spot))).ToArray()
-            )
-            .ToArray();
-        return Assignments
-            .OneOfEach<Spot>(choices, IsNewAtTheEnd)
-            .Where(spots => lowest.Contains(map.LowestOf(spots)))
-            .Select(spots => spots.AsEnumerable());
-
-        bool IsNewAtTheEnd(ReadOnlySpan<Spot> spots)
+        var added = places[^1].PitchClass;
+        foreach (var place in places[..^1])
         {
-            var added = map.PitchClassAt(spots[^1]);
-            foreach (var spot in spots[..^1])
+            if (place.PitchClass == added)
             {
-                if (map.PitchClassAt(spot) == added)
-                {
-                    return false;
-                }
+                return false;
             }
-
-            return true;
         }
+
+        return true;
     }
 }

@@ -14,10 +14,16 @@ internal readonly record struct Reach(NeckMap Map, int? Position)
         Map.Frets.Contains(spot.Fret) && Map.Instrument.Has(spot) && (Position is null || IsInPosition(spot));
 
     /// <summary>The spots of a string that may be used, frets ascending.</summary>
-    public IEnumerable<Spot> On(int number)
+    public IEnumerable<SoundingSpot> On(int number)
     {
-        var reach = this;
-        return Map.Frets.Frets.Select(fret => new Spot(number, fret)).Where(spot => reach.Allows(spot));
+        foreach (var fret in Map.Frets.Frets)
+        {
+            var spot = new Spot(number, fret);
+            if (Allows(spot))
+            {
+                yield return new SoundingSpot(spot, Map.SoundAt(spot), Map.Instrument.IsOpen(spot) ? 0 : fret);
+            }
+        }
     }
 
     /// <summary>Why the named position cannot be used, or null.</summary>
@@ -27,7 +33,7 @@ internal readonly record struct Reach(NeckMap Map, int? Position)
             null => null,
             < 1 => "Positions are counted from the first, at fret 1.",
             { } first when first > Map.Frets.Last || first + FretsInPosition - 1 < Map.Frets.First =>
-                $"Position {first} is frets {new FretRange(first, first + FretsInPosition - 1)}; the frets looked at are {Map.Frets}.",
+                $"Position {first} is frets {first}-{first + FretsInPosition - 1L}; the frets looked at are {Map.Frets}.",
             _ => null,
         };
 

@@ -35,13 +35,14 @@ public static class ShapeFinder
         ArgumentNullException.ThrowIfNull(map);
         ArgumentNullException.ThrowIfNull(chord);
         ArgumentNullException.ThrowIfNull(voicing);
+        var source = new ShapeSource.OfChord(chord, null);
         return voicing switch
         {
-            Voicing.OneNotePerString each => OneNotePerStringFinder.WhyNot(map, chord, each)
+            Voicing.OneNotePerString each => OneNotePerStringFinder.WhyNot(map, source, each)
                 ?? new Reach(map, each.Position).WhyNot(),
-            Voicing.Strummed strummed => StrummedFinder.WhyNot(map, chord, strummed)
+            Voicing.Strummed strummed => StrummedFinder.WhyNot(map, source, strummed)
                 ?? new Reach(map, strummed.Position).WhyNot(),
-            Voicing.Easy easy => EasyFinder.WhyNot(map, chord, easy) ?? EasyFinder.ReachOf(map, easy).WhyNot(),
+            Voicing.Easy easy => EasyFinder.WhyNot(map, source, easy) ?? EasyFinder.ReachOf(map, easy).WhyNot(),
             _ => throw new ArgumentException($"There is no voicing {voicing}.", nameof(voicing)),
         };
     }
@@ -49,8 +50,9 @@ public static class ShapeFinder
     /// <summary>Every shape, from the nut on; always in the same order.</summary>
     /// <returns>
     /// One note per string: by the lowest fret, then the highest, then the string set from the far side; each shape's strings are its own run.
-    /// Strummed and easy: by position (the lowest whose four frets reach the shape), then what a teacher would show first: no member left out,
-    /// most strings, smallest span, few fingers; each shape's strings are those of the map. Empty when none fits.
+    /// Strummed: by position (the lowest whose four frets reach the shape), then what a teacher would show first: no member left out,
+    /// most strings, smallest span, few fingers. Easy: likewise, but the strings nearest the floor first of all. The strings of strummed and
+    /// easy shapes are those of the map. Empty when none fits.
     /// </returns>
     /// <exception cref="ArgumentException"><see cref="WhyNot"/> gives a reason.</exception>
     public static ValueList<Shape> Find(NeckMap map, ShapeSource.OfChord chord, Voicing voicing)

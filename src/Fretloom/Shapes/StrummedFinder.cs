@@ -13,30 +13,29 @@ internal static class StrummedFinder
 
     private const int MostStringsWithoutBass = 4;
 
-    public static string? WhyNot(NeckMap map, Chord chord, Voicing.Strummed voicing)
+    public static string? WhyNot(NeckMap map, ShapeSource.OfChord source, Voicing.Strummed voicing)
     {
-        var voices = new ChordVoices(chord);
+        var voices = new ChordVoices(source);
         return voices.WhyNot(voicing.Inversions)
             ?? (
                 voices.Essential.Count > map.Strings.Count
-                    ? $"{chord} needs at least {voices.Essential.Count} strings; the set {map.Strings} has {map.Strings.Count}."
+                    ? $"{source.Chord} needs at least {voices.Essential.Count} strings; the set {map.Strings} has {map.Strings.Count}."
                     : null
             );
     }
 
     public static IEnumerable<Shape> Find(NeckMap map, ShapeSource.OfChord source, Voicing.Strummed voicing)
     {
-        var voices = new ChordVoices(source.Chord);
+        var voices = new ChordVoices(source);
         var isRootUnsaid = voicing.Inversions == [0];
         var lowest = voices.LowestPitchClasses(
             isRootUnsaid && LeavesTheBassToOthers(map.Instrument) ? [] : voicing.Inversions
         );
         var grips = new Grips(new Reach(map, voicing.Position), voices, lowest, MostFrets);
         var found = Enumerable.Range(1, map.Strings.Count).SelectMany(map.Strings.Neighbours).SelectMany(grips.On);
-        return GripOrder.Sort(
-            map.Instrument,
-            WithoutPartsOfOthers([.. found]).Select(spots => voices.ShapeOf(source, map, map.Strings, spots))
-        );
+        return GripOrder
+            .Sort(WithoutPartsOfOthers(found), voices)
+            .Select(grip => voices.ShapeOf(map, map.Strings, grip.Spots));
     }
 
     /// <summary>
@@ -52,14 +51,17 @@ internal static class StrummedFinder
     }
 
     /// <summary>Drops what is merely another grip with outer strings muted.</summary>
-    private static IEnumerable<ValueList<Spot>> WithoutPartsOfOthers(IReadOnlyList<ValueList<Spot>> grips)
+    private static List<Grip> WithoutPartsOfOthers(IEnumerable<Grip> grips)
     {
-        var parts = grips.SelectMany(ProperParts).ToHashSet();
-        return grips.Where(grip => !parts.Contains(grip));
-    }
+        var kept = new List<Grip>();
+        foreach (var grip in grips.OrderByDescending(grip => grip.Count))
+        {
+            if (!kept.Exists(grip.IsPartOf))
+            {
+                kept.Add(grip);
+            }
+        }
 
-    private static IEnumerable<ValueList<Spot>> ProperParts(ValueList<Spot> grip) =>
-        from length in Enumerable.Range(1, grip.Count - 1)
-        from start in Enumerable.Range(0, grip.Count - length + 1)
-        select grip.Skip(start).Take(length).ToValueList();
+        return kept;
+    }
 }

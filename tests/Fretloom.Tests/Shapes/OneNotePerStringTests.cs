@@ -170,6 +170,15 @@ public class OneNotePerStringTests
             )
         );
 
+    [Theory]
+    [InlineData(0, "Positions are counted from the first, at fret 1.")]
+    [InlineData(98, "Position 98 is frets 98-101; the frets looked at are 0-12.")]
+    public void A_position_that_no_neck_has_is_refused_with_a_reason(int position, string reason) =>
+        Assert.Equal(
+            reason,
+            ShapeFinder.WhyNot(Find.Map("guitar"), Chord.Parse("C"), new Voicing.Strummed(position, [0]))
+        );
+
     [Fact]
     public void Every_chord_of_a_key_on_guitar_is_found_as_the_slow_way_finds_it()
     {
