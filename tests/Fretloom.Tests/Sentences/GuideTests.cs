@@ -11,7 +11,11 @@ public class GuideTests
     public static TheoryData<string> Examples => [.. Blocks("sentences").Where(line => !line.StartsWith('='))];
 
     public static TheoryData<string, string> Forms =>
-        [.. Pairs(Blocks("sentences")).Where(pair => pair.Item2.StartsWith('=')).Select(pair => (pair.Item1, pair.Item2[2..]))];
+        [
+            .. Pairs(Blocks("sentences"))
+                .Where(pair => pair.Item2.StartsWith('='))
+                .Select(pair => (pair.Item1, pair.Item2[2..])),
+        ];
 
     public static TheoryData<string, string> WrongSentences =>
         [.. Pairs(Blocks("wrong")).Where(pair => pair.Item2.StartsWith("column ", StringComparison.Ordinal))];

@@ -49,6 +49,13 @@ public class ShowErrorTests
         Assert.True(mended >= 0.7 * tried, $"{mended} of {tried}");
     }
 
+    // Found by the tests above.
+    [Theory]
+    [InlineData("the thirds, on string 3, string 3")]
+    [InlineData("the Bx## phrygian scale")]
+    [InlineData("the thirds, on a guitar tuned B####################4")]
+    public void What_once_ended_badly_is_an_error(string text) => Assert.Single(ShowParser.Parse(text).Errors);
+
     [Fact]
     public void A_word_that_is_only_out_of_place_gets_no_suggestion() =>
         Assert.Null(ShowParser.Parse("show the chord, in D major").Errors[0].Repair);

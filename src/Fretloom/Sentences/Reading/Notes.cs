@@ -16,11 +16,15 @@ internal static class Notes
             .SelectMany(name => name.Split(' '))
             .Distinct();
 
-    /// <summary>The note name some tokens ahead, letters in either case, and how many tokens it takes; 0 when there is none.</summary>
+    /// <summary>The note name some tokens ahead, the letter in either case and with at most three accidentals, and how many tokens it takes; 0 when there is none.</summary>
     public static int Read(Cursor at, int ahead, out NoteName name)
     {
         var token = at.Peek(ahead);
-        if (token.Kind != TokenKind.Word || !Scale.TryParseTonic(token.Text, out name))
+        if (
+            token.Kind != TokenKind.Word
+            || !Scale.TryParseTonic(token.Text, out name)
+            || Math.Abs(name.Alteration) > Scale.MaxTonicAlteration
+        )
         {
             name = default;
             return 0;

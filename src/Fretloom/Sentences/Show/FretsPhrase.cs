@@ -18,6 +18,7 @@ internal static class FretsPhrase
             Read,
             "frets 0-12",
             "frets 5 to 9",
+            "frets 5 through 9",
             "from fret 5 to fret 9",
             "between frets 5 and 9",
             "fret 5",
@@ -46,7 +47,7 @@ internal static class FretsPhrase
         }
 
         var joint = at.Current;
-        if (joint.Kind != TokenKind.Dash && !joint.IsAny("to", opening.Is("between") ? "and" : "to"))
+        if (joint.Kind != TokenKind.Dash && !joint.IsAny("to", "through", opening.Is("between") ? "and" : "to"))
         {
             draft.Sentence = draft.Sentence with { Frets = new FretRange(first, first) };
             return opening.IsAny("from", "between")

@@ -61,7 +61,7 @@ internal static class Openings
                     "hand",
                     "left-handed"
                 )
-            : Symbols.Failure(at) ?? General(at, isSeparated);
+            : Symbols.Misread(at) ?? General(at, isSeparated);
     }
 
     private static Token BehindArticle(Cursor at) => at.Peek(1).IsAny("a", "an", "the") ? at.Peek(2) : at.Peek(1);

@@ -48,7 +48,7 @@ internal static class StringsPhrase
             return failure;
         }
 
-        if (at.Current.Kind == TokenKind.Dash || at.Is("to"))
+        if (at.Current.Kind == TokenKind.Dash || at.Current.IsAny("to", "through"))
         {
             at.Skip();
             return ReadNumber(at, draft) ?? Run(first, at.Previous, draft);

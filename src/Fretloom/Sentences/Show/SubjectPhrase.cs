@@ -170,7 +170,7 @@ internal static class SubjectPhrase
             : ChordList.IsSymbol(at) ? (ChordList.ReadSymbols(at), null)
             : (
                 null,
-                Symbols.Failure(at)
+                Symbols.Misread(at)
                     ?? Failure.Expected($"a chord such as 'V7' or 'Bm7b5' after '{at.Previous.Text}'", at.Current)
             );
     }

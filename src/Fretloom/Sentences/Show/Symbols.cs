@@ -7,7 +7,7 @@ namespace Fretloom.Sentences.Show;
 internal static class Symbols
 {
     /// <summary>The failure for such a word here; null when the word looks like neither.</summary>
-    public static Failure? Failure(Cursor at)
+    public static Failure? Misread(Cursor at)
     {
         var token = at.Current;
         if (token.Kind != TokenKind.Word || Vocabulary.Knows(token.Text))
@@ -17,17 +17,17 @@ internal static class Symbols
 
         if (LooksLikeChord(token.Text))
         {
-            return Reading.Failure.At(
+            return Failure.At(
                 token,
-                $"expected a chord symbol such as 'Cmaj7', 'F#m7' or 'C/E', found {Reading.Failure.Shown(token)}",
+                $"expected a chord symbol such as 'Cmaj7', 'F#m7' or 'C/E', found {Failure.Shown(token)}",
                 ChordEdits(token)
             );
         }
 
         return LooksLikeNumeral(token.Text)
-            ? Reading.Failure.At(
+            ? Failure.At(
                 token,
-                $"expected a Roman numeral from I to VII such as 'V7' or 'bVII', found {Reading.Failure.Shown(token)}"
+                $"expected a Roman numeral from I to VII such as 'V7' or 'bVII', found {Failure.Shown(token)}"
             )
             : null;
     }
