@@ -21,7 +21,7 @@ public static class Accidentals
     }
 
     /// <summary>Replaces the ASCII accidentals in chord symbols, Roman numerals, pitches and degrees by Unicode signs, for display.</summary>
-    /// <param name="ascii">A label or a whole sentence. Only what reads as music changes; words never do.</param>
+    /// <param name="ascii">A label or a whole sentence. Only what reads as music changes; words never do (but <c>Ebb</c> is always the note).</param>
     /// <example>
     /// <c>Bbm7b5</c> becomes <c>B♭m7♭5</c>; <c>b3</c> becomes <c>♭3</c>; in <c>Bb bass, bVII</c> the word <c>bass</c> stays.
     /// </example>

@@ -65,12 +65,13 @@ public static class ChordNamer
         return overMember
             .Concat(overForeign)
             .Concat(Rootless(notes, bass, spell))
+            .OrderBy(Departures)
             .DistinctBy(name => name.Chord)
             .OrderByDescending(name => name.Chord.Quality.IsUsual)
             .ThenBy(name => name.IsRootless)
             .ThenBy(Points)
             .ThenBy(name => BassRank(name.Chord))
-            .ThenBy(name => name.Omitted.Count + name.Added.Count)
+            .ThenBy(Departures)
             .ThenBy(name => name.Chord.Quality.Rank)
             .ThenByDescending(name => name.Chord.Notes.Count(note => spell(note.PitchClass) == note))
             .ThenBy(name => Accidentals(name.Chord))
@@ -149,8 +150,9 @@ public static class ChordNamer
 
     private static int Accidentals(Chord chord) => chord.Notes.Sum(note => Math.Abs(note.Alteration));
 
-    private static int Points(ChordName name) =>
-        name.Chord.Quality.Weight + BassRank(name.Chord) + name.Omitted.Count + name.Added.Count;
+    private static int Points(ChordName name) => name.Chord.Quality.Weight + BassRank(name.Chord) + Departures(name);
+
+    private static int Departures(ChordName name) => name.Omitted.Count + name.Added.Count;
 
     private static int BassRank(Chord chord) =>
         chord.Inversion switch

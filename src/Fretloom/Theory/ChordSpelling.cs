@@ -100,22 +100,28 @@ internal static class ChordSpelling
             }
         }
 
-        var followedByDigit = rest.Length > 1 && char.IsAsciiDigit(rest[1]);
-        var replaced = rest[0] switch
+        var isNumberNext = rest.Length > 1 && char.IsAsciiDigit(rest[1]);
+        switch (rest[0])
         {
-            '△' or 'Δ' or '∆' => followedByDigit ? "maj" : "maj7",
-            '-' => normal.Length == 0 ? "m" : "b",
-            '+' => normal.Length == 0 ? "aug"
-            : followedByDigit ? "#"
-            : "#5",
-            _ => null,
-        };
-        if (rest[0] is 'ø' or 'Ø')
-        {
-            return AppendHalfDiminished(normal, rest);
+            case 'ø' or 'Ø':
+                return AppendHalfDiminished(normal, rest);
+            case '△' or 'Δ' or '∆':
+                normal.Append(isNumberNext ? "maj" : "maj7");
+                break;
+            case '-':
+                normal.Append(normal.Length == 0 ? "m" : "b");
+                break;
+            case '+' when normal.Length == 0:
+                normal.Append("aug");
+                break;
+            case '+':
+                normal.Append(isNumberNext ? "#" : "#5");
+                break;
+            default:
+                normal.Append(rest[0]);
+                break;
         }
 
-        _ = replaced is null ? normal.Append(rest[0]) : normal.Append(replaced);
         return 1;
     }
 

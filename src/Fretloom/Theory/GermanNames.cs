@@ -3,9 +3,29 @@ using System.Diagnostics.CodeAnalysis;
 namespace Fretloom.Theory;
 
 /// <summary>German note names: the endings <c>is</c> and <c>es</c>, drawn together in Es and As, and B for the flat of H.</summary>
-internal sealed class GermanNames() : NoteNameSystem("German")
+internal sealed class GermanNames : NoteNameSystem
 {
     private const string Letters = "CDEFGAH";
+
+    private readonly Dictionary<string, NoteName> _notes = new(StringComparer.OrdinalIgnoreCase)
+    {
+        // Read, but not written.
+        ["Hes"] = new NoteName(Step.B, -1),
+        ["Asas"] = new NoteName(Step.A, -2),
+    };
+
+    public GermanNames()
+        : base("German")
+    {
+        for (var step = Step.C; step <= Step.B; step++)
+        {
+            for (var alteration = -NoteName.MaxAlteration; alteration <= NoteName.MaxAlteration; alteration++)
+            {
+                var note = new NoteName(step, alteration);
+                _notes.Add(Format(note), note);
+            }
+        }
+    }
 
     public override string Format(NoteName note, bool unicode = false)
     {
@@ -19,53 +39,11 @@ internal sealed class GermanNames() : NoteNameSystem("German")
         };
     }
 
-    // Read besides what is written: Hes for B, and Asas for Ases.
     public override bool TryParse([NotNullWhen(true)] string? text, out NoteName note)
     {
         note = default;
-        if (string.IsNullOrEmpty(text))
-        {
-            return false;
-        }
-
-        if (text is "B" or "b" || text.Equals("Asas", StringComparison.OrdinalIgnoreCase))
-        {
-            note = text.Length == 1 ? new NoteName(Step.B, -1) : new NoteName(Step.A, -2);
-            return true;
-        }
-
-        var step = Letters.IndexOf(char.ToUpperInvariant(text[0]), StringComparison.Ordinal);
-        var rest = text.AsSpan(1);
-        var contracted = step is (int)Step.E or (int)Step.A && rest is ['s' or 'S', ..] ? 1 : 0;
-        rest = rest[contracted..];
-        if (step < 0 || rest.Length % 2 != 0 || rest.Length / 2 + contracted > NoteName.MaxAlteration)
-        {
-            return false;
-        }
-
-        var count = rest.Length / 2;
-        if (
-            contracted == 0 && step is not ((int)Step.E or (int)Step.A) && IsRun(rest, "es")
-            || contracted == 1 && IsRun(rest, "es")
-        )
-        {
-            note = new NoteName((Step)step, -count - contracted);
-            return true;
-        }
-
-        note = contracted == 0 && IsRun(rest, "is") ? new NoteName((Step)step, count) : default;
-        return contracted == 0 && IsRun(rest, "is");
+        return text is not null && _notes.TryGetValue(text, out note);
     }
 
     private static string Endings(string ending, int count) => string.Concat(Enumerable.Repeat(ending, count));
-
-    private static bool IsRun(ReadOnlySpan<char> text, string ending)
-    {
-        while (text.StartsWith(ending, StringComparison.OrdinalIgnoreCase))
-        {
-            text = text[ending.Length..];
-        }
-
-        return text.IsEmpty;
-    }
 }

@@ -26,15 +26,9 @@ public class AccidentalsTests
     [Theory]
     [InlineData("The bass bumps along, but Abby grabs a bib.")]
     [InlineData("Add a B-flat blues; Bob's double bass.")]
-    [InlineData("C# is sharp? # of bars: bbb")]
-    [InlineData("Db.b bb")]
-    public void Words_are_never_touched(string text)
-    {
-        var words = text.Split(' ').Where(word => !Chord.TryParse(word.TrimEnd('?', '.'), out _) && word != "Db.b");
-
-        Assert.All(words, word => Assert.Equal(word, Accidentals.Pretty(word)));
-        Assert.Equal(text.Count(sign => sign == ' '), Accidentals.Pretty(text).Count(sign => sign == ' '));
-    }
+    [InlineData("# of bars: bbb, bb, b")]
+    [InlineData("Beb Bab Cab Dab Fab Gab")]
+    public void Words_are_never_touched(string text) => Assert.Equal(text, Accidentals.Pretty(text));
 
     [Fact]
     public void Every_chord_and_numeral_reads_back_from_its_pretty_form()

@@ -36,6 +36,8 @@ public class ChordNamerTests
     [InlineData("D G C", "Csus2/D")]
     [InlineData("D G C", "Gsus4/D")]
     [InlineData("D G C", "Dquartal3")]
+    [InlineData("F C E G Bb D A", "C13/F")]
+    [InlineData("G C E Bb D", "C9/G")]
     public void Other_reasonable_names_are_listed(string notes, string name) => Assert.Contains(name, Names(notes));
 
     [Fact]
