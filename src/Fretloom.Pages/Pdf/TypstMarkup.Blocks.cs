@@ -21,9 +21,17 @@ public readonly partial record struct TypstMarkup
     /// <summary>A paragraph.</summary>
     public static TypstMarkup Paragraph(TypstMarkup content) => new($"\n\n{content}\n\n");
 
-    /// <summary>A list with bullets; items may hold blocks.</summary>
-    public static TypstMarkup BulletList(IEnumerable<TypstMarkup> items) =>
-        Block($"list({string.Concat(items.Select(item => item.Bracketed + ", "))})");
+    /// <summary>A paragraph that stays with what follows it.</summary>
+    public static TypstMarkup Lead(TypstMarkup content) =>
+        Block($"block(sticky: true, below: 0.9em){content.Bracketed}");
+
+    /// <summary>A list; items may hold blocks.</summary>
+    /// <param name="items">The items in order.</param>
+    /// <param name="hasBullets">Whether bullets stand before them; false where each begins with a box to tick.</param>
+    public static TypstMarkup BulletList(IEnumerable<TypstMarkup> items, bool hasBullets = true) =>
+        Block(
+            $"list({(hasBullets ? "" : "marker: none, body-indent: 0pt, ")}{string.Concat(items.Select(item => item.Bracketed + ", "))})"
+        );
 
     /// <summary>A numbered list; items may hold blocks.</summary>
     /// <param name="items">The items in order.</param>

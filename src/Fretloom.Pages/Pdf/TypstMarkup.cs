@@ -51,6 +51,12 @@ public readonly partial record struct TypstMarkup
     /// <summary>Strong emphasis, set semibold.</summary>
     public static TypstMarkup Strong(TypstMarkup content) => new($"#strong{content.Bracketed};");
 
+    /// <summary>Small type in the sans face, for what stands beside the text (handout template).</summary>
+    public static TypstMarkup Small(TypstMarkup content) => new($"#small{content.Bracketed};");
+
+    /// <summary>A box to tick with a pencil.</summary>
+    public static TypstMarkup Checkbox(bool isTicked) => new($"#checkbox({(isTicked ? "true" : "false")});");
+
     /// <summary>A line break inside a paragraph.</summary>
     public static TypstMarkup LineBreak => new("#linebreak();");
 

@@ -1,0 +1,34 @@
+using Fretloom.Exhibits;
+
+namespace Fretloom.Lessons;
+
+/// <summary>What a lesson says of itself before its text begins.</summary>
+public sealed record FrontMatter
+{
+    /// <summary>The title; it may hold words that follow the key, such as <c>{key}</c>.</summary>
+    public string Title { get; init; } = "";
+
+    /// <summary>A line below the title.</summary>
+    public string? Subtitle { get; init; }
+
+    /// <summary>Who the lesson is for, such as <c>Monday bass group</c>; printed in the running header.</summary>
+    public string? Course { get; init; }
+
+    /// <summary>Who teaches it.</summary>
+    public string? Teacher { get; init; }
+
+    /// <summary>When it is taught, in the teacher's own words.</summary>
+    public string? Date { get; init; }
+
+    /// <summary>Its place in the course, such as <c>Sheet 4</c>.</summary>
+    public string? Sheet { get; init; }
+
+    /// <summary>The language of the text: two or three small letters, perhaps with a region (BCP 47), such as <c>en</c> or <c>en-GB</c>.</summary>
+    public string Language { get; init; } = "en";
+
+    /// <summary>What show sentences leave unsaid.</summary>
+    public ShowDefaults Defaults { get; init; } = ShowDefaults.Standard;
+
+    /// <summary>The fret of the capo on the lesson's instrument, 0 for none.</summary>
+    public int Capo { get; init; }
+}

@@ -1,0 +1,181 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Fretloom.Exhibits;
+using Fretloom.Lessons.Syntax;
+using Fretloom.Lessons.Yaml;
+using Fretloom.Sentences;
+
+namespace Fretloom.Lessons;
+
+/// <summary>Reads the lines between <c>---</c> at the start of a lesson.</summary>
+internal sealed partial class FrontMatterReader(SourceText source, DiagnosticList found)
+{
+    private static readonly string[] Known =
+    [
+        "title",
+        "subtitle",
+        "instrument",
+        "capo",
+        "key",
+        "hand",
+        "strings",
+        "frets",
+        "player",
+        "course",
+        "teacher",
+        "date",
+        "sheet",
+        "language",
+    ];
+
+    private FrontMatter _read = new();
+
+    /// <summary>Reads the front matter.</summary>
+    /// <param name="end">The place in the text where the lesson proper begins.</param>
+    public FrontMatter Read(out int end)
+    {
+        end = 0;
+        if (!IsFence(source.Line(1)))
+        {
+            found.Error(0, "A lesson begins with a line '---', lines such as 'title: Three frets', and a line '---'.");
+            return _read;
+        }
+
+        var last = Enumerable.Range(2, source.LineCount - 1).FirstOrDefault(line => IsFence(source.Line(line)));
+        if (last == 0)
+        {
+            found.Error(0, "The lines above the lesson are never closed; put a line '---' below them.");
+            end = source.Text.Length;
+            return _read;
+        }
+
+        end = source.StartOf(last) + source.Line(last).Length;
+        var lines = Enumerable
+            .Range(2, last - 2)
+            .Select(line => new PlacedLine(source.Line(line), source.StartOf(line)));
+        var text = new PlacedText([.. lines]);
+        var entries = FlatYaml.Read(text.Text, text.OffsetOf, Known, found);
+        foreach (var entry in entries.OrderBy(entry => Array.IndexOf(Known, entry.Key)))
+        {
+            Take(entry);
+        }
+
+        if (string.IsNullOrWhiteSpace(_read.Title))
+        {
+            found.Error(0, "The lesson has no title; add a line such as 'title: Three frets that carry the key'.");
+        }
+
+        return _read;
+    }
+
+    private static bool IsFence(string line) => line.TrimEnd() == "---";
+
+    private void Take(YamlEntry entry)
+    {
+        if (string.IsNullOrWhiteSpace(entry.Value))
+        {
+            found.Error(entry.ValueOffset, $"'{entry.Key}' is empty; write something after the colon or leave it out.");
+            return;
+        }
+
+        KeyWords.Check(entry.Value, entry.ValueOffset, found);
+        var (value, at) = (entry.Value, entry.ValueOffset);
+        switch (entry.Key)
+        {
+            case "title":
+                _read = _read with { Title = value };
+                break;
+            case "subtitle":
+                _read = _read with { Subtitle = value };
+                break;
+            case "course":
+                _read = _read with { Course = value };
+                break;
+            case "teacher":
+                _read = _read with { Teacher = value };
+                break;
+            case "date":
+                _read = _read with { Date = value };
+                break;
+            case "sheet":
+                _read = _read with { Sheet = value };
+                break;
+            case "language" when LanguageTag().IsMatch(value):
+                _read = _read with { Language = value };
+                break;
+            case "language":
+                found.Error(at, $"{Suggestion.Quoted(value)} is not a language; expected letters such as en or en-GB.");
+                break;
+            case "capo":
+                TakeCapo(value, at);
+                break;
+            case "player":
+                TakePlayer(value, at);
+                break;
+            default:
+                TakeSetting(entry);
+                break;
+        }
+    }
+
+    private void TakePlayer(string value, int at)
+    {
+        if (value is not ("left-handed" or "right-handed"))
+        {
+            found.Error(at, $"{Suggestion.Quoted(value)} is not a player; expected left-handed or right-handed.");
+        }
+
+        _read = _read with { Defaults = _read.Defaults with { IsLeftHanded = value == "left-handed" } };
+    }
+
+    private void TakeSetting(YamlEntry entry)
+    {
+        var (value, at) = (entry.Value, entry.ValueOffset);
+        var defaults = _read.Defaults;
+        var changed = entry.Key switch
+        {
+            "instrument" when Take(ShowParser.ParseInstrument(value)) is { } instrument => defaults with
+            {
+                Instrument = instrument,
+            },
+            "key" when Take(ShowParser.ParseKey(value)) is { } key => defaults with { Key = key },
+            "hand" when ShowParser.ParseHand(value) is { IsRead: true } hand => defaults with { Hand = hand.Value },
+            "hand" => Refused(ShowParser.ParseHand(value)),
+            "strings" when value == "all" => defaults with { Strings = null },
+            "strings" when Phrase("on strings ") is { Strings: { } strings } => defaults with { Strings = strings },
+            "frets" when Phrase("frets ") is { Frets: { } frets } => defaults with { Frets = frets },
+            _ => defaults,
+        };
+        _read = _read with { Defaults = changed };
+
+        T? Take<T>(SentenceResult<T> result)
+            where T : notnull => SentenceReader.Take(result, at, 0, found);
+
+        ShowDefaults Refused(SentenceResult<HandSize> result)
+        {
+            Take(result);
+            return defaults;
+        }
+
+        ShowSentence? Phrase(string words)
+        {
+            var lead = "the notes of the key, " + words;
+            return SentenceReader.Take(ShowParser.Parse(lead + value, defaults.Instrument), at, lead.Length, found);
+        }
+    }
+
+    private void TakeCapo(string value, int at)
+    {
+        var last = _read.Defaults.Instrument.Frets - 1;
+        if (!int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var fret) || fret > last)
+        {
+            found.Error(at, $"{Suggestion.Quoted(value)} is not a fret for a capo here; expected 0 to {last}.");
+            return;
+        }
+
+        _read = _read with { Capo = fret };
+    }
+
+    [GeneratedRegex("^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$", RegexOptions.CultureInvariant)]
+    private static partial Regex LanguageTag();
+}

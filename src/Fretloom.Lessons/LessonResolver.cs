@@ -1,0 +1,122 @@
+using Fretloom.Exhibits;
+using Fretloom.Lessons.Syntax;
+using Fretloom.Sentences;
+using Fretloom.Theory;
+
+namespace Fretloom.Lessons;
+
+/// <summary>Works the tree of a lesson out in a key.</summary>
+internal sealed class LessonResolver
+{
+    private readonly ParsedLesson _parsed;
+    private readonly Key _key;
+    private readonly DiagnosticList _found;
+    private int _figures;
+
+    public LessonResolver(ParsedLesson parsed, Key key)
+    {
+        _parsed = parsed;
+        _key = key;
+        _found = new DiagnosticList(parsed.Source);
+        Front = Filled(parsed.Front);
+        Blocks = Resolved(parsed.Blocks);
+        Diagnostics = parsed
+            .Diagnostics.Concat(IsHome ? [] : parsed.InOtherKeys)
+            .Concat(_found.InOrder())
+            .Distinct()
+            .OrderBy(found => found.Line)
+            .ThenBy(found => found.Column)
+            .ToValueList();
+    }
+
+    /// <summary>The front matter, filled in.</summary>
+    public FrontMatter Front { get; }
+
+    /// <summary>The tree, worked out.</summary>
+    public ValueList<Block> Blocks { get; }
+
+    /// <summary>Everything found, while reading and while working out.</summary>
+    public ValueList<Diagnostic> Diagnostics { get; }
+
+    private bool IsHome => _key == _parsed.HomeKey;
+
+    private FrontMatter Filled(FrontMatter front) =>
+        front with
+        {
+            Title = KeyWords.Fill(front.Title, _key),
+            Subtitle = Fill(front.Subtitle),
+            Course = Fill(front.Course),
+            Teacher = Fill(front.Teacher),
+            Date = Fill(front.Date),
+            Sheet = Fill(front.Sheet),
+        };
+
+    private string? Fill(string? text) => text is null ? null : KeyWords.Fill(text, _key);
+
+    private ValueList<Block> Resolved(ValueList<Block> blocks) => blocks.Select(Resolved).ToValueList();
+
+    private Block Resolved(Block block) =>
+        block switch
+        {
+            Block.Heading heading => heading with { Content = Resolved(heading.Content) },
+            Block.Paragraph paragraph => paragraph with { Content = Resolved(paragraph.Content) },
+            Block.Quote quote => quote with { Content = Resolved(quote.Content) },
+            Block.Listing list => list with { Entries = list.Entries.Select(Resolved).ToValueList() },
+            Block.Table table => table with
+            {
+                Header = table.Header.Select(Resolved).ToValueList(),
+                Rows = table.Rows.Select(row => row.Select(Resolved).ToValueList()).ToValueList(),
+            },
+            Block.Show show => Worked(show),
+            _ => block,
+        };
+
+    private ValueList<Inline> Resolved(ValueList<Inline> content) => content.Select(Resolved).ToValueList();
+
+    private Inline Resolved(Inline inline) =>
+        inline switch
+        {
+            Inline.InKey inKey => new Inline.Text(inKey.Words.In(_key)),
+            Inline.Emphasis emphasis => new Inline.Emphasis(Resolved(emphasis.Content)),
+            Inline.Strong strong => new Inline.Strong(Resolved(strong.Content)),
+            Inline.Link link => link with { Content = Resolved(link.Content) },
+            _ => inline,
+        };
+
+    private Block Worked(Block.Show show)
+    {
+        var resolution = Resolve(show.Sentence.Sentence);
+        if (!resolution.IsShown)
+        {
+            var message = IsHome ? resolution.Error.Message : $"In {_key}: {resolution.Error.Message}";
+            _found.Error(show.Sentence.OffsetOf(resolution.Error.Phrase), message);
+            return new Block.Problem(show.Line, message);
+        }
+
+        var options = show.Options with
+        {
+            Caption = Fill(show.Options.Caption),
+            Title = Fill(show.Options.Title),
+            Alt = Fill(show.Options.Alt),
+        };
+        return new Block.Figure(show.Line, ++_figures, resolution.Exhibit, options);
+    }
+
+    private Resolution Resolve(ShowSentence sentence)
+    {
+        var said = sentence.Instrument is null
+            ? sentence with
+            {
+                Capo = sentence.Capo ?? _parsed.Front.Capo,
+            }
+            : sentence;
+        var home = ShowResolver.Resolve(said, _parsed.Front.Defaults);
+        if (IsHome || !home.IsShown)
+        {
+            return home;
+        }
+
+        var moved = new Transposition(_parsed.HomeKey, _key).Move(said, home.Exhibit.Map, _parsed.Front.Defaults.Frets);
+        return ShowResolver.Resolve(moved, _parsed.Front.Defaults);
+    }
+}

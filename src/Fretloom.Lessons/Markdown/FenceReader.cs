@@ -1,0 +1,115 @@
+using System.Text.RegularExpressions;
+using Fretloom.Lessons.Syntax;
+using Fretloom.Lessons.Yaml;
+using Fretloom.Neck;
+using Markdig.Helpers;
+using Markdig.Syntax;
+using Block = Fretloom.Lessons.Syntax.Block;
+
+namespace Fretloom.Lessons.Markdown;
+
+/// <summary>Fenced blocks -> code, or a sentence with its options.</summary>
+internal sealed partial class FenceReader(SourceText source, Instrument instrument, DiagnosticList found)
+{
+    private static readonly string[] Later = ["claim", "play"];
+    private static readonly string[] Kinds = ["show", "text"];
+
+    /// <summary>Reads a block by the first word after its fence.</summary>
+    /// <returns>The block; one that tells the error when there is one, which has also been reported.</returns>
+    public Block Read(FencedCodeBlock fence)
+    {
+        var line = fence.Line + 1;
+        var offset = fence.Span.Start;
+        var kind = fence.Info ?? "";
+        var kindOffset = offset + Math.Max(0, source.Text.AsSpan(offset).IndexOf(kind, StringComparison.Ordinal));
+        if (fence.ClosingFencedCharCount == 0)
+        {
+            var mark = new string(fence.FencedChar, fence.OpeningFencedCharCount);
+            return Problem(line, offset, $"This block is never closed; put {mark} on a line of its own below it.");
+        }
+
+        switch (kind)
+        {
+            case "" or "text":
+                return new Block.Code(line, fence.Lines.ToString());
+            case "show" when !string.IsNullOrWhiteSpace(fence.Arguments):
+                return Problem(line, kindOffset + kind.Length + 1, "Write the sentence on the line below 'show'.");
+            case "show":
+                return Show(fence);
+            case var later when Later.Contains(later):
+                return Problem(line, kindOffset, $"'{kind}' blocks are not part of this version yet.");
+            default:
+                return Problem(
+                    line,
+                    kindOffset,
+                    $"{Suggestion.Quoted(kind)} is not a kind of block; {Suggestion.For(kind, Kinds)} Lines to be printed as they stand are 'text'."
+                );
+        }
+    }
+
+    private Block Show(FencedCodeBlock fence)
+    {
+        var lines = LinesOf(fence);
+        var options = lines.FindIndex(line => OptionLine().IsMatch(line.Text));
+        options = options < 0 ? lines.Count : options;
+        var sentence = new PlacedText(lines[..options]);
+        var parsed = SentenceReader.Read(sentence, instrument, fence.Span.Start, found);
+        var read = Options(new PlacedText(lines[options..]));
+        return parsed is null
+            ? new Block.Problem(fence.Line + 1, SentenceReader.NotRead)
+            : new Block.Show(fence.Line + 1, parsed, read);
+    }
+
+    private Block.Problem Problem(int line, int offset, string message)
+    {
+        found.Error(offset, message);
+        return new Block.Problem(line, message);
+    }
+
+    private FigureOptions Options(PlacedText text)
+    {
+        var options = FigureOptions.None;
+        foreach (var entry in FlatYaml.Read(text.Text, text.OffsetOf, FigureOptions.Names, found))
+        {
+            KeyWords.Check(entry.Value, entry.ValueOffset, found);
+            options = entry.Key switch
+            {
+                "caption" => options with { Caption = entry.Value },
+                "title" => options with { Title = entry.Value },
+                "alt" => options with { Alt = entry.Value },
+                _ => options with { WidthPercent = Width(entry) },
+            };
+        }
+
+        return options;
+    }
+
+    private int? Width(YamlEntry entry)
+    {
+        if (FigureOptions.TryParseWidth(entry.Value, out var percent))
+        {
+            return percent;
+        }
+
+        found.Error(
+            entry.ValueOffset,
+            $"{Suggestion.Quoted(entry.Value)} is not a width; expected 'full', 'half', 'third', or 20% to 100%."
+        );
+        return null;
+    }
+
+    private static List<PlacedLine> LinesOf(FencedCodeBlock fence)
+    {
+        var lines = new List<PlacedLine>();
+        for (var at = 0; at < fence.Lines.Count; at++)
+        {
+            StringSlice slice = fence.Lines.Lines[at].Slice;
+            lines.Add(new PlacedLine(slice.ToString(), slice.Start));
+        }
+
+        return lines;
+    }
+
+    [GeneratedRegex(@"^\s*[\p{L}][\w-]*\s*:(\s|$)", RegexOptions.CultureInvariant)]
+    private static partial Regex OptionLine();
+}

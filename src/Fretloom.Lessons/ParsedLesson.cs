@@ -1,0 +1,61 @@
+using Fretloom.Lessons.Markdown;
+using Fretloom.Lessons.Syntax;
+using Fretloom.Theory;
+
+namespace Fretloom.Lessons;
+
+/// <summary>A lesson file as it was written: its tree and what was found while it was read.</summary>
+internal sealed class ParsedLesson
+{
+    private static readonly Key CMajor = Key.Parse("C major");
+
+    /// <summary>The text.</summary>
+    public required SourceText Source { get; init; }
+
+    /// <summary>The front matter, with words that follow the key left as they are.</summary>
+    public required FrontMatter Front { get; init; }
+
+    /// <summary>The tree.</summary>
+    public ValueList<Block> Blocks { get; init; }
+
+    /// <summary>What was found.</summary>
+    public required ValueList<Diagnostic> Diagnostics { get; init; }
+
+    /// <summary>What is to be said besides when the lesson is made in another key.</summary>
+    public ValueList<Diagnostic> InOtherKeys { get; init; }
+
+    /// <summary>The key of the lesson as it was written; C major when it names none.</summary>
+    public Key HomeKey => Front.Defaults.Key ?? CMajor;
+
+    /// <summary>Reads a lesson.</summary>
+    public static ParsedLesson Read(SourceText source)
+    {
+        var found = new DiagnosticList(source);
+        var bound = new DiagnosticList(source);
+        var front = new FrontMatterReader(source, found).Read(out var end);
+        var isEnglish = front.Language.Split('-')[0] == "en";
+        var reader = new MarkdownReader(source, front.Defaults.Instrument, found, bound);
+        var blocks = reader.Read(Blanked(source.Text, end), isEnglish);
+        return new ParsedLesson
+        {
+            Source = source,
+            Front = front,
+            Blocks = blocks,
+            Diagnostics = found.InOrder(),
+            InOtherKeys = bound.InOrder(),
+        };
+    }
+
+    /// <summary>A file that could not even be read.</summary>
+    public static ParsedLesson Failed(Diagnostic error) =>
+        new()
+        {
+            Source = new SourceText(""),
+            Front = new FrontMatter(),
+            Diagnostics = [error],
+        };
+
+    // Lines above the lesson become empty lines, so that every place stays where it is.
+    private static string Blanked(string text, int end) =>
+        string.Concat(text[..end].Select(character => character == '\n' ? '\n' : ' ')) + text[end..];
+}

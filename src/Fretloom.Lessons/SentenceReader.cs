@@ -1,0 +1,62 @@
+using Fretloom.Lessons.Syntax;
+using Fretloom.Neck;
+using Fretloom.Sentences;
+
+namespace Fretloom.Lessons;
+
+/// <summary>Hands sentences in a lesson to the one parser of sentences, and puts its findings in their place.</summary>
+internal static class SentenceReader
+{
+    /// <summary>What stands in the place of a picture whose sentence could not be read.</summary>
+    public const string NotRead = "The sentence of this block could not be read.";
+
+    /// <summary>Reads the sentence of a show block.</summary>
+    /// <param name="text">The sentence.</param>
+    /// <param name="instrument">The instrument of the lesson.</param>
+    /// <param name="blockOffset">Where the block begins, for a sentence that is missing.</param>
+    /// <param name="found">Takes the findings.</param>
+    /// <returns>The sentence, or null when there are errors.</returns>
+    public static PlacedSentence? Read(PlacedText text, Instrument instrument, int blockOffset, DiagnosticList found)
+    {
+        if (string.IsNullOrWhiteSpace(text.Text))
+        {
+            found.Error(
+                blockOffset,
+                "The block is empty; write a sentence such as 'the notes of the key, frets 0-12'."
+            );
+            return null;
+        }
+
+        var result = ShowParser.Parse(text.Text, instrument);
+        foreach (var error in result.Errors)
+        {
+            found.Error(text.OffsetOf(error.Column - 1), Capital(error.Message));
+        }
+
+        return result.IsRead ? new PlacedSentence(result.Value, PlaceOf) : null;
+
+        int PlaceOf(ShowPhrase part) =>
+            text.OffsetOf(
+                ShowParser.PlaceOf(text.Text, part)?.Column - 1 ?? text.Text.Length - text.Text.TrimStart().Length
+            );
+    }
+
+    /// <summary>Reads words that are no whole sentence.</summary>
+    /// <param name="result">What the parser made of them.</param>
+    /// <param name="offset">Where they stand.</param>
+    /// <param name="before">How many characters the parser was given before them.</param>
+    /// <param name="found">Takes the findings.</param>
+    /// <returns>What they say, or the default when there are errors.</returns>
+    public static T? Take<T>(SentenceResult<T> result, int offset, int before, DiagnosticList found)
+        where T : notnull
+    {
+        foreach (var error in result.Errors)
+        {
+            found.Error(offset + Math.Max(0, error.Column - 1 - before), Capital(error.Message));
+        }
+
+        return result.Value;
+    }
+
+    private static string Capital(string message) => char.ToUpperInvariant(message[0]) + message[1..] + ".";
+}

@@ -1,0 +1,82 @@
+using Fretloom.Neck;
+using Fretloom.Sentences;
+using Fretloom.Theory;
+
+namespace Fretloom.Lessons;
+
+/// <summary>Carries what a sentence names from one key to another.</summary>
+internal sealed class Transposition(Key from, Key to)
+{
+    private const int MostAccidentals = 2;
+
+    private readonly Interval _interval = from.Tonic.IntervalTo(to.Tonic);
+
+    /// <summary>Carries a sentence.</summary>
+    /// <param name="sentence">The sentence.</param>
+    /// <param name="home">Where it looks in the key it was written for.</param>
+    /// <param name="lessonFrets">The range that the lesson names, or null.</param>
+    public ShowSentence Move(ShowSentence sentence, NeckMap home, FretRange? lessonFrets)
+    {
+        var frets = sentence.Frets ?? lessonFrets;
+        var shift = Shift(frets, sentence.Voicing.Position, home.Instrument.LastFret);
+        return sentence with
+        {
+            Key = home.Key == from ? to : Move(home.Key),
+            Subjects = sentence.Subjects.Select(Move).ToValueList(),
+            Frets = frets is { First: > 0 } range ? new FretRange(range.First + shift, range.Last + shift) : frets,
+            Voicing = sentence.Voicing.Position is > 1 and { } position
+                ? sentence.Voicing with
+                {
+                    Position = position + shift,
+                }
+                : sentence.Voicing,
+        };
+    }
+
+    private Subject Move(Subject subject) =>
+        subject switch
+        {
+            Subject.NotesOfScale notes => new Subject.NotesOfScale(Move(notes.Scale)),
+            Subject.EveryNote every => new Subject.EveryNote(Move(every.Name)),
+            Subject.ScaleShapes { Scale: { } scale } shapes => shapes with { Scale = Move(scale) },
+            Subject.ChordsBySymbol chords => new Subject.ChordsBySymbol(chords.Chords.Select(Move).ToValueList()),
+            _ => subject,
+        };
+
+    private Key Move(Key key) => TwelveKeys.Spelled(key.On(Move(key.Tonic)));
+
+    private Scale Move(Scale scale) => new(Move(scale.Tonic), scale.Kind);
+
+    private Chord Move(Chord chord) => new(Move(chord.Root), chord.Quality, Move(chord.Bass));
+
+    // The spelled interval keeps the note's place in the key; beyond double accidentals an enharmonic twin is easier to read.
+    private NoteName Move(NoteName name)
+    {
+        var fifths = name.FifthsFromC + to.Tonic.FifthsFromC - from.Tonic.FifthsFromC;
+        while (Alteration(fifths) > MostAccidentals)
+        {
+            fifths -= 12;
+        }
+
+        while (Alteration(fifths) < -MostAccidentals)
+        {
+            fifths += 12;
+        }
+
+        return NoteName.FromFifths(fifths);
+    }
+
+    // F C G D A E B have none, -1 to 5 fifths from C; every seven fifths on is one sharp more.
+    private static int Alteration(int fifths) => (int)Math.Floor((fifths + 1) / 7.0);
+
+    /// <summary>By how many frets a range and a position move: the way round that is shorter and fits the neck; 0 when none fits.</summary>
+    private int Shift(FretRange? frets, int? position, int lastFret)
+    {
+        var up = ((_interval.Semitones % 12) + 12) % 12;
+        return new[] { up, up - 12 }.OrderBy(Math.Abs).FirstOrDefault(Fits);
+
+        bool Fits(int shift) =>
+            (frets is not { First: > 0 } range || (range.First + shift >= 1 && range.Last + shift <= lastFret))
+            && (position is not > 1 || (position + shift >= 1 && position + shift <= lastFret));
+    }
+}

@@ -1,0 +1,108 @@
+using System.Globalization;
+using System.Text;
+using Fretloom.Lessons.Syntax;
+using Fretloom.Pages.Pdf;
+using Fretloom.Pages.Pictures;
+using Fretloom.Pages.Svg;
+using ColumnAlignment = Fretloom.Lessons.Syntax.ColumnAlignment;
+using Side = Fretloom.Pages.Pdf.ColumnAlignment;
+
+namespace Fretloom.Pages.Documents;
+
+/// <summary>Writes the blocks of a lesson as Typst source.</summary>
+/// <param name="pictured">The lesson.</param>
+/// <param name="width">The width of the text, in points.</param>
+/// <param name="files">Takes the picture files that the source names.</param>
+internal sealed class BlockTypst(PicturedLesson pictured, double width, Dictionary<string, byte[]> files)
+{
+    private readonly Outline _outline = new();
+
+    /// <summary>The blocks, one after the other.</summary>
+    public TypstMarkup Markup(ValueList<Block> blocks) => TypstMarkup.Join(blocks.Select(Markup));
+
+    private TypstMarkup Markup(Block block) =>
+        block switch
+        {
+            Block.Heading heading => TypstMarkup.Heading(_outline.LevelOf(heading.Level), Markup(heading.Content)),
+            Block.Paragraph paragraph => TypstMarkup.Paragraph(Markup(paragraph.Content)),
+            Block.Listing { FirstNumber: { } first } list => TypstMarkup.NumberedList(Entries(list), first),
+            Block.Listing list => TypstMarkup.BulletList(Entries(list), !list.Entries.All(IsTask)),
+            Block.Quote quote => TypstMarkup.Quote(Markup(quote.Content)),
+            Block.Code code => TypstMarkup.CodeBlock(code.Characters),
+            Block.Table table => Table(table),
+            Block.Rule => TypstMarkup.Rule,
+            Block.Figure figure => Figure(figure),
+            Block.Problem problem => TypstMarkup.Problem(
+                TypstMarkup.Text(string.Create(CultureInfo.InvariantCulture, $"Line {problem.Line}")),
+                TypstMarkup.Text(problem.Message)
+            ),
+            _ => TypstMarkup.Empty,
+        };
+
+    private IEnumerable<TypstMarkup> Entries(Block.Listing list) => list.Entries.Select(Entry);
+
+    private static bool IsTask(ValueList<Block> entry) =>
+        entry is [Block.Paragraph { Content: [Inline.Checkbox, ..] }, ..];
+
+    // A paragraph alone in an entry is written without its empty lines, which would spread the list.
+    private TypstMarkup Entry(ValueList<Block> entry) =>
+        TypstMarkup.Join(
+            entry.Select(
+                (block, at) => at == 0 && block is Block.Paragraph paragraph ? Markup(paragraph.Content) : Markup(block)
+            )
+        );
+
+    private static TypstMarkup Table(Block.Table table) =>
+        TypstMarkup.Table(
+            [.. table.Header.Select(Markup)],
+            table.Rows.Select(row => (IReadOnlyList<TypstMarkup>)[.. row.Select(Markup)]),
+            [
+                .. table.Columns.Select(column =>
+                    column switch
+                    {
+                        ColumnAlignment.Center => Side.Centre,
+                        ColumnAlignment.End => Side.Right,
+                        _ => Side.Left,
+                    }
+                ),
+            ]
+        );
+
+    private TypstMarkup Figure(Block.Figure figure)
+    {
+        var markup = figure.Options.Title is { } title
+            ? TypstMarkup.Lead(TypstMarkup.Strong(TypstMarkup.Text(title)))
+            : TypstMarkup.Empty;
+        var caption = TypstMarkup.Text(figure.Options.Caption ?? "");
+        foreach (var picture in pictured.PicturesOf(figure))
+        {
+            var path = string.Create(CultureInfo.InvariantCulture, $"figures/{files.Count + 1}.svg");
+            files[path] = Encoding.UTF8.GetBytes(SvgWriter.Write(picture.Drawing, SvgTheme.Print));
+            markup += TypstMarkup.Figure(Placed(picture, path, figure.Options.WidthPercent), caption);
+            caption = TypstMarkup.Empty;
+        }
+
+        return markup;
+    }
+
+    private HandoutPicture Placed(Picture picture, string path, int? percent)
+    {
+        var share = percent is { } asked ? asked / 100.0 : Math.Min(1, picture.Drawing.Width / width);
+        return new HandoutPicture(path, picture.Drawing.Description, share, isLandscape: share > 0.7);
+    }
+
+    private static TypstMarkup Markup(ValueList<Inline> content) => TypstMarkup.Join(content.Select(Markup));
+
+    private static TypstMarkup Markup(Inline inline) =>
+        inline switch
+        {
+            Inline.Text text => TypstMarkup.Text(text.Characters),
+            Inline.Code code => TypstMarkup.Code(code.Characters),
+            Inline.Emphasis emphasis => TypstMarkup.Emphasis(Markup(emphasis.Content)),
+            Inline.Strong strong => TypstMarkup.Strong(Markup(strong.Content)),
+            Inline.Link link => TypstMarkup.Link(link.Address, Markup(link.Content)),
+            Inline.Checkbox box => TypstMarkup.Checkbox(box.IsTicked) + TypstMarkup.Text(" "),
+            Inline.LineBreak => TypstMarkup.LineBreak,
+            _ => TypstMarkup.Empty,
+        };
+}

@@ -1,0 +1,155 @@
+using System.Text;
+using Fretloom.Lessons;
+using Fretloom.Pages.Html;
+using Fretloom.Pages.Pdf;
+using Fretloom.Pages.Png;
+using Fretloom.Pages.Svg;
+
+namespace Fretloom.Pages.Documents;
+
+/// <summary>Makes the files of lessons. The typesetter is started for the first PDF and kept for all others.</summary>
+/// <remarks>The same lesson gives the same bytes. Either all files of a build appear, or none.</remarks>
+/// <example>
+/// <code>
+/// using var builder = new HandoutBuilder();
+/// var result = builder.Build("lessons/straight-across.md", new BuildOptions("out") { Keys = KeyChoice.All(KeyOrder.Fourths) });
+/// </code>
+/// </example>
+public sealed class HandoutBuilder : IDisposable
+{
+    private readonly TypstCompiler _typst = new();
+    private readonly Action<string, byte[]> _write;
+
+    /// <summary>Makes a builder.</summary>
+    public HandoutBuilder()
+        : this(File.WriteAllBytes) { }
+
+    /// <summary>Makes a builder that writes files its own way.</summary>
+    internal HandoutBuilder(Action<string, byte[]> write) => _write = write;
+
+    /// <summary>Makes the files of one lesson.</summary>
+    /// <param name="path">The lesson file.</param>
+    /// <param name="options">What to make, and where.</param>
+    /// <param name="progress">Told after every file, on this thread; null for nobody.</param>
+    /// <param name="cancellation">Stops between two files; nothing is then written.</param>
+    /// <returns>The files and findings. A file or folder that cannot be read or written is a finding, never an exception.</returns>
+    /// <exception cref="OperationCanceledException">The build was stopped.</exception>
+    public BuildResult Build(
+        string path,
+        BuildOptions options,
+        Action<BuildProgress>? progress = null,
+        CancellationToken cancellation = default
+    )
+    {
+        var home = Lesson.Load(path);
+        var lessons = options.Keys.For(home).Select(home.InKey).ToList();
+        var found = lessons.SelectMany(lesson => lesson.Diagnostics).Distinct();
+        var diagnostics = found.OrderBy(one => one.Line).ThenBy(one => one.Column).ToValueList();
+        var isReadable = home.Diagnostics.All(one => one.Line > 0);
+        if (!isReadable || (!options.IsKeepGoing && diagnostics.Any(one => one.Severity == Severity.Error)))
+        {
+            return new BuildResult([], diagnostics);
+        }
+
+        try
+        {
+            var print = new PrintOptions(options.Paper, options.IsLargePrint, Path.GetFileName(path));
+            var plans = lessons.Select(lesson => Plan(lesson, NameOf(path, lesson, options.Keys), options, print));
+            return new BuildResult(
+                Write([.. plans.SelectMany(plan => plan)], options, progress, cancellation),
+                diagnostics
+            );
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or TypstException)
+        {
+            return new BuildResult([], [.. diagnostics, Diagnostic.OfFile(Reason(problem, options.Folder))]);
+        }
+    }
+
+    /// <summary>Ends the typesetter.</summary>
+    public void Dispose() => _typst.Dispose();
+
+    private ValueList<BuiltFile> Write(
+        List<PlannedFile> plan,
+        BuildOptions options,
+        Action<BuildProgress>? progress,
+        CancellationToken cancellation
+    )
+    {
+        using var staged = new StagedFiles(options.Folder, _write);
+        foreach (var (file, at) in plan.Select((file, at) => (file, at)))
+        {
+            cancellation.ThrowIfCancellationRequested();
+            staged.Add(file.Name, file.Make());
+            progress?.Invoke(new BuildProgress(at + 1, plan.Count, file.Name));
+        }
+
+        cancellation.ThrowIfCancellationRequested();
+        staged.Publish();
+        return plan.Select(file => new BuiltFile(Path.Combine(options.Folder, file.Name), file.Kind)).ToValueList();
+    }
+
+    private IEnumerable<PlannedFile> Plan(Lesson lesson, string name, BuildOptions options, PrintOptions print)
+    {
+        // Drawn when the first file needs it, and shared by all that show pictures at the same width.
+        var upright = new Lazy<PicturedLesson>(() => new PicturedLesson(lesson));
+        var printed = options.IsLargePrint
+            ? new Lazy<PicturedLesson>(() => PdfDocument.Pictured(lesson, print))
+            : upright;
+        foreach (var format in options.Formats.Distinct())
+        {
+            var files = format switch
+            {
+                HandoutFormat.Pdf => [new(name + ".pdf", "pdf", () => PdfDocument.Of(printed.Value, print, _typst))],
+                HandoutFormat.Html =>
+                [
+                    new(name + ".html", "html", () => Utf8(HtmlPage.Of(upright.Value, print.SourceName, print.Paper))),
+                ],
+                HandoutFormat.Svg => Pictures(upright.Value, name, "svg", svg => Utf8(svg)),
+                HandoutFormat.Png => Pictures(upright.Value, name, "png", svg => SvgRasteriser.ToPng(svg)),
+                _ => throw new ArgumentOutOfRangeException(nameof(options)),
+            };
+            foreach (var file in files)
+            {
+                yield return file;
+            }
+        }
+    }
+
+    private static IEnumerable<PlannedFile> Pictures(
+        PicturedLesson pictured,
+        string name,
+        string kind,
+        Func<string, byte[]> encode
+    ) =>
+        pictured
+            .NamedPictures(name)
+            .Select(named => new PlannedFile(
+                $"{named.Name}.{kind}",
+                kind,
+                () => encode(SvgWriter.Write(named.Picture.Drawing, SvgTheme.Print))
+            ));
+
+    private static byte[] Utf8(string text) => Encoding.UTF8.GetBytes(text);
+
+    private static string NameOf(string path, Lesson lesson, KeyChoice keys)
+    {
+        var name = Path.GetFileNameWithoutExtension(path);
+        name = name.Length == 0 ? "lesson" : name;
+        return keys.IsNamed ? $"{name}-in-{InFileName(lesson.Key.ToString())}" : name;
+    }
+
+    // A sharp sign would have to be written %23 in web addresses.
+    private static string InFileName(string key) =>
+        key.Replace("#", "-sharp", StringComparison.Ordinal).Replace(' ', '-');
+
+    private static string Reason(Exception problem, string folder) =>
+        problem switch
+        {
+            TypstException => $"The PDF could not be set: {problem.Message}",
+            UnauthorizedAccessException => $"Nothing was written: this user may not write into '{folder}'.",
+            _ => $"Nothing was written into '{folder}': {problem.Message}",
+        };
+
+    private sealed record PlannedFile(string Name, string Kind, Func<byte[]> Make);
+}

@@ -1,0 +1,40 @@
+using Fretloom.Lessons;
+using Fretloom.Theory;
+
+namespace Fretloom.Pages.Documents;
+
+/// <summary>In which keys a lesson is made.</summary>
+public abstract record KeyChoice
+{
+    private KeyChoice() { }
+
+    /// <summary>The key it was written in.</summary>
+    public static KeyChoice Home { get; } = new HomeKey();
+
+    /// <summary>One key.</summary>
+    public static KeyChoice One(Key key) => new OneKey(key);
+
+    /// <summary>All twelve keys of the lesson's kind, the home key first.</summary>
+    public static KeyChoice All(KeyOrder order) => new AllKeys(order);
+
+    /// <summary>The keys, in the order the handouts are made.</summary>
+    internal abstract ValueList<Key> For(Lesson lesson);
+
+    /// <summary>Whether the name of the key belongs into the names of the files.</summary>
+    internal bool IsNamed => this is not HomeKey;
+
+    private sealed record HomeKey : KeyChoice
+    {
+        internal override ValueList<Key> For(Lesson lesson) => [lesson.HomeKey];
+    }
+
+    private sealed record OneKey(Key Key) : KeyChoice
+    {
+        internal override ValueList<Key> For(Lesson lesson) => [Key];
+    }
+
+    private sealed record AllKeys(KeyOrder Order) : KeyChoice
+    {
+        internal override ValueList<Key> For(Lesson lesson) => TwelveKeys.From(lesson.HomeKey, Order);
+    }
+}

@@ -1,0 +1,71 @@
+using System.Globalization;
+using Fretloom.Lessons;
+using Fretloom.Lessons.Syntax;
+using Fretloom.Pages.Pictures;
+
+namespace Fretloom.Pages.Documents;
+
+/// <summary>A lesson with its pictures drawn, once for every document that shows them.</summary>
+internal sealed class PicturedLesson
+{
+    // Narrower pictures cannot hold a neck; they are drawn so and made smaller.
+    private const double NarrowestDrawing = 300;
+
+    private readonly Dictionary<int, ValueList<Picture>> _pictures = [];
+
+    /// <summary>Draws every picture of a lesson.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="width">The width of the text, in points.</param>
+    public PicturedLesson(Lesson lesson, double width = PicturePlan.PageWidth)
+    {
+        Lesson = lesson;
+        Figures = FiguresIn(lesson.Blocks).ToValueList();
+        foreach (var figure in Figures)
+        {
+            var share = (figure.Options.WidthPercent ?? 100) / 100.0;
+            var pictures = PicturePlan.For(figure.Exhibit, Math.Max(NarrowestDrawing, width * share));
+            _pictures[figure.Number] = Described(pictures, figure.Options.Alt);
+        }
+    }
+
+    /// <summary>The lesson.</summary>
+    public Lesson Lesson { get; }
+
+    /// <summary>Its figures in order, also those in lists and quotes.</summary>
+    public ValueList<Block.Figure> Figures { get; }
+
+    /// <summary>The pictures of a figure.</summary>
+    public ValueList<Picture> PicturesOf(Block.Figure figure) => _pictures[figure.Number];
+
+    /// <summary>Every picture with the name of its file, without ending: the lesson, the number of the figure, what it shows.</summary>
+    public IEnumerable<(string Name, Picture Picture)> NamedPictures(string lessonName) =>
+        from figure in Figures
+        from named in PicturesOf(figure).Select((picture, at) => (picture, at))
+        let place = named.at == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"-{named.at + 1}")
+        select (
+            string.Create(CultureInfo.InvariantCulture, $"{lessonName}-{figure.Number}-neck{place}"),
+            named.picture
+        );
+
+    // The author's own description stands for the whole figure: its first picture carries it.
+    private static ValueList<Picture> Described(ValueList<Picture> pictures, string? alt) =>
+        alt is null
+            ? pictures
+            : pictures
+                .Select(
+                    (picture, at) =>
+                        at == 0 ? picture with { Drawing = picture.Drawing with { Description = alt } } : picture
+                )
+                .ToValueList();
+
+    private static IEnumerable<Block.Figure> FiguresIn(IEnumerable<Block> blocks) =>
+        blocks.SelectMany(block =>
+            block switch
+            {
+                Block.Figure figure => [figure],
+                Block.Quote quote => FiguresIn(quote.Content),
+                Block.Listing list => list.Entries.SelectMany(entry => FiguresIn(entry)),
+                _ => Enumerable.Empty<Block.Figure>(),
+            }
+        );
+}

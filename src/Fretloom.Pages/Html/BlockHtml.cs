@@ -1,0 +1,159 @@
+using System.Globalization;
+using Fretloom.Lessons.Syntax;
+using Fretloom.Pages.Documents;
+
+namespace Fretloom.Pages.Html;
+
+/// <summary>Writes the blocks of a lesson as HTML.</summary>
+internal sealed class BlockHtml(HtmlText html, PicturedLesson pictured)
+{
+    private readonly Outline _outline = new();
+    private readonly FigureHtml _figures = new(html, pictured);
+
+    /// <summary>Writes blocks, each heading opening a section that ends before the next heading of its level.</summary>
+    public void WriteSections(ValueList<Block> blocks)
+    {
+        var open = 1;
+        var sections = 0;
+        foreach (var block in blocks)
+        {
+            if (block is not Block.Heading heading)
+            {
+                Write(block);
+                continue;
+            }
+
+            var level = _outline.LevelOf(heading.Level);
+            for (; open >= level; open--)
+            {
+                html.Close().Line();
+            }
+
+            var id = $"section-{++sections}";
+            html.Open("section", ("aria-labelledby", id)).Line();
+            open = level;
+            html.Open(ElementOf(level), ("id", id));
+            InlineHtml.Write(html, heading.Content);
+            html.Close().Line();
+        }
+
+        for (; open > 1; open--)
+        {
+            html.Close().Line();
+        }
+    }
+
+    private static string ElementOf(int level) => string.Create(CultureInfo.InvariantCulture, $"h{level}");
+
+    private void Write(ValueList<Block> blocks)
+    {
+        foreach (var block in blocks)
+        {
+            Write(block);
+        }
+    }
+
+    private void Write(Block block)
+    {
+        switch (block)
+        {
+            case Block.Heading heading:
+                html.Open(ElementOf(_outline.LevelOf(heading.Level)));
+                InlineHtml.Write(html, heading.Content);
+                html.Close();
+                break;
+            case Block.Paragraph paragraph:
+                html.Open("p");
+                InlineHtml.Write(html, paragraph.Content);
+                html.Close();
+                break;
+            case Block.Listing list:
+                Listing(list);
+                break;
+            case Block.Quote quote:
+                html.Open("blockquote");
+                Write(quote.Content);
+                html.Close();
+                break;
+            case Block.Code code:
+                html.Open("pre", ("tabindex", "0")).Element("code", code.Characters).Close();
+                break;
+            case Block.Table table:
+                Table(table);
+                break;
+            case Block.Rule:
+                html.Empty("hr");
+                break;
+            case Block.Figure figure:
+                _figures.Write(figure);
+                break;
+            case Block.Problem problem:
+                html.Open("aside", ("class", "problem"))
+                    .Element("strong", string.Create(CultureInfo.InvariantCulture, $"Line {problem.Line}"))
+                    .Element("p", problem.Message)
+                    .Close();
+                break;
+        }
+
+        html.Line();
+    }
+
+    private void Listing(Block.Listing list)
+    {
+        var start = list.FirstNumber is { } first and not 1 ? first.ToString(CultureInfo.InvariantCulture) : null;
+        html.Open(list.FirstNumber is null ? "ul" : "ol", ("start", start));
+        foreach (var entry in list.Entries)
+        {
+            var isTask = entry is [Block.Paragraph { Content: [Inline.Checkbox, ..] }, ..];
+            html.Open("li", ("class", isTask ? "task" : null));
+            foreach (var block in entry)
+            {
+                if (list.IsTight && block is Block.Paragraph paragraph)
+                {
+                    InlineHtml.Write(html, paragraph.Content);
+                }
+                else
+                {
+                    Write(block);
+                }
+            }
+
+            html.Close();
+        }
+
+        html.Close();
+    }
+
+    private void Table(Block.Table table)
+    {
+        html.Open("div", ("class", "scroll"), ("tabindex", "0"), ("role", "group"), ("aria-label", "Table"));
+        html.Open("table").Open("thead");
+        Row(table.Header, "th", table.Columns);
+        html.Close().Open("tbody");
+        foreach (var row in table.Rows)
+        {
+            Row(row, "td", table.Columns);
+        }
+
+        html.Close().Close().Close();
+    }
+
+    private void Row(ValueList<ValueList<Inline>> cells, string name, ValueList<ColumnAlignment> columns)
+    {
+        html.Open("tr");
+        for (var at = 0; at < cells.Count; at++)
+        {
+            var side = columns[at] switch
+            {
+                ColumnAlignment.Center => "center",
+                ColumnAlignment.End => "end",
+                _ => null,
+            };
+            html.Open(name, ("scope", name == "th" ? "col" : null), ("class", side));
+            InlineHtml.Write(html, cells[at]);
+            html.Close();
+        }
+
+        html.Close().Line();
+    }
+}

@@ -1,0 +1,101 @@
+using System.Globalization;
+using Fretloom.Lessons.Syntax;
+using Fretloom.Pages.Documents;
+using Fretloom.Pages.Pictures;
+using Fretloom.Pages.Svg;
+
+namespace Fretloom.Pages.Html;
+
+/// <summary>Writes the pictures of a lesson as HTML, each with its content as a table that can be opened.</summary>
+internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
+{
+    private int _captions;
+
+    /// <summary>Writes a figure. Those with a caption are numbered.</summary>
+    public void Write(Block.Figure figure)
+    {
+        html.Open("figure", ("id", Id(figure))).Line();
+        if (figure.Options.Title is { } title)
+        {
+            html.Element("p", title, ("class", "figure-title")).Line();
+        }
+
+        if (figure.Options.Caption is { } caption)
+        {
+            html.Open("figcaption").Element("b", Number(++_captions)).Text(" " + caption).Close().Line();
+        }
+
+        var pictures = pictured.PicturesOf(figure);
+        for (var at = 0; at < pictures.Count; at++)
+        {
+            Picture(pictures[at], $"{Id(figure)}-{Number(at + 1)}", figure.Options.WidthPercent);
+        }
+
+        foreach (var picture in pictures)
+        {
+            Table(picture);
+        }
+
+        html.Close();
+    }
+
+    private static string Id(Block.Figure figure) => "figure-" + Number(figure.Number);
+
+    private void Picture(Picture picture, string id, int? percent)
+    {
+        var width = Math.Round(picture.Drawing.Width, 2);
+        var style = string.Create(
+            CultureInfo.InvariantCulture,
+            $"--drawn: {width}pt; --share: {(percent is null ? "100%" : $"{percent}%")}"
+        );
+        html.Open(
+                "div",
+                ("class", "picture"),
+                ("style", style),
+                ("tabindex", "0"),
+                ("role", "group"),
+                ("aria-label", picture.Drawing.Title)
+            )
+            .Line();
+        html.Raw(SvgWriter.Write(picture.Drawing, SvgTheme.Screen, id, isAlone: false)).Close().Line();
+    }
+
+    private void Table(Picture picture)
+    {
+        html.Open("details").Element("summary", "In words").Line();
+        html.Element("p", picture.Drawing.Description).Line();
+        if (picture.Table.Rows.Count > 0)
+        {
+            html.Open(
+                "div",
+                ("class", "scroll"),
+                ("tabindex", "0"),
+                ("role", "group"),
+                ("aria-label", "Table: " + picture.Drawing.Title)
+            );
+            html.Open("table").Open("thead").Open("tr");
+            foreach (var cell in picture.Table.Header)
+            {
+                html.Element("th", cell, ("scope", "col"));
+            }
+
+            html.Close().Close().Open("tbody").Line();
+            foreach (var row in picture.Table.Rows)
+            {
+                html.Open("tr");
+                for (var at = 0; at < row.Count; at++)
+                {
+                    html.Element(at == 0 ? "th" : "td", row[at], ("scope", at == 0 ? "row" : null));
+                }
+
+                html.Close().Line();
+            }
+
+            html.Close().Close().Close();
+        }
+
+        html.Close().Line();
+    }
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,73 @@
+using Fretloom.Lessons;
+using Fretloom.Pages.Documents;
+using Fretloom.Pages.Fonts;
+using Fretloom.Pages.Pdf;
+using Fretloom.Pages.Svg;
+
+namespace Fretloom.Pages.Html;
+
+/// <summary>A lesson as one HTML file that needs nothing else: styles, fonts and pictures stand inside it, and there is no script.</summary>
+/// <remarks>The page forbids itself to load anything. Light or dark as the reader wishes; printed, it is white and has page numbers.</remarks>
+public static class HtmlPage
+{
+    private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:";
+
+    /// <summary>Writes the page.</summary>
+    /// <param name="lesson">The lesson, in the key it is wanted in.</param>
+    /// <param name="sourceName">The name of the lesson file, for the last line; empty for none.</param>
+    /// <param name="paper">The paper it is printed on.</param>
+    /// <returns>The file. The same lesson gives the same text.</returns>
+    public static string Of(Lesson lesson, string sourceName = "", Paper paper = Paper.A4) =>
+        Of(new PicturedLesson(lesson), sourceName, paper);
+
+    /// <summary>Writes the page of a lesson whose pictures are drawn.</summary>
+    internal static string Of(PicturedLesson pictured, string sourceName, Paper paper)
+    {
+        var lesson = pictured.Lesson;
+        var lines = RunningLines.Of(lesson);
+        var html = new HtmlText().Raw("<!doctype html>\n");
+        html.Open("html", ("lang", lesson.Front.Language)).Line();
+        Head(html, lesson, paper);
+        html.Open("body").Line();
+        html.Element("a", "Skip to the lesson", ("class", "skip"), ("href", "#lesson")).Line();
+        html.Open("header", ("class", "running")).Element("p", lines.Left).Element("p", lines.Right).Close().Line();
+        html.Open("main", ("id", "lesson"), ("tabindex", "-1")).Open("article").Line();
+        html.Open("header").Element("h1", lesson.Front.Title);
+        Optional(html, lesson.Front.Subtitle, "subtitle");
+        Optional(html, lines.Byline, "byline");
+        html.Close().Line();
+        new BlockHtml(html, pictured).WriteSections(lesson.Blocks);
+        html.Close().Close().Line();
+        html.Open("footer")
+            .Element("p", sourceName.Length == 0 ? "Made with Fretloom" : $"Made with Fretloom from {sourceName}")
+            .Close()
+            .Line();
+        return html.Close().Line().Close().Line().ToString();
+    }
+
+    private static void Head(HtmlText html, Lesson lesson, Paper paper)
+    {
+        html.Open("head").Line();
+        html.Empty("meta", ("charset", "utf-8")).Line();
+        html.Empty("meta", ("http-equiv", "Content-Security-Policy"), ("content", Policy)).Line();
+        html.Empty("meta", ("name", "viewport"), ("content", "width=device-width, initial-scale=1")).Line();
+        html.Empty("meta", ("name", "color-scheme"), ("content", "light dark")).Line();
+        html.Element("title", lesson.Front.Title).Line();
+        html.Open("style")
+            .Raw(FontStyleSheet.For(TextFaces.All))
+            .Raw(SvgTheme.ScreenStyles)
+            .Raw(EmbeddedText.Read("handout.css"))
+            .Raw($"@page {{ size: {(paper == Paper.Letter ? "letter" : "A4")}; }}\n")
+            .Close()
+            .Line();
+        html.Close().Line();
+    }
+
+    private static void Optional(HtmlText html, string? text, string kind)
+    {
+        if (!string.IsNullOrEmpty(text))
+        {
+            html.Element("p", text, ("class", kind));
+        }
+    }
+}
