@@ -8,97 +8,84 @@ namespace Fretloom.Exhibits;
 /// <summary>Works a show sentence out.</summary>
 public static class ShowResolver
 {
+    private const string NoFingers =
+        "Fingers are not worked out by this version; say 'as degrees', 'as members', 'as names' or 'as intervals'.";
+
     private static readonly Key CMajor = new(new NoteName(Step.C), ScaleKind.Major);
 
     /// <summary>Fills in what the sentence leaves unsaid and computes everything it asks to see.</summary>
-    /// <param name="sentence">A parsed sentence.</param>
+    /// <param name="sentence">A sentence that was read with the instrument of the defaults as the one unsaid.</param>
     /// <param name="defaults">What to use where it says nothing.</param>
-    /// <returns>The exhibit, or what stands in the way: a string, fret or capo the instrument lacks, a chord that needs more strings.</returns>
+    /// <returns>The exhibit, or what stands in the way, such as a chord that needs more strings.</returns>
+    /// <exception cref="ArgumentException">A string, a fret or the capo is not on the instrument.</exception>
     public static Resolution Resolve(ShowSentence sentence, ShowDefaults defaults)
     {
-        var instrument = sentence.Instrument ?? defaults.Instrument;
-        if (Obstacle(sentence, instrument) is { } obstacle)
+        ArgumentNullException.ThrowIfNull(sentence);
+        ArgumentNullException.ThrowIfNull(defaults);
+        if (sentence is { Labels: LabelStyle.Fingers } or { IsWithFingers: true })
         {
-            return obstacle;
+            return Resolution.Refused(ShowPhrase.Labels, NoFingers);
         }
 
-        var complete = Completed(sentence, defaults, instrument);
+        var complete = Completed(sentence, defaults);
         var map = new NeckMap(
-            instrument.WithCapo(sentence.Capo ?? 0),
+            complete.Instrument!.WithCapo(complete.Capo ?? 0),
             complete.Key!,
             complete.Strings!.Value,
             complete.Frets!.Value
         );
-
         var shapes = ShapeQuery.Run(complete, map);
-        if (shapes.Error is { } error)
-        {
-            return Resolution.Refused(error.Phrase, error.Message);
-        }
-
-        return Resolution.Shown(
-            new Exhibit
-            {
-                Sentence = complete.ToString(),
-                Map = map,
-                Labels = complete.Labels ?? LabelStyle.Degrees,
-                IsLeftHanded = complete.IsLeftHanded,
-                Hand = complete.Hand ?? HandSize.Adult,
-                Notes = NotesOf(complete, map),
-                Landmarks = complete.Subjects.Any(WantsLandmarks) ? Landmarks.Of(map) : null,
-                Shapes = shapes.Found,
-                Symmetries = complete.Subjects.Any(subject => subject is Subject.TheSymmetries)
-                    ? SymmetryFinder.Of(map)
-                    : null,
-            }
-        );
+        return shapes.Error is { } error
+            ? Resolution.Refused(error.Phrase, error.Message)
+            : Resolution.Shown(Exhibit(complete, map, shapes.Found));
     }
 
-    private static Resolution? Obstacle(ShowSentence sentence, Instrument instrument)
-    {
-        var capo = sentence.Capo ?? 0;
-        var lastFret = instrument.Frets - capo;
-        return sentence switch
+    private static Exhibit Exhibit(ShowSentence complete, NeckMap map, ValueList<Shape>? shapes) =>
+        new()
         {
-            _ when capo >= instrument.Frets => Resolution.Refused(
-                ShowPhrase.Instrument,
-                $"The {instrument.Name} has {instrument.Frets} frets; a capo at {capo} leaves none to play."
-            ),
-            { Strings: { } strings } when strings.Numbers[0] > instrument.Strings.Count => Resolution.Refused(
-                ShowPhrase.Strings,
-                $"The {instrument.Name} has {instrument.Strings.Count} strings; there is no string {strings.Numbers[0]}."
-            ),
-            { Frets: { } frets } when frets.Last > lastFret => Resolution.Refused(
-                ShowPhrase.Frets,
-                capo == 0
-                    ? $"The {instrument.Name} has {lastFret} frets; there is no fret {frets.Last}."
-                    : $"With a capo at {capo} the {instrument.Name} has {lastFret} frets left; there is no fret {frets.Last}."
-            ),
-            { Labels: LabelStyle.Fingers } or { IsWithFingers: true } => Resolution.Refused(
-                ShowPhrase.Labels,
-                "Fingers are not worked out by this version; say 'as degrees', 'as members', 'as names' or 'as intervals'."
-            ),
-            _ => null,
+            Sentence = complete.ToString(),
+            Map = map,
+            Labels = complete.Labels!.Value,
+            IsLeftHanded = complete.IsLeftHanded,
+            Hand = complete.Hand ?? HandSize.Adult,
+            Notes = NotesOf(complete, map),
+            Landmarks = complete.Subjects.Any(WantsLandmarks) ? Landmarks.Of(map) : null,
+            Shapes = shapes,
+            Symmetries = complete.Subjects.Any(subject => subject is Subject.TheSymmetries)
+                ? SymmetryFinder.Of(map)
+                : null,
         };
-    }
 
-    private static ShowSentence Completed(ShowSentence sentence, ShowDefaults defaults, Instrument instrument)
+    private static ShowSentence Completed(ShowSentence sentence, ShowDefaults defaults)
     {
-        var lastFret = instrument.Frets - (sentence.Capo ?? 0);
-        var frets = sentence.Frets ?? defaults.Frets ?? new FretRange(0, 12);
-        var clipped = new FretRange(Math.Min(frets.First, lastFret), Math.Min(frets.Last, lastFret));
+        var instrument = sentence.Instrument ?? defaults.Instrument;
+        var capo = sentence.Capo ?? instrument.Capo;
         var strings = sentence.IsOnAllStrings ? null : sentence.Strings ?? DefaultStrings(sentence, defaults);
         return sentence with
         {
             Instrument = instrument,
+            Capo = capo == 0 ? null : capo,
             Key = sentence.Key ?? defaults.Key ?? KeyOfScale(sentence) ?? CMajor,
             Strings = strings ?? instrument.AllStrings,
             IsOnAllStrings = false,
-            Frets = clipped,
+            Frets = sentence.Frets ?? UsualFrets(sentence, defaults, instrument.Frets - capo),
             Labels = sentence.Labels ?? LabelStyle.Degrees,
             Hand = sentence.Hand ?? (defaults.Hand == HandSize.Adult ? null : defaults.Hand),
             IsLeftHanded = sentence.IsLeftHanded || defaults.IsLeftHanded,
         };
+    }
+
+    /// <summary>Single notes asked for in a position are looked for in its four frets; else the lesson's frets, else 0-12.</summary>
+    private static FretRange UsualFrets(ShowSentence sentence, ShowDefaults defaults, int lastFret)
+    {
+        var isOnlyNotes = sentence.Subjects.All(subject =>
+            subject is Subject.NotesOfTheKey or Subject.NotesOfScale or Subject.EveryNote or Subject.TheThirds
+        );
+        var usual =
+            sentence.Voicing.Position is { } position && isOnlyNotes
+                ? new FretRange(position == 1 ? 0 : position, position + 3)
+                : defaults.Frets ?? new FretRange(0, 12);
+        return new FretRange(Math.Min(usual.First, lastFret), Math.Min(usual.Last, lastFret));
     }
 
     private static StringSet? DefaultStrings(ShowSentence sentence, ShowDefaults defaults) =>
