@@ -15,23 +15,24 @@ internal static class Emblem
     public static Node HalfTurn(double x, double y)
     {
         var flag = Flag();
-        return new Node.Group(
-            "half-turn",
+        return new Node.Group("half-turn", [Plate(x, y), Around(flag, x, y, 1), Around(flag, x, y, -1)]);
+    }
+
+    /// <summary>Mirror: two flags that look at each other across a line.</summary>
+    public static Node Mirror(double x, double y) =>
+        new Node.Group(
+            "mirror",
             [
-                new Node.Rect(
-                    x - HalfTurnWidth / 2,
-                    y - HalfTurnHeight / 2,
-                    HalfTurnWidth,
-                    HalfTurnHeight,
-                    Tone.Paper,
-                    new Stroke(Tone.Ink, 0.9),
-                    2
-                ),
-                Around(flag, x, y, 1),
-                Around(flag, x, y, -1),
+                Plate(x, y),
+                new Node.Line(x, y - 6.5, x, y + 6.5, new Stroke(Tone.Ink, 0.7, Dash.Axis)),
+                Pennant(x, y, 1),
+                Pennant(x, y, -1),
             ]
         );
-    }
+
+    /// <summary>The same form: two equal flags.</summary>
+    public static Node SameForm(double x, double y) =>
+        new Node.Group("same form", [Plate(x, y), Pennant(x + 0.5, y, 1), Pennant(x + 5.7, y, 1)]);
 
     /// <summary>The odd pair of strings: a pin between two leaves.</summary>
     /// <param name="x">The pin.</param>
@@ -59,6 +60,31 @@ internal static class Emblem
         );
     }
 
+    private static Node.Rect Plate(double x, double y) =>
+        new(
+            x - HalfTurnWidth / 2,
+            y - HalfTurnHeight / 2,
+            HalfTurnWidth,
+            HalfTurnHeight,
+            Tone.Paper,
+            new Stroke(Tone.Ink, 0.9),
+            2
+        );
+
+    /// <summary>A small upright flag on one side of a point, looking away from its pole by <paramref name="sign"/>.</summary>
+    private static Node.Path Pennant(double x, double y, int sign) =>
+        new(
+            [
+                PathStep.MoveTo(x - sign * 4.6, y - 4.5),
+                PathStep.LineTo(x - sign * 1, y - 2.4),
+                PathStep.LineTo(x - sign * 3.6, y - 0.6),
+                PathStep.LineTo(x - sign * 3.6, y + 4.5),
+                PathStep.LineTo(x - sign * 4.6, y + 4.5),
+                PathStep.Close(),
+            ],
+            Tone.Ink
+        );
+
     /// <summary>A flag on its pole in the upper left, relative to the middle of the card.</summary>
     private static PathStep[] Flag() =>
         [
@@ -71,8 +97,5 @@ internal static class Emblem
         ];
 
     private static Node.Path Around(PathStep[] steps, double x, double y, int sign) =>
-        new(
-            steps.Select(step => step with { X = x + sign * step.X, Y = y + sign * step.Y }).ToValueList(),
-            Tone.Ink
-        );
+        new(steps.Select(step => step with { X = x + sign * step.X, Y = y + sign * step.Y }).ToValueList(), Tone.Ink);
 }

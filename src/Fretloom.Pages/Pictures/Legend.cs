@@ -36,14 +36,10 @@ internal static class Legend
 
             var y = top + (row + 0.5) * RowHeight;
             nodes.Add(item.Sign(x + item.SignWidth / 2, y));
-            nodes.Add(
-                new Node.Label(x + item.SignWidth + 4, y + 3.2, item.Words, Style, Tone.Quiet, Anchor.Start)
-            );
+            nodes.Add(new Node.Label(x + item.SignWidth + 4, y + 3.2, item.Words, Style, Tone.Quiet, Anchor.Start));
             x += width + Gap;
         }
 
-        return items.Count == 0
-            ? ([], 0)
-            : ([new Node.Group("legend", nodes.ToValueList())], (row + 1) * RowHeight);
+        return items.Count == 0 ? ([], 0) : ([new Node.Group("legend", nodes.ToValueList())], (row + 1) * RowHeight);
     }
 }

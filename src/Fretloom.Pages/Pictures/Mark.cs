@@ -58,7 +58,8 @@ internal readonly record struct Mark(string Label, MarkKind Kind, bool IsTonic, 
 
     private Node.Rect Foot(double x, double y, Measures measures)
     {
-        var below = (IsTonic ? measures.RingRadius : measures.MarkRadius) + measures.MarkLine / 2 + 0.045 * measures.Spacing;
+        var isWide = IsTonic || Kind == MarkKind.Chosen;
+        var below = (isWide ? measures.RingRadius : measures.MarkRadius) + 0.06 * measures.Spacing;
         return new Node.Rect(x - measures.FootWidth / 2, y + below, measures.FootWidth, measures.FootHeight, Solid);
     }
 }

@@ -9,8 +9,11 @@ internal readonly record struct Measures(double Spacing)
     /// <summary>On a neck: the smallest spacing at which a two-character label of 9 pt fits its mark.</summary>
     public static Measures Neck { get; } = new(24);
 
+    /// <summary>On a neck that would else need a second row.</summary>
+    public static Measures CloseNeck { get; } = new(22);
+
     /// <summary>On a card.</summary>
-    public static Measures Card { get; } = new(22);
+    public static Measures Card { get; } = new(20);
 
     public double MarkRadius => 0.33 * Spacing;
 
@@ -47,14 +50,16 @@ internal readonly record struct Measures(double Spacing)
 
     public double TickHeight => 0.16 * Spacing;
 
-    /// <summary>How far the strings run on beyond the last fret, and the neck beyond its outer strings.</summary>
+    /// <summary>How far the neck reaches beyond its outer strings.</summary>
     public double Overhang => 0.5 * Spacing;
+
+    /// <summary>How far the strings run on beyond the first and last wire.</summary>
+    public double RunOn => 0.25 * Spacing;
 
     /// <summary>The thickness of a string's line; the far ones are thicker.</summary>
     /// <param name="fromNear">0 for the string nearest the floor of those drawn.</param>
     /// <param name="count">How many are drawn.</param>
-    public double StringLine(int fromNear, int count) =>
-        Spacing * (0.020 + 0.034 * fromNear / Math.Max(3, count - 1));
+    public double StringLine(int fromNear, int count) => Spacing * (0.020 + 0.034 * fromNear / Math.Max(3, count - 1));
 
     /// <summary>The type on a mark: one character larger than two.</summary>
     public TextStyle LabelStyle(string label) =>

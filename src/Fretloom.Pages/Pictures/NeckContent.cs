@@ -12,14 +12,14 @@ internal sealed class NeckContent
     private readonly Dictionary<NoteName, string> _members = [];
     private readonly HashSet<Spot> _chosenSpots;
 
-    private NeckContent(Exhibit exhibit, ValueList<Shape> chosen)
+    private NeckContent(Exhibit exhibit, ValueList<Shape> chosen, Chord? chord)
     {
         _exhibit = exhibit;
         Chosen = chosen;
         _chosenSpots = [.. chosen.SelectMany(shape => shape.Spots)];
-        if (OnlyChord(exhibit) is { } chord)
+        Chord = chord;
+        if (chord is not null)
         {
-            Chord = chord;
             for (var at = 0; at < chord.Notes.Count; at++)
             {
                 _members[chord.Notes[at]] = chord.MemberText(at);
@@ -56,12 +56,19 @@ internal sealed class NeckContent
     /// The neck of an exhibit. Its shapes stand out on it when they are few enough to be told apart: all of one chord
     /// or scale, and no two sharing a spot.
     /// </summary>
-    public static NeckContent Of(Exhibit exhibit)
+    /// <param name="exhibit">What to show.</param>
+    /// <param name="focus">A shape to stand out alone, with its chord; null to leave it to the rule.</param>
+    public static NeckContent Of(Exhibit exhibit, Shape? focus = null)
     {
+        if (focus is not null)
+        {
+            return new NeckContent(exhibit, [focus], (focus.Source as ShapeSource.OfChord)?.Chord);
+        }
+
         var shapes = exhibit.Shapes ?? [];
         var areApart = shapes.SelectMany(shape => shape.Spots).GroupBy(spot => spot).All(group => group.Count() == 1);
         var areOne = shapes.Select(shape => shape.Source.Name).Distinct().Count() == 1;
-        return new NeckContent(exhibit, areApart && areOne ? shapes : []);
+        return new NeckContent(exhibit, areApart && areOne ? shapes : [], OnlyChord(exhibit));
     }
 
     public Mark MarkOf(NeckNote note) => new(LabelOf(note), KindOf(note), note.IsTonic, note.Pitch.Name == Chord?.Root);
@@ -98,7 +105,9 @@ internal sealed class NeckContent
     private static IEnumerable<NeckNote> NotesOf(Exhibit exhibit, ValueList<Shape> chosen)
     {
         var asked = exhibit.Notes ?? (chosen.Count > 0 ? [] : exhibit.Map.NotesOfKey.ToValueList());
-        var played = chosen.SelectMany(shape => shape.Notes).Select(note => new NeckNote(note.Spot, note.Pitch, note.Degree));
+        var played = chosen
+            .SelectMany(shape => shape.Notes)
+            .Select(note => new NeckNote(note.Spot, note.Pitch, note.Degree));
         return asked
             .Concat(played)
             .DistinctBy(note => note.Spot)

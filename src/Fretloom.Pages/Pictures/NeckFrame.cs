@@ -55,11 +55,10 @@ internal sealed class NeckFrame
     /// <summary>Wires to the right of the leftmost.</summary>
     public IEnumerable<int> Wires => Enumerable.Range(FirstWire + 1, Frets.Last - FirstWire);
 
-    public double WireX(int fret) => Left + _scale * (_map.Instrument.FretMm(fret) - _firstWireMm);
+    public double WireX(int fret) => MillimetreX(_map.Instrument.FretMm(fret));
 
     /// <summary>The middle of a fret; the place of the open strings' marks for fret 0.</summary>
-    public double FretX(int fret) =>
-        fret == 0 ? Left - Measures.OpenOffset : (WireX(fret - 1) + WireX(fret)) / 2;
+    public double FretX(int fret) => fret == 0 ? Left - Measures.OpenOffset : (WireX(fret - 1) + WireX(fret)) / 2;
 
     /// <summary>The place of a whole or half fret number: halves lie on the wires.</summary>
     public double PlaceX(double place) =>
@@ -70,6 +69,12 @@ internal sealed class NeckFrame
         var fromNear = _map.Strings.Numbers.Count - 1 - IndexOf(number);
         return Top + fromNear * Measures.Spacing;
     }
+
+    /// <summary>Whether a whole or half fret number lies in the row; a wire at its end does.</summary>
+    public bool HasPlace(double place) => place >= Frets.First - 0.5 && place >= 0 && place <= Frets.Last + 0.5;
+
+    /// <summary>A distance from the bare nut in millimetres.</summary>
+    public double MillimetreX(double millimetres) => Left + _scale * (millimetres - _firstWireMm);
 
     public (double X, double Y) PointOf(Spot spot) => (FretX(spot.Fret), StringY(spot.String));
 

@@ -12,11 +12,35 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
     private static readonly TextStyle Number = new(Face.Sans, 9);
     private static readonly TextStyle BoldNumber = new(Face.SansBold, 9);
 
+    private const double TickGap = 5.5;
+
     private readonly Measures _measures = frame.Measures;
     private readonly Instrument _instrument = content.Map.Instrument;
+    private readonly NeckGround _ground = new(content.Map, frame);
 
     /// <summary>Baseline of the fret numbers.</summary>
-    public double NumbersY => frame.EdgeBottom + 4 + _measures.TickHeight + 11;
+    public double NumbersY => frame.EdgeBottom + TickGap + _measures.TickHeight + 11;
+
+    /// <summary>The landmarks alone: columns and frets without strings, ticks and numbers.</summary>
+    public IEnumerable<Node> Landmarks =>
+        [
+            new Node.Group("columns", Columns().ToValueList()),
+            new Node.Group("frets", _ground.Frets.Concat(Edges()).ToValueList()),
+            new Node.Group(
+                "string set",
+                [
+                    new Node.Label(
+                        frame.Left,
+                        frame.EdgeTop - 5,
+                        Wording.Strings(content.Map.Strings),
+                        Number,
+                        Tone.Quiet,
+                        Anchor.Start
+                    ),
+                ]
+            ),
+            new Node.Group("fret numbers", Numbers().ToValueList()),
+        ];
 
     /// <summary>Everything, in drawing order.</summary>
     public IEnumerable<Node> All =>
@@ -24,8 +48,8 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
         {
             new("columns", Columns().ToValueList()),
             new("bands", content.Chosen.SelectMany(Bands).ToValueList()),
-            new("frets", Frets().ToValueList()),
-            new("strings", Strings().ToValueList()),
+            new("frets", _ground.Frets.ToValueList()),
+            new("strings", _ground.Strings.ToValueList()),
             new("axes", Axes().ToValueList()),
             new("threads", Threads().ToValueList()),
             new("marks", Marks().ToValueList()),
@@ -37,8 +61,7 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
 
     private IEnumerable<int> EmptyFrets => (content.Landmarks?.EmptyFrets ?? []).Where(frame.Frets.Contains);
 
-    private IEnumerable<double> Centres =>
-        content.HalfTurnCentres.Where(centre => centre >= frame.Frets.First - 0.5 && centre <= frame.Frets.Last + 0.5);
+    private IEnumerable<double> Centres => content.HalfTurnCentres.Where(frame.HasPlace);
 
     private IEnumerable<Node> Columns() =>
         FullFrets.Select(fret => Column(fret, Tone.Full)).Concat(EmptyFrets.Select(fret => Column(fret, Tone.Empty)));
@@ -49,11 +72,24 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
         return new Node.Rect(left, frame.EdgeTop, right - left, frame.EdgeBottom - frame.EdgeTop, tone);
     }
 
+    private IEnumerable<Node> Edges() =>
+        new[] { frame.EdgeTop, frame.EdgeBottom }.Select(y => new Node.Line(
+            frame.Left,
+            y,
+            frame.Right,
+            y,
+            new Stroke(Tone.Line, _measures.FretLine)
+        ));
+
     private IEnumerable<Node> Bands(Shape shape)
     {
-        var runs = shape.Source is ShapeSource.OfScale
-            ? shape.Notes.GroupBy(note => note.Spot.String).Select(run => run.Select(note => note.Spot).ToList())
-            : [[.. shape.Spots]];
+        var runs =
+            shape.Source is ShapeSource.OfScale
+                ? shape.Notes.GroupBy(note => note.Spot.String).Select(run => run.Select(note => note.Spot).ToList())
+                :
+                [
+                    [.. shape.Spots],
+                ];
         foreach (var run in runs.Where(run => run.TrueForAll(frame.Contains)))
         {
             yield return new Node.Path(
@@ -64,38 +100,6 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
         }
     }
 
-    private IEnumerable<Node> Frets()
-    {
-        foreach (var wire in frame.Wires)
-        {
-            yield return Wire(wire);
-        }
-
-        foreach (var fret in frame.Frets.Frets.Where(fret => fret > 0))
-        {
-            foreach (var dot in InlayDots(fret))
-            {
-                yield return dot;
-            }
-        }
-
-        yield return !frame.HasNut ? Wire(frame.FirstWire)
-            : _instrument.Capo > 0 ? Capo()
-            : new Node.Rect(
-                frame.Left - _measures.NutWidth / 2,
-                frame.EdgeTop,
-                _measures.NutWidth,
-                frame.EdgeBottom - frame.EdgeTop,
-                Tone.Ink
-            );
-    }
-
-    private Node.Line Wire(int wire)
-    {
-        var x = frame.WireX(wire);
-        return new Node.Line(x, frame.EdgeTop, x, frame.EdgeBottom, new Stroke(Tone.Line, _measures.FretLine));
-    }
-
     private IEnumerable<Node> InlayDots(int fret)
     {
         var count = Inlays.CountAt(_instrument, fret);
@@ -103,49 +107,6 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
         {
             var x = frame.FretX(fret) + (dot - (count - 1) / 2.0) * 6;
             yield return new Node.Circle(x, NumbersY + 5.5, 1.6, Tone.Line);
-        }
-    }
-
-    private Node.Rect Capo()
-    {
-        var width = 2.2 * _measures.NutWidth;
-        return new Node.Rect(
-            frame.Left - width / 2,
-            frame.EdgeTop - 3,
-            width,
-            frame.EdgeBottom - frame.EdgeTop + 6,
-            Tone.Ink,
-            Corner: width / 2
-        );
-    }
-
-    private IEnumerable<Node> Strings()
-    {
-        var numbers = content.Map.Strings.Numbers;
-        for (var at = 0; at < numbers.Count; at++)
-        {
-            var number = numbers[at];
-            var start = _instrument.String(number).StartsAtFret;
-            if (start > frame.Frets.Last)
-            {
-                continue;
-            }
-
-            var y = frame.StringY(number);
-            var isShort = start > 0 && start > frame.FirstWire;
-            var left = isShort ? frame.WireX(start) : frame.HasNut ? frame.Left : frame.Left - _measures.Overhang / 2;
-            var line = new Stroke(Tone.Ink, _measures.StringLine(numbers.Count - 1 - at, numbers.Count));
-            yield return new Node.Line(left, y, frame.Right + _measures.Overhang / 2, y, line);
-            if (isShort)
-            {
-                yield return new Node.Rect(
-                    left - _measures.NutWidth / 2,
-                    y - _measures.Overhang / 2,
-                    _measures.NutWidth,
-                    _measures.Overhang,
-                    Tone.Ink
-                );
-            }
         }
     }
 
@@ -164,7 +125,9 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
 
     private IEnumerable<Node> Threads()
     {
-        var ofKey = (content.Landmarks?.Thirds ?? []).Select(third => (third.Lower, third.Upper, Kind: content.KindOf(third)));
+        var ofKey = (content.Landmarks?.Thirds ?? []).Select(third =>
+            (third.Lower, third.Upper, Kind: content.KindOf(third))
+        );
         var drawn = ofKey.OrderBy(third => third.Kind).ToList();
         var known = drawn.Select(third => (third.Lower.Spot, third.Upper.Spot)).ToHashSet();
         foreach (var (lower, upper, kind) in drawn)
@@ -212,7 +175,7 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
 
     private (double X, double Y) CutOff(double fromX, double fromY, double toX, double toY)
     {
-        var edge = Math.Clamp(toX, frame.Left - _measures.Overhang / 2, frame.Right + _measures.Overhang / 2);
+        var edge = Math.Clamp(toX, frame.Left - _measures.RunOn, frame.Right + _measures.RunOn);
         var share = toX == fromX ? 1 : (edge - fromX) / (toX - fromX);
         return (edge, fromY + share * (toY - fromY));
     }
@@ -226,11 +189,12 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
         }
     }
 
+    private double NamesRight =>
+        frame.HasOpenStrings ? frame.FretX(0) - _measures.RingRadius - 5 : frame.Left - _measures.RunOn - 4;
+
     private IEnumerable<Node> Names()
     {
-        var right = frame.HasOpenStrings
-            ? frame.FretX(0) - _measures.RingRadius - 5
-            : frame.Left - _measures.Overhang / 2 - 4;
+        var right = NamesRight;
         var name = new TextStyle(Face.SansBold, 10);
         foreach (var number in content.Map.Strings.Numbers)
         {
@@ -255,7 +219,7 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
         if (content.Landmarks?.Hinge is { } hinge)
         {
             yield return Emblem.Hinge(
-                frame.Right + _measures.Overhang / 2 + 7,
+                frame.Right + _measures.RunOn + 7,
                 frame.StringY(hinge.Far),
                 frame.StringY(hinge.Near)
             );
@@ -266,6 +230,11 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
     {
         foreach (var fret in frame.Frets.Frets)
         {
+            foreach (var dot in InlayDots(fret))
+            {
+                yield return dot;
+            }
+
             var isInlaid = Inlays.CountAt(_instrument, fret) > 0;
             yield return new Node.Label(
                 frame.FretX(fret),
@@ -289,7 +258,7 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
     }
 
     private Node Tick(int fret, Tone fill) =>
-        LandmarkTick.At(frame.FretX(fret), frame.EdgeBottom + 4, _measures, fill);
+        LandmarkTick.At(frame.FretX(fret), frame.EdgeBottom + TickGap, _measures, fill);
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

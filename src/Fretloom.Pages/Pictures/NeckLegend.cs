@@ -14,7 +14,7 @@ internal static class NeckLegend
         var kinds = marks.Select(mark => mark.Kind).ToHashSet();
         if (kinds.Contains(MarkKind.OfKey) && (kinds.Count > 1 || marks.Exists(mark => mark.IsTonic)))
         {
-            yield return MarkItem(MarkKind.OfKey, false, false, content.IsWholeKey ? "in the key" : "shown");
+            yield return MarkItem(MarkKind.OfKey, false, false, content.IsWholeKey ? "in the key" : "note");
         }
 
         if (marks.Exists(mark => mark.IsTonic))
@@ -42,6 +42,16 @@ internal static class NeckLegend
         foreach (var item in Threads(content).Concat(Landmarks(content)))
         {
             yield return item;
+        }
+
+        if (content.Landmarks?.Hinge is not null)
+        {
+            yield return new LegendItem((x, y) => Emblem.Hinge(x + 2, y + 6, y - 6), 10, "hinge");
+        }
+
+        if (content.HalfTurnCentres.Any())
+        {
+            yield return new LegendItem(Emblem.HalfTurn, Emblem.HalfTurnWidth, "half-turn");
         }
     }
 
@@ -101,7 +111,8 @@ internal static class NeckLegend
                 .ToValueList()
         );
 
-    private static IEnumerable<LegendItem> Landmarks(NeckContent content)
+    /// <summary>The signs of full and empty frets.</summary>
+    public static IEnumerable<LegendItem> Landmarks(NeckContent content)
     {
         if (content.Landmarks?.FullFrets.Count > 0)
         {
@@ -112,24 +123,8 @@ internal static class NeckLegend
         {
             yield return new LegendItem((x, y) => Column(x, y, Tone.Empty, Tone.Paper), 14, "empty fret");
         }
-
-        if (content.Landmarks?.Hinge is not null)
-        {
-            yield return new LegendItem((x, y) => Emblem.Hinge(x + 2, y + 6, y - 6), 10, "hinge");
-        }
-
-        if (content.HalfTurnCentres.Any())
-        {
-            yield return new LegendItem(Emblem.HalfTurn, Emblem.HalfTurnWidth, "half-turn");
-        }
     }
 
     private static Node.Group Column(double x, double y, Tone column, Tone tick) =>
-        new(
-            "column",
-            [
-                new Node.Rect(x - 6, y - 8, 12, 10, column),
-                LandmarkTick.At(x, y + 4, Small, tick),
-            ]
-        );
+        new("column", [new Node.Rect(x - 6, y - 8, 12, 10, column), LandmarkTick.At(x, y + 4, Small, tick)]);
 }

@@ -12,7 +12,10 @@ internal static class NeckRows
     /// <param name="measures">Sizes.</param>
     public static IEnumerable<FretRange> Of(Instrument instrument, FretRange frets, double width, Measures measures)
     {
-        if (frets.Count <= 4 || ClosestMarks(instrument, frets, width) >= 2 * measures.MarkRadius + 3 * measures.MarkLine)
+        if (
+            frets.Count <= 4
+            || ClosestMarks(instrument, frets, width) >= measures.MarkRadius + measures.RingRadius + measures.MarkLine
+        )
         {
             return [frets];
         }

@@ -35,6 +35,16 @@ internal static class NeckWords
         }
     }
 
+    /// <summary>The landmarks as a table.</summary>
+    public static TextTable LandmarkTable(Landmarks landmarks) =>
+        new(
+            ["landmark", "frets"],
+            [
+                ["full frets", Wording.List(landmarks.FullFrets)],
+                ["empty frets", Wording.List(landmarks.EmptyFrets)],
+            ]
+        );
+
     private static string Cell(NeckContent content, NeckNote note)
     {
         var mark = content.MarkOf(note);

@@ -1,4 +1,5 @@
 using Fretloom.Exhibits;
+using Fretloom.Shapes;
 
 namespace Fretloom.Pages.Pictures;
 
@@ -8,14 +9,46 @@ public static class PicturePlan
     /// <summary>The width of text on an A4 page with margins of 20 mm: 170 mm, in points.</summary>
     public const double PageWidth = 170 / 25.4 * 72;
 
-    /// <summary>The pictures of an exhibit, in the order they are shown.</summary>
+    /// <summary>The least width there must be, in points.</summary>
+    public const double SmallestWidth = 300;
+
+    /// <summary>
+    /// The pictures of an exhibit, in the order they are shown. First the neck, when notes, landmarks or symmetries were asked
+    /// for, or there is but one shape of a scale; for landmarks alone a strip of frets. Then the shapes as rows of cards, or of
+    /// chord boxes where they are strummed. None when only shapes were asked for and there are none.
+    /// </summary>
     /// <param name="exhibit">What to show.</param>
-    /// <param name="width">The width there is, in points, at least 300; a picture that needs less is narrower.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The width is less than 300.</exception>
-    public static ValueList<Picture> For(Exhibit exhibit, double width = PageWidth)
+    /// <param name="width">The width there is, in points; a picture that needs less is narrower.</param>
+    /// <param name="focus">The shape to bring out, one of the exhibit's; null leaves it to the exhibit.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The width is less than <see cref="SmallestWidth"/>.</exception>
+    public static ValueList<Picture> For(Exhibit exhibit, double width = PageWidth, Shape? focus = null)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(width, 300);
-        var content = NeckContent.Of(exhibit);
-        return [new Picture(NeckPicture.Draw(content, width, NeckWords.Of(content)), NeckWords.Table(content))];
+        ArgumentOutOfRangeException.ThrowIfLessThan(width, SmallestWidth);
+        var shapes = exhibit.Shapes ?? [];
+        var isOneScale = shapes is [{ Source: ShapeSource.OfScale }];
+        var pictures = new List<Picture>();
+        if (exhibit.Notes is not null || exhibit.Landmarks is not null || exhibit.Symmetries is not null || isOneScale)
+        {
+            pictures.Add(Neck(exhibit, width, focus));
+        }
+
+        if (!isOneScale && shapes.Count > 0)
+        {
+            pictures.AddRange(
+                ChordBoxRow.IsFor(shapes) ? ChordBoxRow.DrawAll(exhibit, width) : CardRow.DrawAll(exhibit, width, focus)
+            );
+        }
+
+        return pictures.ToValueList();
+    }
+
+    private static Picture Neck(Exhibit exhibit, double width, Shape? focus)
+    {
+        var content = NeckContent.Of(exhibit, focus);
+        var words = NeckWords.Of(content);
+        var areLandmarksAll = exhibit is { Notes: null, Shapes: null, Symmetries: null, ShowsThirds: false };
+        return areLandmarksAll
+            ? new Picture(NeckPicture.DrawLandmarks(content, width, words), NeckWords.LandmarkTable(exhibit.Landmarks!))
+            : new Picture(NeckPicture.Draw(content, width, words), NeckWords.Table(content));
     }
 }

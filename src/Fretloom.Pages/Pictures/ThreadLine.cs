@@ -18,18 +18,17 @@ internal readonly record struct ThreadLine(bool IsThick, MarkKind Kind)
     /// <summary>Draws it from point to point.</summary>
     public Node.Group Drawn(double x1, double y1, double x2, double y2, Measures measures)
     {
-        var width = IsThick ? measures.ThickThread : Kind == MarkKind.OfKey ? measures.HairThread : measures.ThinThread;
+        var width =
+            IsThick ? measures.ThickThread
+            : Kind == MarkKind.OfKey ? measures.HairThread
+            : measures.ThinThread;
         var tone = Kind switch
         {
             MarkKind.OfKey => Tone.ThreadEdge,
             MarkKind.OfChord => Tone.Ink,
             _ => Tone.Focus,
         };
-        List<Node> lines =
-        [
-            At(new Stroke(Tone.Paper, width + 2 * measures.ThreadHalo)),
-            At(new Stroke(tone, width)),
-        ];
+        List<Node> lines = [At(new Stroke(Tone.Paper, width + 2 * measures.ThreadHalo)), At(new Stroke(tone, width))];
         if (IsThick && Kind == MarkKind.OfKey)
         {
             lines.Add(At(new Stroke(Tone.ThreadCore, measures.ThickThreadCore)));

@@ -31,8 +31,7 @@ internal static class Wording
 
     /// <summary>The instrument with its capo: <c>guitar with a capo at 2</c>.</summary>
     public static string Name(Instrument instrument) =>
-        Accidentals.Pretty(instrument.Name)
-        + (instrument.Capo > 0 ? $" with a capo at {Number(instrument.Capo)}" : "");
+        Accidentals.Pretty(instrument.Name) + (instrument.Capo > 0 ? $" with a capo at {Number(instrument.Capo)}" : "");
 
     /// <summary>Where on which instrument: <c>guitar strings 4 to 1, frets 0 to 12</c>.</summary>
     public static string Place(NeckMap map) => $"{Name(map.Instrument)} {Strings(map.Strings)}, {Frets(map.Frets)}";

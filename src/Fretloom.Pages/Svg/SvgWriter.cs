@@ -32,9 +32,16 @@ public sealed class SvgWriter
     /// <exception cref="ArgumentException">The id has another form.</exception>
     public static string Write(Drawing drawing, SvgTheme theme, string id = "picture", bool isAlone = true)
     {
-        if (id.Length == 0 || !char.IsAsciiLetter(id[0]) || !id.All(letter => char.IsAsciiLetterOrDigit(letter) || letter == '-'))
+        if (
+            id.Length == 0
+            || !char.IsAsciiLetter(id[0])
+            || !id.All(letter => char.IsAsciiLetterOrDigit(letter) || letter == '-')
+        )
         {
-            throw new ArgumentException("An id begins with a letter and goes on with letters, digits and hyphens.", nameof(id));
+            throw new ArgumentException(
+                "An id begins with a letter and goes on with letters, digits and hyphens.",
+                nameof(id)
+            );
         }
 
         var writer = new SvgWriter(theme, id);
@@ -97,7 +104,9 @@ public sealed class SvgWriter
         _text.Append(
             $"""
               <defs>
-                <pattern id="{PatternId(tone)}" width="{Number(size)}" height="{Number(size)}" patternUnits="userSpaceOnUse">
+                <pattern id="{PatternId(tone)}" width="{Number(size)}" height="{Number(
+                size
+            )}" patternUnits="userSpaceOnUse">
                   {content}
                 </pattern>
               </defs>
@@ -136,7 +145,9 @@ public sealed class SvgWriter
                 );
                 break;
             case Node.Path path:
-                _text.Append($"<path d=\"{string.Concat(path.Steps.Select(Step))}\"{Paint(path.Fill, path.Stroke)}/>\n");
+                _text.Append(
+                    $"<path d=\"{string.Concat(path.Steps.Select(Step))}\"{Paint(path.Fill, path.Stroke)}/>\n"
+                );
                 break;
             case Node.Label label:
                 _text.Append(
@@ -236,7 +247,8 @@ public sealed class SvgWriter
     private static string At(string name, double value) => $" {name}=\"{Number(value)}\"";
 
     /// <summary>Two decimals at most, never a negative zero.</summary>
-    private static string Number(double value) => (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);
+    private static string Number(double value) =>
+        (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);
 
     private static string Escaped(string text) => SecurityElement.Escape(text);
 

@@ -29,6 +29,9 @@ public sealed record Exhibit
     /// <summary>The landmarks; null when not asked for.</summary>
     public Landmarks? Landmarks { get; init; }
 
+    /// <summary>Whether the thirds among the landmarks were asked for by themselves, to be seen on the neck.</summary>
+    public bool ShowsThirds { get; init; }
+
     /// <summary>The shapes asked for, chord by chord in the order asked, each chord's from the nut on; null when none were asked for.</summary>
     public ValueList<Shape>? Shapes { get; init; }
 

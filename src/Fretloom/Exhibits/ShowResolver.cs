@@ -50,6 +50,7 @@ public static class ShowResolver
             Hand = complete.Hand ?? HandSize.Adult,
             Notes = NotesOf(complete, map),
             Landmarks = complete.Subjects.Any(WantsLandmarks) ? Landmarks.Of(map) : null,
+            ShowsThirds = complete.Subjects.Any(subject => subject is Subject.TheThirds),
             Shapes = shapes,
             Symmetries = complete.Subjects.Any(subject => subject is Subject.TheSymmetries)
                 ? SymmetryFinder.Of(map)

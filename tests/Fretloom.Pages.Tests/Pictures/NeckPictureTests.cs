@@ -12,7 +12,8 @@ namespace Fretloom.Pages.Tests.Pictures;
 public class NeckPictureTests
 {
     [Fact]
-    public void D_major_on_four_guitar_strings() => Approve(Shown.NotesOfKey(Shown.Map("guitar", "D major", "4-1")), "guitar-d-major-strings-4-1");
+    public void D_major_on_four_guitar_strings() =>
+        Approve(Shown.NotesOfKey(Shown.Map("guitar", "D major", "4-1")), "guitar-d-major-strings-4-1");
 
     [Fact]
     public void A_shape_in_focus_has_a_band()
@@ -32,7 +33,13 @@ public class NeckPictureTests
 
     [Fact]
     public void Six_strings_as_names() =>
-        Approve(Shown.NotesOfKey(Shown.Map("guitar", "Eb major")) with { Labels = LabelStyle.Names }, "guitar-e-flat-major-names");
+        Approve(
+            Shown.NotesOfKey(Shown.Map("guitar", "Eb major")) with
+            {
+                Labels = LabelStyle.Names,
+            },
+            "guitar-e-flat-major-names"
+        );
 
     [Fact]
     public void The_short_string_of_a_banjo_begins_at_fret_5() =>
@@ -40,12 +47,24 @@ public class NeckPictureTests
 
     [Fact]
     public void A_left_handed_neck_is_mirrored_but_its_writing_is_not() =>
-        Approve(Shown.NotesOfKey(Shown.Map("guitar", "A minor", "6-1", "0-5")) with { IsLeftHanded = true }, "guitar-a-minor-left-handed");
+        Approve(
+            Shown.NotesOfKey(Shown.Map("guitar", "A minor", "6-1", "0-5")) with
+            {
+                IsLeftHanded = true,
+            },
+            "guitar-a-minor-left-handed"
+        );
 
     [Fact]
     public void Twenty_four_frets_take_two_rows()
     {
-        var frets24 = new Instrument("long guitar", Shown.Named("guitar").Strings, 648, 24, new StringSpacing(7.1, 10.4));
+        var frets24 = new Instrument(
+            "long guitar",
+            Shown.Named("guitar").Strings,
+            648,
+            24,
+            new StringSpacing(7.1, 10.4)
+        );
         var map = new NeckMap(frets24, Key.Parse("F# minor"), frets24.AllStrings, new FretRange(0, 24));
         Approve(Shown.NotesOfKey(map), "guitar-24-frets");
     }
@@ -57,6 +76,33 @@ public class NeckPictureTests
     [Fact]
     public void A_capo_takes_the_place_of_the_nut() =>
         Approve(Shown.NotesOfKey(Shown.Map("guitar", "E major", "6-4", "0-7", capo: 2)), "guitar-e-major-capo-2");
+
+    [Fact]
+    public void Landmarks_alone_are_a_strip() =>
+        Approve(
+            Shown.NotesOfKey(Shown.Map("guitar", "G major", "4-1")) with
+            {
+                Notes = null,
+            },
+            "landmarks-guitar-g-major-strings-4-1"
+        );
+
+    [Fact]
+    public void A_scale_in_one_position_lies_on_the_neck()
+    {
+        var map = Shown.Map("guitar", "A minor", frets: "0-12");
+        var scale = Scale.Parse("A minor pentatonic");
+        var shapes = ScaleShapeFinder.InPosition(map, scale, 5);
+        Approve(
+            Shown.Empty(map) with
+            {
+                Notes = map.NotesNamed(scale.Notes).ToValueList(),
+                Labels = LabelStyle.Intervals,
+                Shapes = shapes,
+            },
+            "a-minor-pentatonic-in-fifth-position"
+        );
+    }
 
     private static void Approve(Exhibit exhibit, string name) =>
         Approved.Matches(SvgWriter.Write(PicturePlan.For(exhibit)[0].Drawing, SvgTheme.Print), Folder(name + ".svg"));

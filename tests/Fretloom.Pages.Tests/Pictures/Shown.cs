@@ -12,7 +12,13 @@ internal static class Shown
     public static Instrument Named(string name) =>
         Catalogue.TryFind(name, out var instrument) ? instrument : throw new ArgumentException(name, nameof(name));
 
-    public static NeckMap Map(string instrument, string key, string? strings = null, string frets = "0-12", int capo = 0)
+    public static NeckMap Map(
+        string instrument,
+        string key,
+        string? strings = null,
+        string frets = "0-12",
+        int capo = 0
+    )
     {
         var neck = Named(instrument).WithCapo(capo);
         var set = strings is null ? neck.AllStrings : StringSet.Parse(strings);
@@ -49,9 +55,5 @@ internal static class Shown
         );
 
     public static ValueList<Shape> Strummed(NeckMap map, string chord, int? position = 1) =>
-        ShapeFinder.Find(
-            map,
-            new ShapeSource.OfChord(Chord.Parse(chord), null),
-            new Voicing.Strummed(position, [0])
-        );
+        ShapeFinder.Find(map, new ShapeSource.OfChord(Chord.Parse(chord), null), new Voicing.Strummed(position, [0]));
 }

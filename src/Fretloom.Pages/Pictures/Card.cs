@@ -1,0 +1,174 @@
+using System.Globalization;
+using Fretloom.Exhibits;
+using Fretloom.Neck;
+using Fretloom.Pages.Scene;
+using Fretloom.Shapes;
+using Fretloom.Theory;
+
+namespace Fretloom.Pages.Pictures;
+
+/// <summary>One shape on a card: heading, its part of the neck, fret numbers, stretch and span.</summary>
+internal sealed class Card
+{
+    private static readonly TextStyle Number = new(Face.Sans, 9);
+    private static readonly TextStyle BoldNumber = new(Face.SansBold, 9);
+
+    private readonly Exhibit _exhibit;
+    private readonly Shape _shape;
+    private readonly CardLayout _layout;
+    private readonly NeckFrame _frame;
+    private readonly bool _isChosen;
+
+    public Card(Exhibit exhibit, Shape shape, CardLayout layout, bool isChosen)
+    {
+        _exhibit = exhibit;
+        _shape = shape;
+        _layout = layout;
+        _isChosen = isChosen;
+        var measures = Measures.Card;
+        var left = layout.LeftOf(exhibit.Map.Instrument, shape);
+        var top = CardHeading.Height + measures.Overhang;
+        _frame = new NeckFrame(exhibit.Map, CardLayout.FretsOf(shape), measures, left, top, layout.Scale);
+    }
+
+    /// <summary>The height of every card of an exhibit.</summary>
+    public static double HeightOf(Exhibit exhibit) =>
+        CardHeading.Height + exhibit.Map.Strings.Count * Measures.Card.Spacing + 46;
+
+    public Node.Group Draw()
+    {
+        var neck = Neck().ToValueList();
+        if (_exhibit.IsLeftHanded)
+        {
+            var mirror = Placement.Mirrored(_layout.CardWidth);
+            neck = neck.Select(node => node.Placed(mirror)).ToValueList();
+        }
+
+        var tone = _isChosen ? Tone.Focus : Tone.Ink;
+        return new Node.Group(
+            CardHeading.LargeText(_shape),
+            Frame()
+                .Concat(
+                    CardHeading.Draw(_shape, CardLayout.Padding / 2, _layout.CardWidth - CardLayout.Padding / 2, tone)
+                )
+                .Concat(neck)
+                .Concat(Span())
+                .ToValueList()
+        );
+    }
+
+    /// <summary>Around the card in focus: a bar above and a running stitch, which are seen without colour too.</summary>
+    private IEnumerable<Node> Frame()
+    {
+        if (_isChosen)
+        {
+            var (width, height) = (_layout.CardWidth - 2, HeightOf(_exhibit));
+            yield return new Node.Rect(1, -2, width, height, Tone.None, new Stroke(Tone.Focus, 0.9, Dash.Stitch), 3);
+            yield return new Node.Rect(1, -4, width, 2.6, Tone.Focus);
+        }
+    }
+
+    private IEnumerable<Node> Neck()
+    {
+        var ground = new NeckGround(_exhibit.Map, _frame);
+        return ground
+            .Frets.Concat(ground.Strings)
+            .Concat(Threads())
+            .Concat(_shape.Notes.Select(Mark))
+            .Concat(FretNumbers())
+            .Concat(Dimension());
+    }
+
+    private IEnumerable<Node> Threads()
+    {
+        if (_shape.Source is ShapeSource.OfScale)
+        {
+            yield break;
+        }
+
+        var kind = _isChosen ? MarkKind.Chosen : MarkKind.OfChord;
+        foreach (var (one, other) in _shape.Notes.Zip(_shape.Notes.Skip(1)))
+        {
+            var (x1, y1) = _frame.PointOf(one.Spot);
+            var (x2, y2) = _frame.PointOf(other.Spot);
+            if (ThreadLine.Between(one.Pitch, other.Pitch, kind) is { } thread)
+            {
+                yield return thread.Drawn(x1, y1, x2, y2, _frame.Measures);
+            }
+        }
+    }
+
+    private Node Mark(ShapeNote note)
+    {
+        var (x, y) = _frame.PointOf(note.Spot);
+        var label = Accidentals.Pretty(_exhibit.LabelOf(note.Pitch, note.Degree, note.Member));
+        var isRoot = note.Member == "1" && _shape.Source is ShapeSource.OfChord;
+        var kind = _isChosen ? MarkKind.Chosen : MarkKind.OfChord;
+        return new Mark(label, kind, note.Degree == new Degree(1), isRoot).DrawnAt(x, y, _frame.Measures);
+    }
+
+    private double NumbersY => _frame.EdgeBottom + 11;
+
+    /// <summary>The frets played: the first and the last, and of the others as many as have room.</summary>
+    private IEnumerable<Node> FretNumbers()
+    {
+        var frets = _shape.Spots.Select(spot => spot.Fret).Distinct().Order().ToList();
+        var (first, last) = (frets[0], frets[^1]);
+        if (first != last && !HaveRoom(first, last))
+        {
+            var middle = (_frame.FretX(first) + _frame.FretX(last)) / 2;
+            yield return At(middle, $"{Text(first)}–{Text(last)}", true);
+            yield break;
+        }
+
+        var shown = first;
+        foreach (var fret in frets)
+        {
+            if (fret == first || fret == last || (HaveRoom(shown, fret) && HaveRoom(fret, last)))
+            {
+                yield return At(_frame.FretX(fret), Text(fret), fret == frets.Find(fret => fret > 0));
+                shown = fret;
+            }
+        }
+
+        Node.Label At(double x, string text, bool isLowest) =>
+            new(x, NumbersY, text, isLowest ? BoldNumber : Number, isLowest ? Tone.Ink : Tone.Quiet, Anchor.Middle);
+    }
+
+    private bool HaveRoom(int lower, int upper) =>
+        _frame.FretX(upper) - _frame.FretX(lower)
+        >= (BoldNumber.WidthOf(Text(lower)) + Number.WidthOf(Text(upper))) / 2 + 2;
+
+    private IEnumerable<Node> Dimension()
+    {
+        var frets = _shape.Spots.Select(spot => spot.Fret).Where(fret => fret > 0).ToList();
+        if (frets.Count == 0 || frets.Min() == frets.Max())
+        {
+            yield break;
+        }
+
+        var instrument = _exhibit.Map.Instrument;
+        var left = _frame.MillimetreX(instrument.LandingMm(frets.Min()));
+        var right = _frame.MillimetreX(instrument.LandingMm(frets.Max()));
+        var y = NumbersY + 7;
+        var line = new Stroke(Tone.Quiet, 0.7);
+        yield return new Node.Line(left, y, right, y, line);
+        yield return new Node.Line(left, y - 2.5, left, y + 2.5, line);
+        yield return new Node.Line(right, y - 2.5, right, y + 2.5, line);
+    }
+
+    private IEnumerable<Node> Span()
+    {
+        var middle = _layout.CardWidth / 2;
+        var (stretch, span) = CardWords.SpanOf(_shape);
+        if (stretch.Length > 0)
+        {
+            yield return new Node.Label(middle, NumbersY + 18.5, stretch, BoldNumber, Tone.Ink, Anchor.Middle);
+        }
+
+        var y = NumbersY + (stretch.Length > 0 ? 29 : 18.5);
+        yield return new Node.Label(middle, y, span, Number, Tone.Quiet, Anchor.Middle);
+    }
+
+    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,80 @@
+using Fretloom.Exhibits;
+using Fretloom.Shapes;
+using Fretloom.Theory;
+
+namespace Fretloom.Pages.Pictures;
+
+/// <summary>Cards in words and as a table.</summary>
+internal static class CardWords
+{
+    /// <summary>The stretch (<c>63 mm</c>, empty where nothing is stretched) and the span (<c>5-fret span</c>, <c>3 frets + open</c>).</summary>
+    public static (string Stretch, string Span) SpanOf(Shape shape)
+    {
+        var hasOpen = shape.Spots.Any(spot => spot.Fret == 0);
+        return shape.Span switch
+        {
+            0 => ("", "open strings"),
+            1 => ("", "one fret" + (hasOpen ? " + open" : "")),
+            _ => (
+                $"{Wording.Number((int)Math.Round(shape.StretchMm))} mm",
+                hasOpen ? $"{Wording.Number(shape.Span)} frets + open" : $"{Wording.Number(shape.Span)}-fret span"
+            ),
+        };
+    }
+
+    /// <summary>The numeral with the chord, or the name alone: <c>V7, F7</c>.</summary>
+    public static string NameOf(Shape shape) =>
+        Accidentals.Pretty(
+            shape.Source is ShapeSource.OfChord { Roman: { } roman }
+                ? $"{roman}, {shape.Source.Name}"
+                : shape.Source.Name
+        );
+
+    /// <summary>The title and the description of some cards.</summary>
+    public static (string Title, string Description) Of(Exhibit exhibit, IReadOnlyList<Shape> shapes)
+    {
+        var map = exhibit.Map;
+        var key = Accidentals.Pretty(map.Key.ToString());
+        var names = shapes.Select(CardHeading.LargeText).Distinct();
+        var title =
+            $"Shapes in {key} on {Wording.Name(map.Instrument)} {Wording.Strings(map.Strings)}: {Wording.List(names)}";
+        return (title, string.Join(" ", shapes.Select(Sentence).Prepend($"Shapes in {key} on {Wording.Place(map)}.")));
+    }
+
+    /// <summary>A row for each shape: name, frets from the far string on, span, stretch.</summary>
+    public static TextTable Table(Exhibit exhibit, IEnumerable<Shape> shapes)
+    {
+        var strings = exhibit.Map.Strings.Numbers;
+        return new TextTable(
+            ["shape", .. strings.Select(number => $"string {Wording.Number(number)}"), "span", "stretch"],
+            shapes
+                .Select(shape =>
+                {
+                    var (stretch, span) = SpanOf(shape);
+                    return new[] { NameOf(shape) }
+                        .Concat(strings.Select(number => FretsOn(shape, number)))
+                        .Append(span)
+                        .Append(stretch)
+                        .ToValueList();
+                })
+                .ToValueList()
+        );
+    }
+
+    private static string FretsOn(Shape shape, int number) =>
+        string.Join(", ", shape.Spots.Where(spot => spot.String == number).Select(spot => Wording.Number(spot.Fret)));
+
+    private static string Sentence(Shape shape)
+    {
+        var strings = shape
+            .Notes.GroupBy(note => note.Spot.String)
+            .Select(run => $"string {Wording.Number(run.Key)} {Places(run.Select(note => note.Spot.Fret).ToList())}");
+        var (stretch, span) = SpanOf(shape);
+        return $"{NameOf(shape)}: {string.Join(", ", strings)}; {span}{(stretch.Length > 0 ? ", " + stretch : "")}.";
+    }
+
+    private static string Places(List<int> frets) =>
+        frets is [0] ? "open"
+        : frets.Count == 1 ? $"fret {Wording.Number(frets[0])}"
+        : $"frets {Wording.List(frets)}";
+}

@@ -1,0 +1,71 @@
+using Fretloom.Exhibits;
+using Fretloom.Neck;
+using Fretloom.Pages.Pictures;
+using Fretloom.Pages.Svg;
+using Fretloom.Sentences;
+using Fretloom.Shapes;
+using Fretloom.Testing;
+using Fretloom.Theory;
+
+namespace Fretloom.Pages.Tests.Pictures;
+
+public class CardTests
+{
+    [Fact]
+    public void The_seventh_chords_of_a_key_with_their_ties()
+    {
+        var exhibit = Shown.Sevenths(Shown.Map("low-G ukulele", "Bb major", frets: "0-14"));
+        var v7 = exhibit.Shapes!.Value.First(shape => shape.Source.Name == "F7");
+        Approve(exhibit, v7, "sevenths-low-g-ukulele-b-flat-major");
+        Approved.Matches(
+            SvgWriter.Write(PicturePlan.For(exhibit, focus: v7)[1].Drawing, SvgTheme.BlackAndWhite),
+            Folder("sevenths-low-g-ukulele-b-flat-major-black-and-white.svg")
+        );
+    }
+
+    [Fact]
+    public void Triads_on_three_of_the_strings_as_members() =>
+        Approve(
+            Shown.Empty(Shown.Map("guitar", "C major", "4-1", "0-9")) with
+            {
+                Labels = LabelStyle.Members,
+                Shapes = Shown
+                    .Map("guitar", "C major", "4-1", "0-9")
+                    .Key.Triads()
+                    .SelectMany(triad => Shown.OneNotePerString(Shown.Map("guitar", "C major", "4-1", "0-9"), triad))
+                    .ToValueList(),
+            },
+            null,
+            "triads-guitar-c-major"
+        );
+
+    [Fact]
+    public void Three_notes_a_string()
+    {
+        var map = Shown.Map("guitar", "G major", "6-1", "0-12");
+        Approve(
+            Shown.Empty(map) with
+            {
+                Shapes = ScaleShapeFinder.NotesPerString(map, map.Key.Scale, 3),
+            },
+            null,
+            "three-notes-a-string-g-major"
+        );
+    }
+
+    private static void Approve(Exhibit exhibit, Shape? focus, string name)
+    {
+        var at = 0;
+        foreach (
+            var picture in PicturePlan
+                .For(exhibit, focus: focus)
+                .Where(picture => picture.Drawing.Title.StartsWith("Shapes", StringComparison.Ordinal))
+        )
+        {
+            at++;
+            Approved.Matches(SvgWriter.Write(picture.Drawing, SvgTheme.Print), Folder($"{name}-{at}.svg"));
+        }
+    }
+
+    private static string[] Folder(string file) => ["Fretloom.Pages.Tests", "Pictures", "Expectations", "Cards", file];
+}
