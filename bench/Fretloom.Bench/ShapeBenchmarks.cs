@@ -44,6 +44,11 @@ public class ShapeBenchmarks
     public int EveryAssignmentAsTheTestsDo() =>
         chords.Sum(chord => SlowShapes.OneNotePerString(map, chord.Chord, Voicing).Count());
 
+    /// <summary>The strummed shapes of the seven triads, everywhere on the neck.</summary>
+    [Benchmark]
+    public int FindStrummed() =>
+        chords.Take(7).Sum(chord => ShapeFinder.Find(map, chord, new Voicing.Strummed(null, [0])).Count);
+
     /// <summary>The same enumeration in plain loops over pitches; it counts the assignments that sound each member once, arranged or not.</summary>
     [Benchmark]
     public int EveryAssignmentInPlainLoops()

@@ -31,53 +31,68 @@ internal static class OneNotePerStringFinder
     public static IEnumerable<Shape> Find(NeckMap map, ShapeSource.OfChord source, Voicing.OneNotePerString voicing)
     {
         var voices = new ChordVoices(source);
-        var reach = new Reach(map, voicing.Position);
+        var place = Placing(new Reach(map, voicing.Position), voices, voicing);
         return map
             .Strings.Neighbours(voices.Count)
-            .SelectMany(run => Placements(reach, voices, run, voicing).Select(spots => (Run: run, Spots: spots)))
+            .SelectMany(run => place(run).Select(spots => (Run: run, Spots: spots)))
             .OrderBy(found => found.Spots.Min(spot => spot.Fret))
             .ThenBy(found => found.Spots.Max(spot => spot.Fret))
             .ThenBy(found => found.Spots, SpotOrder.FarthestFromTheFloorFirst)
             .Select(found => voices.ShapeOf(map, found.Run, found.Spots));
     }
 
-    private static IEnumerable<Spot[]> Placements(
+    /// <summary>How the placements on a run are found, far string first.</summary>
+    private static Func<StringSet, IEnumerable<Spot[]>> Placing(
+        Reach reach,
+        ChordVoices voices,
+        Voicing.OneNotePerString voicing
+    )
+    {
+        if (voicing.Arrangement == Arrangement.AnyOrder)
+        {
+            var lowest = voices.LowestPitchClasses(voicing.Inversions);
+            return run => InAnyOrder(reach, voices, run, lowest);
+        }
+
+        var spacings = voices
+            .Lowest(voicing.Inversions)
+            .ToDictionary(
+                index => voices.Names[index].PitchClass,
+                index => Spacing.Of(voices, index, voicing.Arrangement)
+            );
+        return run => Spaced(reach, voices, run, spacings);
+    }
+
+    /// <summary>Strings are taken as they sound when open, so that on a re-entrant instrument too the voices rise.</summary>
+    private static IEnumerable<Spot[]> Spaced(
         Reach reach,
         ChordVoices voices,
         StringSet run,
-        Voicing.OneNotePerString voicing
-    ) =>
-        voicing.Arrangement == Arrangement.AnyOrder
-            ? InAnyOrder(reach, voices, run, voices.LowestPitchClasses(voicing.Inversions))
-            : voices
-                .Lowest(voicing.Inversions)
-                .SelectMany(lowest =>
-                    Spaced(reach, run, voices.Names[lowest].PitchClass, Spacing.Of(voices, lowest, voicing.Arrangement))
-                );
-
-    /// <summary>
-    /// Strings are taken as they sound when open, so that on a re-entrant instrument too the voices rise. The spots come far
-    /// string first.
-    /// </summary>
-    private static IEnumerable<Spot[]> Spaced(Reach reach, StringSet run, PitchClass lowest, IReadOnlyList<int> spacing)
+        Dictionary<PitchClass, IReadOnlyList<int>> spacings
+    )
     {
         var fromLowest = reach.Map.Instrument.FromLowestOpen(run).ToList();
-        var heights = run.Numbers.Select(number => spacing[fromLowest.IndexOf(number)]).ToArray();
-        return reach
-            .On(fromLowest[0])
-            .Where(bottom => bottom.PitchClass == lowest)
-            .Select(bottom => Placed(reach, run, bottom.Midi, heights))
-            .OfType<Spot[]>();
+        var ranks = run.Numbers.Select(number => fromLowest.IndexOf(number)).ToArray();
+        foreach (var bottom in voices.SpotsOn(reach, fromLowest[0]))
+        {
+            if (
+                spacings.TryGetValue(bottom.PitchClass, out var spacing)
+                && Placed(reach, run, Array.ConvertAll(ranks, rank => bottom.Midi + spacing[rank])) is { } spots
+            )
+            {
+                yield return spots;
+            }
+        }
     }
 
-    /// <summary>The spots that sound some heights above a note, or null when one is out of reach.</summary>
-    private static Spot[]? Placed(Reach reach, StringSet run, int lowestMidi, int[] heights)
+    /// <summary>The spots on a run that sound some notes, far string first, or null when one is out of reach.</summary>
+    private static Spot[]? Placed(Reach reach, StringSet run, int[] midis)
     {
-        var spots = new Spot[heights.Length];
+        var spots = new Spot[midis.Length];
         for (var at = 0; at < spots.Length; at++)
         {
             var course = reach.Map.Instrument.String(run.Numbers[at]);
-            var fret = lowestMidi + heights[at] - course.Open.MidiNumber + course.StartsAtFret;
+            var fret = midis[at] - course.Open.MidiNumber + course.StartsAtFret;
             if (!reach.Map.Frets.Contains(fret))
             {
                 return null;

@@ -16,8 +16,10 @@ public sealed record Shape
     {
         Source = source;
         Strings = strings;
-        Notes = notes.OrderByDescending(note => note.Spot.String).ThenBy(note => note.Spot.Fret).ToValueList();
-        if (Notes.Count == 0 || Notes.Any(note => !strings.Numbers.Contains(note.Spot.String)))
+        var ordered = notes.ToArray();
+        Array.Sort(ordered, FarStringFirst);
+        Notes = [.. ordered];
+        if (Notes.Count == 0 || Array.Exists(ordered, note => !strings.Numbers.AsSpan().Contains(note.Spot.String)))
         {
             throw new ArgumentException("A shape has at least one note, all on the strings of its set.", nameof(notes));
         }
@@ -55,4 +57,7 @@ public sealed record Shape
 
     /// <summary>Whether each string of the set sounds exactly one note.</summary>
     public bool IsOneNotePerString => Notes.Count == Strings.Count && !MutedStrings.Any();
+
+    private static int FarStringFirst(ShapeNote one, ShapeNote other) =>
+        one.Spot.String == other.Spot.String ? one.Spot.Fret - other.Spot.Fret : other.Spot.String - one.Spot.String;
 }

@@ -182,7 +182,7 @@ public class OneNotePerStringTests
     [Fact]
     public void Every_chord_of_a_key_on_guitar_is_found_as_the_slow_way_finds_it()
     {
-        foreach (var key in new[] { "C major", "Eb major", "F# harmonic minor" })
+        foreach (var key in new[] { "C major", "F# harmonic minor" })
         {
             var map = Find.Map("guitar", key: key);
             foreach (var chord in Key.Parse(key).Triads().Concat(Key.Parse(key).Sevenths()))
