@@ -21,8 +21,8 @@ internal static class ShapeGen
         from name in Gen.OneOf("ukulele", "low-G ukulele", "mandolin", "bass", "banjo", "five-string bass")
         from tuning in Gen.Int[36, 72].Array[Find.Instrument(name).Strings.Count]
         from isTuned in Gen.Frequency((2, Gen.Const(false)), (1, Gen.Const(true)))
-        from first in Gen.Int[0, 7]
-        from count in Gen.Int[1, 6]
+        from first in Gen.OneOf(0, 0, 0, 1, 3, 6)
+        from count in Gen.OneOf(2, 5, 5, 6, 6)
         from key in Gen.OneOf("C major", "Eb major", "F# harmonic minor", "A minor")
         from left in Gen.OneOf(0, 0, 0, 1, 2, 3)
         let plain = Find.Instrument(name)
