@@ -20,7 +20,7 @@ public sealed record FigureOptions
     /// <summary>What to read to somebody who cannot see the picture, instead of the computed description.</summary>
     public string? Alt { get; init; }
 
-    /// <summary>How much of the text's width the picture takes, in hundredths, 20 to 100; null for all it needs.</summary>
+    /// <summary>How much of the text's width the picture takes, in hundredths, 20 to 100; null for all of it. It never gets narrower than can be read.</summary>
     public int? WidthPercent { get; init; }
 
     /// <summary>Reads <c>full</c>, <c>half</c>, <c>third</c>, or <c>20%</c> to <c>100%</c>.</summary>

@@ -12,8 +12,9 @@ namespace Fretloom.Pages.Documents;
 /// <summary>Writes the blocks of a lesson as Typst source.</summary>
 /// <param name="pictured">The lesson.</param>
 /// <param name="width">The width of the text, in points.</param>
+/// <param name="scale">How much larger than drawn the pictures are shown.</param>
 /// <param name="files">Takes the picture files that the source names.</param>
-internal sealed class BlockTypst(PicturedLesson pictured, double width, Dictionary<string, byte[]> files)
+internal sealed class BlockTypst(PicturedLesson pictured, double width, double scale, Dictionary<string, byte[]> files)
 {
     private readonly Outline _outline = new();
 
@@ -78,17 +79,18 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, Dictiona
         {
             var path = string.Create(CultureInfo.InvariantCulture, $"figures/{files.Count + 1}.svg");
             files[path] = Encoding.UTF8.GetBytes(SvgWriter.Write(picture.Drawing, SvgTheme.Print));
-            markup += TypstMarkup.Figure(Placed(picture, path, figure.Options.WidthPercent), caption);
+            markup += TypstMarkup.Figure(Placed(picture, path), caption);
             caption = TypstMarkup.Empty;
         }
 
         return markup;
     }
 
-    private HandoutPicture Placed(Picture picture, string path, int? percent)
+    // Shown at the size it was drawn for, so that no type gets too small; what is wider than the text is turned in large print.
+    private HandoutPicture Placed(Picture picture, string path)
     {
-        var share = percent is { } asked ? asked / 100.0 : Math.Min(1, picture.Drawing.Width / width);
-        return new HandoutPicture(path, picture.Drawing.Description, share, isLandscape: share > 0.7);
+        var share = picture.Drawing.Width * scale / width;
+        return new HandoutPicture(path, picture.Drawing.Description, Math.Min(1, share), isLandscape: share > 1);
     }
 
     private static TypstMarkup Markup(ValueList<Inline> content) => TypstMarkup.Join(content.Select(Markup));

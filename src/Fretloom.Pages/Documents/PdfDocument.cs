@@ -17,8 +17,9 @@ public static class PdfDocument
 {
     private const double PointsPerMm = 72 / 25.4;
 
-    // Width of the text with margins of 18 mm, upright; lying on its side an A4 sheet gives 261 mm, shown 1.8 times as large.
-    private const double LargePrintDrawing = 261 * PointsPerMm / 1.8;
+    // 18 point type is 1.8 times that of the standard edition. An A4 sheet lying on its side has 261 mm between its margins.
+    private const double LargePrintScale = 1.8;
+    private const double LargePrintDrawing = 261 * PointsPerMm / LargePrintScale;
 
     /// <summary>Sets a lesson.</summary>
     /// <param name="lesson">The lesson, in the key it is wanted in.</param>
@@ -37,6 +38,7 @@ public static class PdfDocument
     internal static byte[] Of(PicturedLesson pictured, PrintOptions options, TypstCompiler typst)
     {
         var lines = RunningLines.Of(pictured.Lesson);
+        var scale = options.IsLargePrint ? LargePrintScale : 1;
         var files = new Dictionary<string, byte[]>();
         var front = pictured.Lesson.Front;
         var subtitle = TypstMarkup.Emphasis(TypstMarkup.Text(front.Subtitle ?? ""));
@@ -44,7 +46,7 @@ public static class PdfDocument
         var opening =
             (front.Subtitle is null ? TypstMarkup.Empty : TypstMarkup.Lead(subtitle))
             + (lines.Byline.Length == 0 ? TypstMarkup.Empty : TypstMarkup.Lead(byline));
-        var body = new BlockTypst(pictured, TextWidth(options.Paper), files).Markup(pictured.Lesson.Blocks);
+        var body = new BlockTypst(pictured, TextWidth(options.Paper), scale, files).Markup(pictured.Lesson.Blocks);
         var handout = new Handout(front.Title, opening + body)
         {
             HeaderLeft = lines.Left,
@@ -57,5 +59,6 @@ public static class PdfDocument
         return handout.ToPdf(typst, files);
     }
 
+    // Margins of 18 mm.
     private static double TextWidth(Paper paper) => ((paper == Paper.Letter ? 215.9 : 210) - 36) * PointsPerMm;
 }

@@ -28,7 +28,7 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
         var pictures = pictured.PicturesOf(figure);
         for (var at = 0; at < pictures.Count; at++)
         {
-            Picture(pictures[at], $"{Id(figure)}-{Number(at + 1)}", figure.Options.WidthPercent);
+            Picture(pictures[at], $"{Id(figure)}-{Number(at + 1)}");
         }
 
         foreach (var picture in pictures)
@@ -41,13 +41,10 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
 
     private static string Id(Block.Figure figure) => "figure-" + Number(figure.Number);
 
-    private void Picture(Picture picture, string id, int? percent)
+    private void Picture(Picture picture, string id)
     {
         var width = Math.Round(picture.Drawing.Width, 2);
-        var style = string.Create(
-            CultureInfo.InvariantCulture,
-            $"--drawn: {width}pt; --share: {(percent is null ? "100%" : $"{percent}%")}"
-        );
+        var style = string.Create(CultureInfo.InvariantCulture, $"--drawn: {width}pt");
         html.Open(
                 "div",
                 ("class", "picture"),
