@@ -93,6 +93,12 @@ internal sealed class LessonResolver
             return new Block.Problem(show.Line, message);
         }
 
+        if (resolution.Exhibit.Shapes is { Count: 0 })
+        {
+            var message = "No shape fits these strings and frets; look at more frets, or on other strings.";
+            _found.Warning(show.Sentence.OffsetOf(ShowPhrase.Subject), IsHome ? message : $"In {_key}: {message}");
+        }
+
         var options = show.Options with
         {
             Caption = Fill(show.Options.Caption),

@@ -150,17 +150,7 @@ internal sealed class MarkdownReader(
     {
         var rows = table.Cast<TableRow>().Select(Cells).ToList();
         var width = rows[0].Count;
-        var columns = table
-            .ColumnDefinitions.Take(width)
-            .Select(column =>
-                column.Alignment switch
-                {
-                    TableColumnAlign.Center => ColumnAlignment.Center,
-                    TableColumnAlign.Right => ColumnAlignment.End,
-                    _ => ColumnAlignment.Start,
-                }
-            )
-            .ToValueList();
+        var columns = Enumerable.Range(0, width).Select(at => AlignmentOf(table, at)).ToValueList();
         return new Block.Table(
             table.Line + 1,
             columns,
@@ -168,6 +158,15 @@ internal sealed class MarkdownReader(
             rows.Skip(1).Select(row => Padded(row, width)).ToValueList()
         );
     }
+
+    // A first row that is longer than the line below it has columns of which nothing was said.
+    private static ColumnAlignment AlignmentOf(Table table, int column) =>
+        table.ColumnDefinitions.ElementAtOrDefault(column)?.Alignment switch
+        {
+            TableColumnAlign.Center => ColumnAlignment.Center,
+            TableColumnAlign.Right => ColumnAlignment.End,
+            _ => ColumnAlignment.Start,
+        };
 
     private ValueList<ValueList<Inline>> Cells(TableRow row) =>
         row.Cast<TableCell>()

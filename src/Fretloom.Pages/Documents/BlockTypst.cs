@@ -75,7 +75,13 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
             ? TypstMarkup.Lead(TypstMarkup.Strong(TypstMarkup.Text(title)))
             : TypstMarkup.Empty;
         var caption = TypstMarkup.Text(figure.Options.Caption ?? "");
-        foreach (var picture in pictured.PicturesOf(figure))
+        var pictures = pictured.PicturesOf(figure);
+        if (pictures.Count == 0)
+        {
+            return markup + TypstMarkup.Paragraph(TypstMarkup.Text(PicturedLesson.NothingToSee));
+        }
+
+        foreach (var picture in pictures)
         {
             var path = string.Create(CultureInfo.InvariantCulture, $"figures/{files.Count + 1}.svg");
             files[path] = Encoding.UTF8.GetBytes(SvgWriter.Write(picture.Drawing, SvgTheme.Print));

@@ -8,10 +8,10 @@ namespace Fretloom.Pages.Documents;
 /// <summary>A lesson with its pictures drawn, once for every document that shows them.</summary>
 internal sealed class PicturedLesson
 {
-    // Narrower pictures cannot hold a neck; they are drawn so and made smaller.
-    private const double NarrowestDrawing = 300;
-
     private readonly Dictionary<int, ValueList<Picture>> _pictures = [];
+
+    /// <summary>What stands in the place of a figure that has no picture.</summary>
+    public const string NothingToSee = "No shape fits here.";
 
     /// <summary>Draws every picture of a lesson.</summary>
     /// <param name="lesson">The lesson.</param>
@@ -23,7 +23,7 @@ internal sealed class PicturedLesson
         foreach (var figure in Figures)
         {
             var share = (figure.Options.WidthPercent ?? 100) / 100.0;
-            var pictures = PicturePlan.For(figure.Exhibit, Math.Max(NarrowestDrawing, width * share));
+            var pictures = PicturePlan.For(figure.Exhibit, Math.Max(PicturePlan.SmallestWidth, width * share));
             _pictures[figure.Number] = Described(pictures, figure.Options.Alt);
         }
     }
@@ -41,9 +41,10 @@ internal sealed class PicturedLesson
     public IEnumerable<(string Name, Picture Picture)> NamedPictures(string lessonName) =>
         from figure in Figures
         from named in PicturesOf(figure).Select((picture, at) => (picture, at))
-        let place = named.at == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"-{named.at + 1}")
+        let before = PicturesOf(figure).Take(named.at).Count(other => other.Kind == named.picture.Kind)
+        let place = before == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"-{before + 1}")
         select (
-            string.Create(CultureInfo.InvariantCulture, $"{lessonName}-{figure.Number}-neck{place}"),
+            string.Create(CultureInfo.InvariantCulture, $"{lessonName}-{figure.Number}-{named.picture.Kind}{place}"),
             named.picture
         );
 

@@ -26,6 +26,11 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
         }
 
         var pictures = pictured.PicturesOf(figure);
+        if (pictures.Count == 0)
+        {
+            html.Element("p", PicturedLesson.NothingToSee);
+        }
+
         for (var at = 0; at < pictures.Count; at++)
         {
             Picture(pictures[at], $"{Id(figure)}-{Number(at + 1)}");

@@ -34,9 +34,10 @@ public static class PicturePlan
 
         if (!isOneScale && shapes.Count > 0)
         {
-            pictures.AddRange(
-                ChordBoxRow.IsFor(shapes) ? ChordBoxRow.DrawAll(exhibit, width) : CardRow.DrawAll(exhibit, width, focus)
-            );
+            var (kind, rows) = ChordBoxRow.IsFor(shapes)
+                ? ("boxes", ChordBoxRow.DrawAll(exhibit, width))
+                : ("cards", CardRow.DrawAll(exhibit, width, focus));
+            pictures.AddRange(rows.Select(row => row with { Kind = kind }));
         }
 
         return pictures.ToValueList();

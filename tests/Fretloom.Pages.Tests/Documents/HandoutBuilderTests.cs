@@ -1,0 +1,242 @@
+using Fretloom.Lessons;
+using Fretloom.Pages.Documents;
+using Fretloom.Pages.Pdf;
+using Fretloom.Theory;
+
+namespace Fretloom.Pages.Tests.Documents;
+
+public sealed class HandoutBuilderTests : IDisposable
+{
+    private static readonly HandoutBuilder Shared = new();
+
+    private readonly string _root = Directory.CreateTempSubdirectory("fretloom-").FullName;
+
+    private string Out => Path.Combine(_root, "out");
+
+    public void Dispose() => Directory.Delete(_root, recursive: true);
+
+    private static BuildResult Build(string lesson, BuildOptions options) => Build(Shared, lesson, options);
+
+    private static BuildResult Build(
+        HandoutBuilder builder,
+        string lesson,
+        BuildOptions options,
+        Action<BuildProgress>? progress = null
+    ) => builder.Build(lesson, options, progress, TestContext.Current.CancellationToken);
+
+    private string Lesson(string text, string name = "lesson.md")
+    {
+        var path = Path.Combine(_root, name);
+        File.WriteAllText(path, text);
+        return path;
+    }
+
+    private static string Short(string body = "```show\nthe landmarks\n```\n") =>
+        $"---\ntitle: T\nkey: G major\n---\n\n{body}";
+
+    private string[] Names() =>
+        [.. Directory.GetFileSystemEntries(Out).Select(entry => Path.GetFileName(entry)).Order(StringComparer.Ordinal)];
+
+    [Fact]
+    public void A_lesson_becomes_pdf_html_and_svg()
+    {
+        var result = Build(Lesson(Short(), "straight-across.md"), new BuildOptions(Out));
+
+        Assert.Equal(["straight-across-1-neck.svg", "straight-across.html", "straight-across.pdf"], Names());
+        Assert.Equal(["pdf", "html", "svg"], result.Files.Select(file => file.Kind));
+        Assert.All(result.Files, file => Assert.True(File.Exists(file.Path)));
+        Assert.Empty(result.Diagnostics);
+    }
+
+    [Fact]
+    public void Formats_may_be_chosen()
+    {
+        var result = Build(Lesson(Short()), new BuildOptions(Out) { Formats = [HandoutFormat.Png] });
+
+        // A PNG file begins with these bytes (ISO/IEC 15948, 5.2).
+        Assert.Equal([0x89, (byte)'P', (byte)'N', (byte)'G'], File.ReadAllBytes(Assert.Single(result.Files).Path)[..4]);
+    }
+
+    [Fact]
+    public void Twelve_keys_give_twelve_files_in_the_order_asked_for()
+    {
+        var options = new BuildOptions(Out) { Formats = [HandoutFormat.Html], Keys = KeyChoice.All(KeyOrder.Fourths) };
+
+        var result = Build(Lesson(Short()), options);
+
+        string[] keys = ["G", "C", "F", "Bb", "Eb", "Ab", "Db", "Gb", "B", "E", "A", "D"];
+        Assert.Equal(
+            keys.Select(key => $"lesson-in-{key}-major.html"),
+            result.Files.Select(file => Path.GetFileName(file.Path))
+        );
+    }
+
+    [Fact]
+    public void A_sharp_in_a_file_name_is_spelled_out()
+    {
+        var options = new BuildOptions(Out)
+        {
+            Formats = [HandoutFormat.Html],
+            Keys = KeyChoice.One(Key.Parse("F# minor")),
+        };
+
+        var result = Build(Lesson(Short()), options);
+
+        Assert.EndsWith("lesson-in-F-sharp-minor.html", Assert.Single(result.Files).Path, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nothing_is_written_when_there_are_errors()
+    {
+        var result = Build(Lesson(Short("```show\nthe frobnications\n```")), new BuildOptions(Out));
+
+        Assert.True(result.HasErrors);
+        Assert.Empty(result.Files);
+        Assert.False(Directory.Exists(Out));
+    }
+
+    [Fact]
+    public void Keeping_on_shows_the_error_in_its_place()
+    {
+        var options = new BuildOptions(Out) { IsKeepGoing = true, Formats = [HandoutFormat.Html, HandoutFormat.Pdf] };
+
+        var result = Build(Lesson(Short("```show\nthe frobnications\n```")), options);
+
+        Assert.True(result.HasErrors);
+        Assert.Contains(
+            "class=\"problem\"><strong>Line 6</strong>",
+            File.ReadAllText(result.Files[0].Path),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void A_lesson_that_cannot_be_read_gives_no_files_even_when_keeping_on()
+    {
+        var result = Build(Path.Combine(_root, "none.md"), new BuildOptions(Out) { IsKeepGoing = true });
+
+        Assert.EndsWith("there is no such file.", Assert.Single(result.Diagnostics).Message, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(Out));
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void A_build_that_fails_on_the_way_leaves_what_was_there(int writes)
+    {
+        var lesson = Lesson(Short());
+        Build(lesson, new BuildOptions(Out));
+        var before = Names().Select(name => File.ReadAllBytes(Path.Combine(Out, name))).ToArray();
+        using var builder = new HandoutBuilder(FailAt(writes));
+
+        File.WriteAllText(lesson, Short("Other words.\n\n```show\nthe thirds\n```"));
+        var result = Build(builder, lesson, new BuildOptions(Out));
+
+        Assert.EndsWith("disk full", Assert.Single(result.Diagnostics).Message, StringComparison.Ordinal);
+        Assert.Empty(result.Files);
+        Assert.Equal(before, Names().Select(name => File.ReadAllBytes(Path.Combine(Out, name))));
+    }
+
+    [Fact]
+    public void A_failed_first_build_leaves_no_folder()
+    {
+        using var builder = new HandoutBuilder(FailAt(1));
+
+        Build(builder, Lesson(Short()), new BuildOptions(Out) { Formats = [HandoutFormat.Html] });
+
+        Assert.False(Directory.Exists(Out));
+    }
+
+    // Half of the bytes are written, then the disk is full.
+    private static Action<string, byte[]> FailAt(int write)
+    {
+        var count = 0;
+        return (path, bytes) =>
+        {
+            if (++count == write)
+            {
+                File.WriteAllBytes(path, bytes[..(bytes.Length / 2)]);
+                throw new IOException("disk full");
+            }
+
+            File.WriteAllBytes(path, bytes);
+        };
+    }
+
+    [Fact]
+    public void A_stopped_build_writes_nothing()
+    {
+        using var stop = new CancellationTokenSource();
+
+        Assert.Throws<OperationCanceledException>(() =>
+            Shared.Build(Lesson(Short()), new BuildOptions(Out), _ => stop.Cancel(), stop.Token)
+        );
+        Assert.False(Directory.Exists(Out));
+    }
+
+    [Fact]
+    public void A_file_in_the_place_of_the_folder_is_a_finding()
+    {
+        File.WriteAllText(Out, "not a folder");
+
+        var result = Build(Lesson(Short()), new BuildOptions(Out));
+
+        Assert.StartsWith(
+            "Nothing was written into",
+            Assert.Single(result.Diagnostics).Message,
+            StringComparison.Ordinal
+        );
+        Assert.Equal("not a folder", File.ReadAllText(Out));
+    }
+
+    [Fact]
+    public void A_folder_that_may_not_be_written_is_a_finding()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "needs Unix permissions");
+        Assert.SkipWhen(Environment.UserName == "root", "root may write everywhere");
+        Directory.CreateDirectory(Out);
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(Out, UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        }
+
+        var result = Build(Lesson(Short()), new BuildOptions(Out));
+
+        Assert.Contains("may not write into", Assert.Single(result.Diagnostics).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Progress_counts_every_file()
+    {
+        var seen = new List<BuildProgress>();
+
+        Build(
+            Shared,
+            Lesson(Short()),
+            new BuildOptions(Out) { Formats = [HandoutFormat.Html, HandoutFormat.Svg] },
+            seen.Add
+        );
+
+        Assert.Equal([new(1, 2, "lesson.html"), new(2, 2, "lesson-1-neck.svg")], seen);
+    }
+
+    [Fact]
+    public void The_same_lesson_gives_the_same_bytes()
+    {
+        var options = new BuildOptions(Out)
+        {
+            Paper = Paper.Letter,
+            Formats = [.. BuildOptions.DefaultFormats, HandoutFormat.Png],
+        };
+        var first = Build(Samples.EveryConstructPath, options)
+            .Files.Select(file => File.ReadAllBytes(file.Path))
+            .ToArray();
+        using var other = new HandoutBuilder();
+
+        var second = Build(other, Samples.EveryConstructPath, options)
+            .Files.Select(file => File.ReadAllBytes(file.Path));
+
+        Assert.Equal(first, second);
+    }
+}

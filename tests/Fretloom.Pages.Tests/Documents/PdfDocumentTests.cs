@@ -1,0 +1,95 @@
+using Fretloom.Lessons;
+using Fretloom.Pages.Documents;
+using Fretloom.Pages.Pdf;
+using Fretloom.Theory;
+using UglyToad.PdfPig.DocumentLayoutAnalysis.TextExtractor;
+using PdfReader = UglyToad.PdfPig.PdfDocument;
+
+namespace Fretloom.Pages.Tests.Documents;
+
+/// <summary>Lessons set as PDF and read back.</summary>
+public sealed class PdfDocumentTests
+{
+    private static readonly TypstCompiler Typst = new();
+    private static readonly byte[] Sample = PdfDocument.Of(
+        Samples.EveryConstruct,
+        new PrintOptions(SourceName: "every-construct.md"),
+        Typst
+    );
+
+    private static string TextOf(byte[] pdf)
+    {
+        using var document = PdfReader.Open(pdf);
+        return string.Join('\n', document.GetPages().Select(page => ContentOrderTextExtractor.GetText(page)));
+    }
+
+    [Theory]
+    [InlineData("Three frets that carry F major")]
+    [InlineData("Where every string belongs")]
+    [InlineData("M. Ferrier · second week of term")]
+    [InlineData("Low-G ukulele · Thursday ukulele choir · Sheet 4")]
+    [InlineData("Made with Fretloom from every-construct.md")]
+    [InlineData("1 of 2")]
+    [InlineData("First look")]
+    [InlineData("The fifth is C, its seventh chord C7.")]
+    [InlineData("Three full frets in F major, one empty one")]
+    [InlineData("Sing the note A.")]
+    [InlineData("louder")]
+    [InlineData("Another paragraph of the entry.")]
+    [InlineData("slowly")]
+    [InlineData("Slow is smooth. <b>not bold</b>")]
+    [InlineData("B♭")]
+    [InlineData("A deep heading")]
+    [InlineData("The pull")]
+    public void Everything_written_can_be_read_in_the_pdf(string words) =>
+        Assert.Contains(words, TextOf(Sample), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(Paper.A4, 210, 297)]
+    [InlineData(Paper.Letter, 215.9, 279.4)]
+    public void The_sheet_has_the_size_asked_for(Paper paper, double width, double height)
+    {
+        using var document = PdfReader.Open(PdfDocument.Of(Samples.WithText("a"), new PrintOptions(paper), Typst));
+        var page = document.GetPage(1);
+
+        // Sizes are written in points with two decimals.
+        Assert.Equal(width, page.Width / 72 * 25.4, 0.01);
+        Assert.Equal(height, page.Height / 72 * 25.4, 0.01);
+    }
+
+    [Fact]
+    public void Large_print_turns_wide_pictures_and_has_no_small_type()
+    {
+        using var document = PdfReader.Open(
+            PdfDocument.Of(Samples.EveryConstruct, new PrintOptions(IsLargePrint: true), Typst)
+        );
+
+        Assert.Contains(document.GetPages(), page => page.Width > page.Height);
+        var body = document.GetPage(1).Letters.Where(letter => letter.Value == "F").Max(letter => letter.PointSize);
+        Assert.True(body >= 18);
+    }
+
+    [Fact]
+    public void A_lesson_in_another_key_says_so_everywhere()
+    {
+        var text = TextOf(
+            PdfDocument.Of(Samples.EveryConstruct.InKey(Key.Parse("Bb major")), new PrintOptions(), Typst)
+        );
+
+        Assert.Contains("Three frets that carry B♭ major", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("F major", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("#panic(\"x\") $x$ = a *b* _c_ @d <e> ~ // f")]
+    [InlineData("\\\" #{ } [ ] \u0001 \uD834 \uFFFF")]
+    [InlineData("`#panic()` **#panic()**")]
+    public void Text_is_never_taken_for_commands(string hostile) =>
+        Assert.NotEmpty(
+            PdfDocument.Of(
+                Samples.WithText($"{hostile}\n\n# {hostile}\n\n- {hostile}\n\n> {hostile}"),
+                new PrintOptions(),
+                Typst
+            )
+        );
+}

@@ -1,0 +1,217 @@
+using System.Text.RegularExpressions;
+using System.Xml.Linq;
+using Fretloom.Lessons;
+using Fretloom.Pages.Html;
+using Fretloom.Pages.Pdf;
+using Fretloom.Pages.Tests.Documents;
+using Fretloom.Testing;
+
+namespace Fretloom.Pages.Tests.Html;
+
+public partial class HtmlPageTests
+{
+    private static readonly string[] Headings = ["h1", "h2", "h3", "h4", "h5", "h6"];
+    private static readonly XDocument Sample = Parsed(Samples.EveryConstruct);
+
+    // The page is written as XML too, so that an XML parser finds every tag that is not closed and every text not escaped.
+    private static XDocument Parsed(Lesson lesson) =>
+        XDocument.Parse(
+            HtmlPage.Of(lesson, "sample.md").Replace("<!doctype html>", "", StringComparison.Ordinal),
+            LoadOptions.PreserveWhitespace
+        );
+
+    private static IEnumerable<XElement> All(XDocument page, string name) =>
+        page.Descendants().Where(element => element.Name.LocalName == name);
+
+    private static string? Value(XElement element, string attribute) => element.Attribute(attribute)?.Value;
+
+    [Fact]
+    public void The_body_reads_as_approved()
+    {
+        var body = All(Sample, "body").Single().ToString(SaveOptions.DisableFormatting);
+
+        Approved.Matches(
+            Drawing().Replace(body, "<svg/>"),
+            "Fretloom.Pages.Tests",
+            "Html",
+            "Expectations",
+            "every-construct.html"
+        );
+    }
+
+    [Fact]
+    public void A_page_forbids_itself_to_load_anything_and_has_no_script()
+    {
+        var policy = All(Sample, "meta").Single(meta => Value(meta, "http-equiv") == "Content-Security-Policy");
+
+        Assert.StartsWith("default-src 'none';", Value(policy, "content"), StringComparison.Ordinal);
+        Assert.Empty(All(Sample, "script"));
+        Assert.DoesNotContain(
+            Sample.Descendants().Attributes(),
+            attribute => attribute.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase)
+        );
+    }
+
+    [Fact]
+    public void A_page_needs_no_other_file()
+    {
+        var css = string.Concat(All(Sample, "style").Select(style => style.Value));
+
+        Assert.All(
+            Address().Matches(css),
+            match => Assert.StartsWith("url(data:", match.Value, StringComparison.Ordinal)
+        );
+        Assert.DoesNotContain("@import", css, StringComparison.Ordinal);
+        Assert.DoesNotContain(Sample.Descendants().Attributes(), attribute => attribute.Name.LocalName == "src");
+        Assert.Equal(
+            ["#lesson", "https://example.org/a?b=c&d"],
+            Sample.Descendants().Attributes("href").Select(attribute => attribute.Value)
+        );
+    }
+
+    [Fact]
+    public void Headings_follow_each_other_without_a_gap()
+    {
+        var levels = Sample
+            .Descendants()
+            .Select(element => Array.IndexOf(Headings, element.Name.LocalName) + 1)
+            .Where(level => level > 0)
+            .ToList();
+
+        Assert.Equal(1, levels[0]);
+        Assert.Single(levels, 1);
+        Assert.All(levels.Zip(levels.Skip(1)), pair => Assert.True(pair.Second <= pair.First + 1));
+    }
+
+    [Fact]
+    public void Every_reference_inside_the_page_is_met_and_every_name_stands_once()
+    {
+        var ids = Sample.Descendants().Attributes("id").Select(attribute => attribute.Value).ToList();
+        var references = Sample
+            .Descendants()
+            .Attributes()
+            .Where(attribute => attribute.Name.LocalName is "aria-labelledby" or "aria-describedby")
+            .SelectMany(attribute => attribute.Value.Split(' '));
+
+        Assert.Equal(ids.Distinct(), ids);
+        Assert.Empty(references.Except(ids));
+        Assert.Contains("lesson", ids);
+    }
+
+    [Fact]
+    public void Every_picture_is_described_and_has_its_content_as_a_table()
+    {
+        Assert.All(
+            All(Sample, "figure"),
+            figure =>
+            {
+                var drawing = figure.Descendants().First(element => element.Name.LocalName == "svg");
+                Assert.Equal("img", Value(drawing, "role"));
+                Assert.NotEmpty(drawing.Elements().First(element => element.Name.LocalName == "title").Value);
+                Assert.NotEmpty(drawing.Elements().First(element => element.Name.LocalName == "desc").Value);
+                Assert.Single(figure.Descendants("details").Descendants("table"));
+            }
+        );
+        Assert.Equal(2, All(Sample, "figure").Count());
+    }
+
+    [Fact]
+    public void The_author_s_description_stands_before_the_computed_one() =>
+        Assert.Equal(
+            "The dominant seventh runs from fret 5 of string 4 to fret 1 of string 1.",
+            All(Sample, "figure").Last().Descendants().First(element => element.Name.LocalName == "desc").Value
+        );
+
+    [Theory]
+    [InlineData("<script>alert(1)</script>")]
+    [InlineData("\" onload=\"alert(1)")]
+    [InlineData("a & b < c > d ' e \u0001 \uFFFF")]
+    public void Whatever_the_author_writes_is_text(string hostile)
+    {
+        var yaml = "'" + hostile.Replace("'", "''", StringComparison.Ordinal) + "'";
+        var text = $"""
+            ---
+            title: {yaml}
+            subtitle: {yaml}
+            course: {yaml}
+            ---
+
+            {hostile} [x](https://example.org/"onclick="x) `{hostile}`
+
+            ```text
+            {hostile}
+            ```
+
+            ```show
+            the landmarks
+            caption: {yaml}
+            title: {yaml}
+            alt: {yaml}
+            ```
+            """;
+        if (hostile.Contains('\u0001', StringComparison.Ordinal))
+        {
+            // YAML itself refuses control characters.
+            text = text.Replace(yaml, "T", StringComparison.Ordinal);
+        }
+
+        var page = Parsed(Lesson.Parse(text));
+
+        Assert.Empty(All(page, "script"));
+        Assert.DoesNotContain(
+            page.Descendants().Attributes(),
+            attribute => attribute.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase)
+        );
+    }
+
+    [Fact]
+    public void Any_lesson_gives_a_page_that_is_well_formed() =>
+        Gen.OneOf(Scraps)
+            .Array[0, 40]
+            .Sample(scraps => Assert.NotNull(Parsed(Samples.WithText(string.Concat(scraps))).Root), iter: 200);
+
+    [Fact]
+    public void Paper_can_be_chosen()
+    {
+        Assert.Contains("size: A4", HtmlPage.Of(Samples.EveryConstruct), StringComparison.Ordinal);
+        Assert.Contains(
+            "size: letter",
+            HtmlPage.Of(Samples.EveryConstruct, paper: Paper.Letter),
+            StringComparison.Ordinal
+        );
+    }
+
+    private static readonly string[] Scraps =
+    [
+        "\n",
+        "\n\n",
+        "# ",
+        "### ",
+        "- ",
+        "1. ",
+        "> ",
+        "    ",
+        "*",
+        "**",
+        "`",
+        "```\n",
+        "<b>",
+        "&",
+        "\"",
+        "'",
+        "|a|b|\n|-|-|\n|c|\n",
+        "- [ ] a\n",
+        "[x](https://example.org/?a&b)",
+        "text ",
+        "\u0001",
+        "\uD834",
+        "---\n",
+        "a\\\nb",
+    ];
+
+    [GeneratedRegex("<svg.*?</svg>", RegexOptions.Singleline)]
+    private static partial Regex Drawing();
+
+    [GeneratedRegex(@"url\([^)]{0,20}")]
+    private static partial Regex Address();
+}
