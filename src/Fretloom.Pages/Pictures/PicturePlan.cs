@@ -24,17 +24,15 @@ public static class PicturePlan
     public static ValueList<Picture> For(Exhibit exhibit, double width = PageWidth, Shape? focus = null)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(width, SmallestWidth);
-        var shapes = exhibit.Shapes ?? [];
-        var isOneScale = shapes is [{ Source: ShapeSource.OfScale }];
         var pictures = new List<Picture>();
-        if (exhibit.Notes is not null || exhibit.Landmarks is not null || exhibit.Symmetries is not null || isOneScale)
+        if (HasNeck(exhibit))
         {
             pictures.Add(Neck(exhibit, width, focus));
         }
 
-        if (!isOneScale && shapes.Count > 0)
+        if (HasShapes(exhibit))
         {
-            var (kind, rows) = ChordBoxRow.IsFor(shapes)
+            var (kind, rows) = ChordBoxRow.IsFor(exhibit.Shapes ?? [])
                 ? ("boxes", ChordBoxRow.DrawAll(exhibit, width))
                 : ("cards", CardRow.DrawAll(exhibit, width, focus));
             pictures.AddRange(rows.Select(row => row with { Kind = kind }));
@@ -43,12 +41,27 @@ public static class PicturePlan
         return pictures.ToValueList();
     }
 
+    /// <summary>Whether a neck, or the strip of its landmarks, is shown.</summary>
+    internal static bool HasNeck(Exhibit exhibit) =>
+        exhibit.Notes is not null
+        || exhibit.Landmarks is not null
+        || exhibit.Symmetries is not null
+        || IsOneScale(exhibit);
+
+    /// <summary>Whether the strip of landmarks takes the place of the neck.</summary>
+    internal static bool HasLandmarksOnly(Exhibit exhibit) =>
+        exhibit is { Notes: null, Shapes: null, Symmetries: null, Landmarks: not null, ShowsThirds: false };
+
+    /// <summary>Whether shapes are shown beside the neck, one by one.</summary>
+    internal static bool HasShapes(Exhibit exhibit) => exhibit.Shapes is { Count: > 0 } && !IsOneScale(exhibit);
+
+    private static bool IsOneScale(Exhibit exhibit) => exhibit.Shapes is [{ Source: ShapeSource.OfScale }];
+
     private static Picture Neck(Exhibit exhibit, double width, Shape? focus)
     {
         var content = NeckContent.Of(exhibit, focus);
         var words = NeckWords.Of(content);
-        var areLandmarksAll = exhibit is { Notes: null, Shapes: null, Symmetries: null, ShowsThirds: false };
-        return areLandmarksAll
+        return HasLandmarksOnly(exhibit)
             ? new Picture(NeckPicture.DrawLandmarks(content, width, words), NeckWords.LandmarkTable(exhibit.Landmarks!))
             : new Picture(NeckPicture.Draw(content, width, words), NeckWords.Table(content));
     }

@@ -9,6 +9,10 @@ namespace Fretloom.Pages.Tests.Pictures;
 /// <summary>Exhibits for tests, put together by hand.</summary>
 internal static class Shown
 {
+    /// <summary>The exhibit of a sentence; null when the sentence asks for what cannot be.</summary>
+    public static Exhibit? By(string sentence) =>
+        ShowQuestion.Answer(sentence, ShowDefaults.Standard) is { Value: { } exhibit } ? exhibit : null;
+
     public static Instrument Named(string name) =>
         Catalogue.TryFind(name, out var instrument) ? instrument : throw new ArgumentException(name, nameof(name));
 

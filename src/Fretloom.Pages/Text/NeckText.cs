@@ -1,0 +1,149 @@
+using Fretloom.Neck;
+using Fretloom.Pages.Pictures;
+using Fretloom.Theory;
+
+namespace Fretloom.Pages.Text;
+
+/// <summary>
+/// A neck in characters: a line for each string, cells between the frets. The tonic stands in round brackets, members of
+/// the chord in angle brackets, notes of the shape in square ones.
+/// </summary>
+internal sealed class NeckText
+{
+    private readonly NeckContent _content;
+    private readonly Dictionary<Spot, NeckNote> _notes;
+    private readonly int _cell;
+    private readonly int _nameWidth;
+
+    public NeckText(NeckContent content)
+    {
+        _content = content;
+        _notes = content.Notes.ToDictionary(note => note.Spot);
+        _cell = content.Notes.Select(note => content.LabelOf(note).Length).DefaultIfEmpty(1).Max() + 2;
+        _nameWidth = content.Map.Strings.Numbers.Max(number => Name(number).Length) + 1;
+    }
+
+    /// <summary>The lines: parts of the neck that fit the width one below the other, then what the signs mean.</summary>
+    public IEnumerable<string> Lines(int width)
+    {
+        var frets = _content.Map.Frets;
+        var perPart = Math.Max(1, (width - _nameWidth - 1) / (_cell + 1) - (frets.First == 0 ? 1 : 0));
+        for (var first = frets.First; first <= frets.Last; first += perPart + (first == 0 ? 1 : 0))
+        {
+            var last = Math.Min(frets.Last, first + perPart - (first == 0 ? 0 : 1));
+            foreach (var line in Part(new FretRange(first, last)))
+            {
+                yield return line;
+            }
+
+            yield return "";
+        }
+
+        foreach (var line in Wrapping.Lines(string.Join(", ", Signs()), width))
+        {
+            yield return line;
+        }
+    }
+
+    private IEnumerable<string> Part(FretRange frets)
+    {
+        foreach (var number in _content.Map.Strings.Numbers.Reverse())
+        {
+            yield return Row(Name(number), frets, fret => String(number, fret));
+        }
+
+        yield return Row("", frets, fret => (Centred(Wording.Number(fret), ' '), " "));
+        if (_content.Landmarks is not null)
+        {
+            yield return Row("", frets, fret => (Centred(Tick(fret), ' '), " "));
+        }
+    }
+
+    /// <summary>A row of cells, each with the wire after it; mirrored as a whole for a left-handed player.</summary>
+    private string Row(string name, FretRange frets, Func<int, (string Cell, string Wire)> draw)
+    {
+        var parts = new List<string>();
+        foreach (var fret in frets.Frets)
+        {
+            var (cell, wire) = draw(fret);
+            if (fret == frets.First && fret > 0)
+            {
+                parts.Add(draw(fret - 1).Wire);
+            }
+
+            parts.Add(cell);
+            parts.Add(wire);
+        }
+
+        if (!_content.IsLeftHanded)
+        {
+            return (name.PadRight(_nameWidth) + string.Concat(parts)).TrimEnd();
+        }
+
+        parts.Reverse();
+        return (string.Concat(parts) + " " + name).TrimEnd();
+    }
+
+    private (string Cell, string Wire) String(int number, int fret)
+    {
+        var start = _content.Map.Instrument.String(number).StartsAtFret;
+        var line = fret <= start ? ' ' : '─';
+        var cell = _notes.TryGetValue(new Spot(number, fret), out var note) ? Marked(note) : "";
+        var wire = fret < start ? " "
+            : fret == start ? "║"
+            : "┼";
+        return (Centred(cell, line), wire);
+    }
+
+    private string Marked(NeckNote note)
+    {
+        var mark = _content.MarkOf(note);
+        return mark.Kind == MarkKind.Chosen ? $"[{mark.Label}]"
+            : mark.IsTonic ? $"({mark.Label})"
+            : mark.Kind == MarkKind.OfChord ? $"<{mark.Label}>"
+            : mark.Label;
+    }
+
+    private string Tick(int fret) =>
+        _content.Landmarks!.FullFrets.Contains(fret) ? "■"
+        : _content.Landmarks.EmptyFrets.Contains(fret) ? "□"
+        : "";
+
+    private IEnumerable<string> Signs()
+    {
+        var marks = _content.Notes.Select(_content.MarkOf).ToList();
+        if (marks.Exists(mark => mark.IsTonic && mark.Kind != MarkKind.Chosen))
+        {
+            yield return "( ) tonic";
+        }
+
+        if (marks.Exists(mark => mark.Kind == MarkKind.OfChord && !mark.IsTonic))
+        {
+            yield return $"< > in {_content.ChordName}";
+        }
+
+        if (_content.Chosen.Count > 0)
+        {
+            yield return "[ ] the shape";
+        }
+
+        if (_content.Landmarks is { FullFrets.Count: > 0 })
+        {
+            yield return "■ full fret";
+        }
+
+        if (_content.Landmarks is { EmptyFrets.Count: > 0 })
+        {
+            yield return "□ empty fret";
+        }
+    }
+
+    private string Name(int number) =>
+        $"{Wording.Number(number)} {Accidentals.Pretty(_content.Map.Instrument.String(number).Open.Name.ToString())}";
+
+    private string Centred(string text, char filler)
+    {
+        var before = (_cell - text.Length) / 2;
+        return new string(filler, before) + text + new string(filler, _cell - text.Length - before);
+    }
+}

@@ -1,0 +1,75 @@
+using System.Text;
+using Fretloom.Exhibits;
+using Fretloom.Pages.Pictures;
+using Fretloom.Shapes;
+
+namespace Fretloom.Pages.Text;
+
+/// <summary>Writes exhibits as text for a terminal: no colour, no control characters, every line within a width.</summary>
+public static class PlainText
+{
+    /// <summary>The least width there must be, in characters.</summary>
+    public const int SmallestWidth = 30;
+
+    /// <summary>The same pictures as <see cref="PicturePlan"/> chooses, in characters.</summary>
+    /// <param name="exhibit">What to show.</param>
+    /// <param name="width">Characters on a line.</param>
+    /// <returns>Lines that end with \n; empty when there is nothing to show.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The width is less than <see cref="SmallestWidth"/>.</exception>
+    public static string Write(Exhibit exhibit, int width = 80)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(width, SmallestWidth);
+        var text = new StringBuilder();
+        foreach (var line in Parts(exhibit, width).SelectMany((part, at) => at == 0 ? part : part.Prepend("")))
+        {
+            text.Append(line).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    private static IEnumerable<IEnumerable<string>> Parts(Exhibit exhibit, int width)
+    {
+        var shapes = exhibit.Shapes ?? [];
+        if (PicturePlan.HasNeck(exhibit))
+        {
+            var content = NeckContent.Of(exhibit);
+            yield return Wrapping.Lines(NeckWords.Of(content).Description, width);
+            if (!PicturePlan.HasLandmarksOnly(exhibit))
+            {
+                yield return new NeckText(content).Lines(width);
+            }
+        }
+
+        if (PicturePlan.HasShapes(exhibit))
+        {
+            var areBoxes = ChordBoxRow.IsFor(shapes);
+            yield return Columns.Lines(areBoxes ? Boxes(exhibit, shapes) : Cards(exhibit, shapes), width);
+        }
+    }
+
+    private static TextTable Cards(Exhibit exhibit, ValueList<Shape> shapes)
+    {
+        var table = CardWords.Table(exhibit, shapes);
+        return table with { Header = table.Header.Select(title => title.Replace("string ", "", StringComparison.Ordinal)).ToValueList() };
+    }
+
+    /// <summary>Frets from the far string on, x for a string that is not played.</summary>
+    private static TextTable Boxes(Exhibit exhibit, ValueList<Shape> shapes)
+    {
+        var strings = exhibit.Map.Instrument.AllStrings.Numbers;
+        return new TextTable(
+            strings.Select(Wording.Number).Prepend("string").ToValueList(),
+            shapes
+                .Select(shape =>
+                    strings.Select(number => Fret(shape, number)).Prepend(ChordBox.NameOf(shape)).ToValueList()
+                )
+                .ToValueList()
+        );
+    }
+
+    private static string Fret(Shape shape, int number) =>
+        string.Concat(
+            shape.Spots.Where(spot => spot.String == number).Select(spot => Wording.Number(spot.Fret)).DefaultIfEmpty("x")
+        );
+}

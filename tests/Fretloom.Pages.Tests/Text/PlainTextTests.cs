@@ -1,0 +1,30 @@
+using Fretloom.Pages.Tests.Pictures;
+using Fretloom.Pages.Text;
+using Fretloom.Testing;
+
+namespace Fretloom.Pages.Tests.Text;
+
+public class PlainTextTests
+{
+    [Theory]
+    [InlineData("guitar-d-major", 80, "show the notes of the key, in D major, on strings 4-1, as degrees")]
+    [InlineData("guitar-d-major-narrow", 40, "show the notes of the key, in D major, on strings 4-1, as degrees")]
+    [InlineData("ukulele-f7-in-b-flat", 80, "show the notes of the key and the chord V7, on a low-G ukulele, in Bb major, frets 0-11")]
+    [InlineData("banjo-names", 80, "show the notes of the key, on a banjo, in G major, frets 0-9, as names")]
+    [InlineData("left-handed", 80, "show A minor pentatonic, frets 4-9, as intervals, for a left-handed player")]
+    [InlineData("sevenths", 80, "show the seventh chords, on a guitar, in C major, on strings 4-1")]
+    [InlineData("boxes", 80, "show C, F and G7, in first position, on a guitar")]
+    [InlineData("landmarks", 60, "show the landmarks, on a guitar, in G major, on strings 4-1")]
+    public void Exhibits_in_characters(string name, int width, string sentence) =>
+        Approved.Matches(
+            $"> {sentence}\n\n{PlainText.Write(Shown.By(sentence)!, width)}",
+            "Fretloom.Pages.Tests",
+            "Text",
+            "Expectations",
+            name + ".txt"
+        );
+
+    [Fact]
+    public void Too_narrow_a_terminal_is_refused() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlainText.Write(Shown.By("show every D")!, 29));
+}
