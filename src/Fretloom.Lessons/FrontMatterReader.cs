@@ -153,7 +153,18 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
 
         ShowDefaults Refused(SentenceResult<HandSize> result)
         {
-            Take(result);
+            if (value.Any(char.IsAsciiDigit))
+            {
+                Take(result);
+            }
+            else
+            {
+                found.Error(
+                    at,
+                    $"{Suggestion.Quoted(value)} is not a hand; expected adult, small, large, child, or a length such as 176 mm."
+                );
+            }
+
             return defaults;
         }
 

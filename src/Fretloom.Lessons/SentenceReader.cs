@@ -58,5 +58,6 @@ internal static class SentenceReader
         return result.Value;
     }
 
-    private static string Capital(string message) => char.ToUpperInvariant(message[0]) + message[1..] + ".";
+    private static string Capital(string message) =>
+        char.ToUpperInvariant(message[0]) + message[1..] + (message[^1] is '?' or '.' ? "" : ".");
 }
