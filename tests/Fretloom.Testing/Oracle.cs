@@ -28,6 +28,28 @@ public static class Oracle
             : throw new InvalidOperationException(result.Error);
     }
 
+    /// <summary>Validates JSON documents with the package ajv (JSON Schema 2020-12).</summary>
+    /// <param name="pairs">A schema and a document each, as text.</param>
+    /// <returns>What does not fit, a line each; empty when all fits.</returns>
+    public static async Task<string> ValidateAsync(IEnumerable<(string Schema, string Document)> pairs)
+    {
+        var listed = string.Join(",", pairs.Select(pair => $"[{pair.Schema},{pair.Document}]"));
+        var result = await Run.ProgramAsync(
+            "node",
+            ["-"],
+            Repository.PathTo("tests", "oracles"),
+            $$"""
+            const Ajv = require('ajv/dist/2020');
+            const ajv = new Ajv({ allErrors: true, strict: false });
+            for (const [schema, document] of [{{listed}}]) {
+                const validate = ajv.compile(schema);
+                if (!validate(document)) console.log(ajv.errorsText(validate.errors));
+            }
+            """
+        );
+        return result.ExitCode == 0 ? result.Output : throw new InvalidOperationException(result.Error);
+    }
+
     /// <summary>The published fingerings for one instrument, as the package chords-db gives them.</summary>
     /// <param name="instrument"><c>guitar</c> or <c>ukulele</c>.</param>
     public static JsonElement PublishedChords(string instrument) =>

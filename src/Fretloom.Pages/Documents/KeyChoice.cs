@@ -14,6 +14,9 @@ public abstract record KeyChoice
     /// <summary>One key.</summary>
     public static KeyChoice One(Key key) => new OneKey(key);
 
+    /// <summary>The key of the lesson's kind on another tonic.</summary>
+    public static KeyChoice On(NoteName tonic) => new OtherTonic(tonic);
+
     /// <summary>All twelve keys of the lesson's kind, the home key first.</summary>
     public static KeyChoice All(KeyOrder order) => new AllKeys(order);
 
@@ -31,6 +34,11 @@ public abstract record KeyChoice
     private sealed record OneKey(Key Key) : KeyChoice
     {
         internal override ValueList<Key> For(Lesson lesson) => [Key];
+    }
+
+    private sealed record OtherTonic(NoteName Tonic) : KeyChoice
+    {
+        internal override ValueList<Key> For(Lesson lesson) => [lesson.HomeKey.On(Tonic)];
     }
 
     private sealed record AllKeys(KeyOrder Order) : KeyChoice

@@ -4,7 +4,7 @@ namespace Fretloom.Pages.Documents;
 /// Files that appear all at once: each is written into a hidden folder beside its place, and renamed when all are whole.
 /// Disposed before <see cref="Publish"/>, nothing is left and nothing that was there has changed.
 /// </summary>
-internal sealed class StagedFiles : IDisposable
+public sealed class StagedFiles : IDisposable
 {
     private readonly string _folder;
     private readonly string _staging;
@@ -14,8 +14,13 @@ internal sealed class StagedFiles : IDisposable
 
     /// <summary>Makes the folder if it is not there.</summary>
     /// <param name="folder">Where the files will be.</param>
-    /// <param name="write">Writes a whole file.</param>
-    public StagedFiles(string folder, Action<string, byte[]> write)
+    /// <exception cref="IOException">The folder cannot be made or written to.</exception>
+    /// <exception cref="UnauthorizedAccessException">This user may not write there.</exception>
+    public StagedFiles(string folder)
+        : this(folder, File.WriteAllBytes) { }
+
+    /// <summary>Makes the folder if it is not there, and writes whole files in a way of one's own.</summary>
+    internal StagedFiles(string folder, Action<string, byte[]> write)
     {
         (_folder, _write) = (folder, write);
         _isNewFolder = !Directory.Exists(folder);

@@ -25,7 +25,9 @@ internal static class Columns
         string.Join(new string(' ', Gap), row.Select((cell, column) => Padded(cell, widths[column]))).TrimEnd();
 
     private static string Padded(string cell, int width) =>
-        cell.Length > 0 && cell.All(letter => char.IsAsciiDigit(letter) || letter == 'x') ? cell.PadLeft(width) : cell.PadRight(width);
+        cell.Length > 0 && cell.All(letter => char.IsAsciiDigit(letter) || letter == 'x')
+            ? cell.PadLeft(width)
+            : cell.PadRight(width);
 
     private static string Told(ValueList<string> header, ValueList<string> row) =>
         row[0]

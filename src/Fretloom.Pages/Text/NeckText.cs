@@ -89,7 +89,8 @@ internal sealed class NeckText
         var start = _content.Map.Instrument.String(number).StartsAtFret;
         var line = fret <= start ? ' ' : '─';
         var cell = _notes.TryGetValue(new Spot(number, fret), out var note) ? Marked(note) : "";
-        var wire = fret < start ? " "
+        var wire =
+            fret < start ? " "
             : fret == start ? "║"
             : "┼";
         return (Centred(cell, line), wire);

@@ -51,7 +51,10 @@ public static class PlainText
     private static TextTable Cards(Exhibit exhibit, ValueList<Shape> shapes)
     {
         var table = CardWords.Table(exhibit, shapes);
-        return table with { Header = table.Header.Select(title => title.Replace("string ", "", StringComparison.Ordinal)).ToValueList() };
+        return table with
+        {
+            Header = table.Header.Select(title => title.Replace("string ", "", StringComparison.Ordinal)).ToValueList(),
+        };
     }
 
     /// <summary>Frets from the far string on, x for a string that is not played.</summary>
@@ -70,6 +73,9 @@ public static class PlainText
 
     private static string Fret(Shape shape, int number) =>
         string.Concat(
-            shape.Spots.Where(spot => spot.String == number).Select(spot => Wording.Number(spot.Fret)).DefaultIfEmpty("x")
+            shape
+                .Spots.Where(spot => spot.String == number)
+                .Select(spot => Wording.Number(spot.Fret))
+                .DefaultIfEmpty("x")
         );
 }

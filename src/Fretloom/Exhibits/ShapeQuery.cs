@@ -31,7 +31,7 @@ internal static class ShapeQuery
                 {
                     if (ShapeFinder.WhyNot(map, chord.Chord, voicing) is { } reason)
                     {
-                        return new(null, new(ShowPhrase.Subject, reason));
+                        return new(null, new(PhraseToChange(map, chord.Chord, voicing), reason));
                     }
 
                     found.AddRange(ShapeFinder.Find(map, chord, voicing));
@@ -40,6 +40,18 @@ internal static class ShapeQuery
         }
 
         return new(isAsked ? found.ToValueList() : null, null);
+    }
+
+    private static ShowPhrase PhraseToChange(NeckMap map, Chord chord, Voicing voicing)
+    {
+        Voicing anywhere = voicing switch
+        {
+            Voicing.OneNotePerString each => each with { Position = null },
+            Voicing.Strummed strummed => strummed with { Position = null },
+            Voicing.Easy easy => easy with { Position = null },
+            _ => voicing,
+        };
+        return ShapeFinder.WhyNot(map, chord, anywhere) is null ? ShowPhrase.Position : ShowPhrase.Subject;
     }
 
     private static ValueList<Shape> ShapesOf(Subject.ScaleShapes subject, ShowSentence sentence, NeckMap map)

@@ -44,7 +44,9 @@ public class PicturePlanTests
                 if (Shown.By(sentence) is { } exhibit)
                 {
                     drawn++;
-                    faults.AddRange(PicturePlan.For(exhibit).SelectMany(Faults).Select(fault => $"{sentence}: {fault}"));
+                    faults.AddRange(
+                        PicturePlan.For(exhibit).SelectMany(Faults).Select(fault => $"{sentence}: {fault}")
+                    );
                     faults.AddRange(TextFaults(exhibit, 60).Select(fault => $"{sentence}: {fault}"));
                 }
             }
@@ -61,7 +63,11 @@ public class PicturePlanTests
     public void Other_widths_are_kept_without_fault(double width)
     {
         var sentences = Subjects.SelectMany(subject =>
-            (string[])[$"show {subject}, on a guitar, frets 0-22, in Ab major", $"show {subject}, on a bass, for a left-handed player"]
+            (string[])
+                [
+                    $"show {subject}, on a guitar, frets 0-22, in Ab major",
+                    $"show {subject}, on a bass, for a left-handed player",
+                ]
         );
         foreach (var exhibit in sentences.Select(Shown.By).OfType<Exhibit>())
         {
@@ -80,7 +86,9 @@ public class PicturePlanTests
         Assert.Equal(Svg(exhibit), Svg(exhibit));
 
         static string Svg(Exhibit exhibit) =>
-            string.Concat(PicturePlan.For(exhibit).Select(picture => SvgWriter.Write(picture.Drawing, SvgTheme.Screen)));
+            string.Concat(
+                PicturePlan.For(exhibit).Select(picture => SvgWriter.Write(picture.Drawing, SvgTheme.Screen))
+            );
     }
 
     [Fact]
@@ -89,7 +97,9 @@ public class PicturePlanTests
 
     [Fact]
     public void Shapes_that_do_not_exist_give_no_picture() =>
-        Assert.Empty(PicturePlan.For(Shown.By("show the chord Imaj7, on a guitar, on strings 4-1, frets 1-1, in C major")!));
+        Assert.Empty(
+            PicturePlan.For(Shown.By("show the chord Imaj7, on a guitar, on strings 4-1, frets 1-1, in C major")!)
+        );
 
     private static IEnumerable<string> Faults(Picture picture)
     {
@@ -98,7 +108,10 @@ public class PicturePlanTests
             var text = SvgWriter.Write(picture.Drawing, theme, "p1", isAlone: false);
             var svg = XDocument.Parse(text);
             var ids = svg.Descendants().Attributes("id").Select(id => id.Value).ToList();
-            if (ids.Distinct().Count() != ids.Count || !ids.TrueForAll(id => id.StartsWith("p1-", StringComparison.Ordinal)))
+            if (
+                ids.Distinct().Count() != ids.Count
+                || !ids.TrueForAll(id => id.StartsWith("p1-", StringComparison.Ordinal))
+            )
             {
                 yield return $"ids: {string.Join(' ', ids)}";
             }

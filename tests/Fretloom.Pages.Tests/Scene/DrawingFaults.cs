@@ -57,8 +57,14 @@ internal static class DrawingFaults
         {
             Node.Line line => Around([(line.X1, line.Y1), (line.X2, line.Y2)], 0),
             Node.Circle circle => Around([(circle.X, circle.Y)], circle.Radius + Half(circle.Stroke)),
-            Node.Rect rect => Around([(rect.X, rect.Y), (rect.X + rect.Width, rect.Y + rect.Height)], Half(rect.Stroke)),
-            Node.Path path => Around([.. path.Steps.Where(step => step.Kind != PathStepKind.Close).Select(step => (step.X, step.Y))], Half(path.Stroke)),
+            Node.Rect rect => Around(
+                [(rect.X, rect.Y), (rect.X + rect.Width, rect.Y + rect.Height)],
+                Half(rect.Stroke)
+            ),
+            Node.Path path => Around(
+                [.. path.Steps.Where(step => step.Kind != PathStepKind.Close).Select(step => (step.X, step.Y))],
+                Half(path.Stroke)
+            ),
             // From the height of figures and capitals (two thirds of the size) down to the baseline.
             Node.Label label => new Box(label.Left, label.Y - 0.66 * label.Style.Size, label.Right, label.Y),
             _ => throw new InvalidOperationException($"No box for {node}."),

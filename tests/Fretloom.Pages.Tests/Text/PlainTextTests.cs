@@ -9,7 +9,11 @@ public class PlainTextTests
     [Theory]
     [InlineData("guitar-d-major", 80, "show the notes of the key, in D major, on strings 4-1, as degrees")]
     [InlineData("guitar-d-major-narrow", 40, "show the notes of the key, in D major, on strings 4-1, as degrees")]
-    [InlineData("ukulele-f7-in-b-flat", 80, "show the notes of the key and the chord V7, on a low-G ukulele, in Bb major, frets 0-11")]
+    [InlineData(
+        "ukulele-f7-in-b-flat",
+        80,
+        "show the notes of the key and the chord V7, on a low-G ukulele, in Bb major, frets 0-11"
+    )]
     [InlineData("banjo-names", 80, "show the notes of the key, on a banjo, in G major, frets 0-9, as names")]
     [InlineData("left-handed", 80, "show A minor pentatonic, frets 4-9, as intervals, for a left-handed player")]
     [InlineData("sevenths", 80, "show the seventh chords, on a guitar, in C major, on strings 4-1")]

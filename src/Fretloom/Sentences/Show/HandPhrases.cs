@@ -12,6 +12,7 @@ internal static class HandPhrases
         ("large", HandSize.Large),
         ("adult", HandSize.Adult),
         ("child's", HandSize.Child),
+        ("child", HandSize.Child),
         ("adult's", HandSize.Adult),
     ];
 

@@ -1,0 +1,125 @@
+using System.CommandLine;
+using Fretloom.Lessons;
+using Fretloom.Pages.Documents;
+using Fretloom.Pages.Pdf;
+using Fretloom.Theory;
+
+namespace Fretloom.Cli.Commands;
+
+/// <summary><c>fretloom build</c>: a lesson file made into handouts.</summary>
+internal static class BuildCommand
+{
+    private static readonly Dictionary<string, KeyOrder> Orders = new()
+    {
+        ["fourths"] = KeyOrder.Fourths,
+        ["half-steps"] = KeyOrder.HalfSteps,
+        ["fewest-moves"] = KeyOrder.FewestMoves,
+    };
+
+    /// <summary>Makes the command.</summary>
+    public static Command Create(Terminal terminal)
+    {
+        var lesson = new Argument<string>("lesson") { Description = "The lesson file.", HelpName = "LESSON.md" };
+        var folder = new Option<string>("--out")
+        {
+            Description = "Where the files go; made when it is not there.",
+            HelpName = "DIR",
+            DefaultValueFactory = _ => "out",
+        };
+        var key = new Option<string?>("--key")
+        {
+            Description = "Another key than the lesson's: 'D', 'Bb minor', or 'all' for twelve.",
+            HelpName = "KEY",
+        };
+        var order = new Option<string>("--order")
+        {
+            Description = "The order of all keys.",
+            DefaultValueFactory = _ => "fourths",
+        };
+        order.AcceptOnlyFromAmong([.. Orders.Keys]);
+        var formats = new Option<string>("--format")
+        {
+            Description = "What to make, with commas between: pdf, html, svg, png.",
+            HelpName = "KINDS",
+            DefaultValueFactory = _ => "pdf,html,svg",
+        };
+        formats.Validators.Add(result =>
+        {
+            if (Formats(result.GetValueOrDefault<string>()) is null)
+            {
+                result.AddError("--format takes pdf, html, svg and png, with commas between.");
+            }
+        });
+        key.Validators.Add(result =>
+        {
+            if (KeyChoiceOf(result.GetValueOrDefault<string?>(), KeyOrder.Fourths) is null)
+            {
+                result.AddError("--key takes a tonic such as 'D', a key such as 'Bb minor', or 'all'.");
+            }
+        });
+        var paper = new Option<string>("--paper") { Description = "The paper.", DefaultValueFactory = _ => "a4" };
+        paper.AcceptOnlyFromAmong("a4", "letter");
+        var isLarge = new Option<bool>("--large-print") { Description = "Set the PDF in 18 point." };
+        var isKeepGoing = new Option<bool>("--keep-going")
+        {
+            Description = "Build a lesson with errors all the same, with the errors in their place.",
+        };
+        var json = new Option<bool>("--json") { Description = "Print one JSON document." };
+        var command = new Command("build", "Makes a lesson into handouts: PDF, HTML and pictures.")
+        {
+            lesson,
+            folder,
+            key,
+            order,
+            formats,
+            paper,
+            isLarge,
+            isKeepGoing,
+            json,
+        };
+        command.SetAction(parsed =>
+        {
+            var options = new BuildOptions(parsed.GetValue(folder)!)
+            {
+                Formats = Formats(parsed.GetValue(formats))!.Value,
+                Keys = KeyChoiceOf(parsed.GetValue(key), Orders[parsed.GetValue(order)!])!,
+                Paper = parsed.GetValue(paper) == "letter" ? Paper.Letter : Paper.A4,
+                IsLargePrint = parsed.GetValue(isLarge),
+                IsKeepGoing = parsed.GetValue(isKeepGoing),
+            };
+            using var handouts = new HandoutRun(terminal);
+            return handouts.Build([parsed.GetValue(lesson)!], options, parsed.GetValue(json));
+        });
+        return command;
+    }
+
+    private static ValueList<HandoutFormat>? Formats(string? text)
+    {
+        var formats = new List<HandoutFormat>();
+        foreach (var word in (text ?? "").Split(',', StringSplitOptions.TrimEntries))
+        {
+            if (
+                word.Length == 0
+                || !char.IsAsciiLetter(word[0])
+                || !Enum.TryParse<HandoutFormat>(word, true, out var format)
+            )
+            {
+                return null;
+            }
+
+            formats.Add(format);
+        }
+
+        return formats.ToValueList();
+    }
+
+    private static KeyChoice? KeyChoiceOf(string? text, KeyOrder order) =>
+        text switch
+        {
+            null => KeyChoice.Home,
+            "all" => KeyChoice.All(order),
+            _ when Key.TryParse(text, out var key) => KeyChoice.One(key),
+            _ when Scale.TryParseTonic(text, out var tonic) => KeyChoice.On(tonic),
+            _ => null,
+        };
+}

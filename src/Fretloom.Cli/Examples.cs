@@ -1,0 +1,62 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+
+namespace Fretloom.Cli;
+
+/// <summary>Help that ends with examples to copy.</summary>
+internal static class Examples
+{
+    private static readonly Dictionary<string, string[]> ByCommand = new()
+    {
+        ["fretloom"] =
+        [
+            "fretloom show \"the notes of the key, in D major, on strings 4-1\"",
+            "fretloom build lessons/the-cloth-of-a-key.md --out out",
+            "fretloom demo",
+        ],
+        ["show"] =
+        [
+            "fretloom show \"the notes of the key, on a guitar, in D major, on strings 4-1, frets 0-12\"",
+            "fretloom show \"the seventh chords, on a low-G ukulele, in F major\" --out sevenths.svg",
+            "fretloom show \"C, F and G, on a ukulele, in first position\" --json",
+            "fretloom show --lines < sentences.txt",
+        ],
+        ["build"] =
+        [
+            "fretloom build lessons/straight-across-is-four.md",
+            "fretloom build lesson.md --out handouts --format pdf --paper letter",
+            "fretloom build lesson.md --key all --order fourths",
+        ],
+        ["demo"] = ["fretloom demo", "fretloom demo --out handouts"],
+    };
+
+    /// <summary>Gives a command, and all below it, <c>--help</c> with the examples of whichever is asked for.</summary>
+    public static void AddTo(Command root)
+    {
+        var help = new HelpOption();
+        help.Action = new HelpWithExamples((SynchronousCommandLineAction)help.Action!);
+        root.Options.Add(help);
+    }
+
+    /// <summary>The examples of a command, as they are printed and tested.</summary>
+    public static IReadOnlyList<string> Of(string command) => ByCommand.GetValueOrDefault(command, []);
+
+    private sealed class HelpWithExamples(SynchronousCommandLineAction help) : SynchronousCommandLineAction
+    {
+        public override bool ClearsParseErrors => true;
+
+        public override int Invoke(ParseResult parseResult)
+        {
+            var code = help.Invoke(parseResult);
+            var output = parseResult.InvocationConfiguration.Output;
+            output.WriteLine("Examples:");
+            foreach (var example in Of(parseResult.CommandResult.Command.Name))
+            {
+                output.WriteLine($"  {example}");
+            }
+
+            return code;
+        }
+    }
+}

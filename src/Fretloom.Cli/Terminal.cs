@@ -1,0 +1,51 @@
+using System.Text.Json;
+using Fretloom.Cli.Json;
+using Fretloom.Pages.Text;
+using Fretloom.Sentences;
+
+namespace Fretloom.Cli;
+
+/// <summary>The three streams of a run: results go to the output, everything said about them to the error stream.</summary>
+/// <param name="Input">What is read with <c>--lines</c>.</param>
+/// <param name="Output">Results.</param>
+/// <param name="Error">Progress and messages.</param>
+internal sealed record Terminal(TextReader Input, TextWriter Output, TextWriter Error)
+{
+    private const int UsualWidth = 80;
+
+    /// <summary>Columns of text to fill: those of the window, or 80 where there is none.</summary>
+    public int Width { get; init; } = WindowWidth();
+
+    /// <summary>Prints one JSON document on one line.</summary>
+    public void Print<T>(T document, System.Text.Json.Serialization.Metadata.JsonTypeInfo<T> type) =>
+        Output.WriteLine(JsonSerializer.Serialize(document, type));
+
+    /// <summary>Prints an error document.</summary>
+    public void PrintError(string message, int column) =>
+        Print(new ErrorDocument(new ErrorBody(message, column)), Documents.Contract.ErrorDocument);
+
+    /// <summary>Shows an error under the sentence it is in.</summary>
+    public void Explain(string sentence, SentenceError error)
+    {
+        Error.WriteLine(sentence);
+        Error.WriteLine(new string(' ', error.Column - 1) + new string('^', Math.Max(1, error.Length)));
+        Error.WriteLine(error.Message);
+    }
+
+    private static int WindowWidth()
+    {
+        if (Console.IsOutputRedirected)
+        {
+            return UsualWidth;
+        }
+
+        try
+        {
+            return Math.Max(PlainText.SmallestWidth, Console.WindowWidth);
+        }
+        catch (IOException)
+        {
+            return UsualWidth;
+        }
+    }
+}

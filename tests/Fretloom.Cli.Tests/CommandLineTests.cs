@@ -1,0 +1,62 @@
+namespace Fretloom.Cli.Tests;
+
+public class CommandLineTests
+{
+    [Fact]
+    public void Help_names_the_program_as_it_is_called()
+    {
+        var help = Call.Fretloom("--help");
+
+        Assert.Equal(0, help.Code);
+        Assert.Contains("fretloom [", help.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("show")]
+    [InlineData("build")]
+    [InlineData("demo")]
+    public void Help_of_every_command_ends_with_its_examples(string command)
+    {
+        var help = Call.Fretloom(command, "--help");
+
+        Assert.Equal(0, help.Code);
+        Assert.NotEmpty(Examples.Of(command));
+        Assert.EndsWith(
+            string.Concat(Examples.Of(command).Select(example => $"  {example}\n")),
+            help.Output,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Theory]
+    [InlineData("--bogus")]
+    [InlineData("show", "--bogus", "the triads")]
+    [InlineData("build")]
+    [InlineData("build", "x.md", "--paper", "a3")]
+    [InlineData("build", "x.md", "--format", "pdf,docx")]
+    [InlineData("build", "x.md", "--key", "H major")]
+    [InlineData("build", "x.md", "--order", "random")]
+    [InlineData("show")]
+    [InlineData("show", "the triads", "--lines")]
+    public void A_wrong_call_exits_with_2_and_says_where_help_is(params string[] args)
+    {
+        var call = Call.Fretloom(args);
+
+        Assert.Equal(2, call.Code);
+        Assert.Empty(call.Output);
+        Assert.Contains("--help", call.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_wrong_call_for_JSON_prints_an_error_document()
+    {
+        var call = Call.Fretloom("show", "--bogus", "the triads", "--json");
+
+        Assert.Equal(2, call.Code);
+        Assert.Contains(
+            "--bogus",
+            call.Json.GetProperty("error").GetProperty("message").GetString(),
+            StringComparison.Ordinal
+        );
+    }
+}

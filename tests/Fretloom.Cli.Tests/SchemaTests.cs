@@ -1,0 +1,73 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.Json.Schema;
+using System.Text.Json.Serialization.Metadata;
+using Fretloom.Cli.Json;
+using Fretloom.Testing;
+
+namespace Fretloom.Cli.Tests;
+
+/// <summary>The schemas in docs/json are made from the types that are printed, and what is printed fits them.</summary>
+public class SchemaTests
+{
+    private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true };
+
+    public static TheoryData<string> Names => ["show", "build", "error"];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_published_schema_is_that_of_the_types(string name) =>
+        Approved.Matches(SchemaOf(name).ToJsonString(Indented), "..", "docs", "json", $"{name}.schema.json");
+
+    [Fact]
+    public async Task What_is_printed_fits_the_schema_by_an_independent_validator()
+    {
+        Assert.SkipWhen(Oracle.WhyNot is not null, Oracle.WhyNot ?? "");
+        var shown = Call.FretloomReading(
+            """
+            the notes of the key, the landmarks and the symmetries, in Bb major
+            the seventh chords, on a low-G ukulele, with a capo at 2
+            C, F and G7, on a guitar, in first position
+            A minor pentatonic, in fifth position
+            """,
+            "show",
+            "--lines"
+        );
+        var wrong = Call.Fretloom("show", "the kee", "--json");
+        var built = Call.Fretloom("build", "missing.md", "--json");
+
+        List<(string Name, JsonElement Document)> printed =
+        [
+            .. shown.JsonLines.Select(document => ("show", document)),
+            ("error", wrong.Json),
+            ("build", built.Json),
+        ];
+        var checks = printed.Select(one => (SchemaOf(one.Name).ToJsonString(), one.Document.GetRawText()));
+        Assert.Equal("", await Oracle.ValidateAsync(checks));
+    }
+
+    [Fact]
+    public async Task The_validator_finds_what_does_not_fit()
+    {
+        Assert.SkipWhen(Oracle.WhyNot is not null, Oracle.WhyNot ?? "");
+
+        var said = await Oracle.ValidateAsync([(SchemaOf("error").ToJsonString(), """{"error": {"message": 3}}""")]);
+
+        Assert.Contains("message", said, StringComparison.Ordinal);
+    }
+
+    private static JsonObject SchemaOf(string name)
+    {
+        JsonTypeInfo type = name switch
+        {
+            "show" => Documents.Contract.ShowDocument,
+            "build" => Documents.Contract.BuildDocument,
+            _ => Documents.Contract.ErrorDocument,
+        };
+        var exporter = new JsonSchemaExporterOptions { TreatNullObliviousAsNonNullable = true };
+        var schema = type.GetJsonSchemaAsNode(exporter).AsObject();
+        schema.Insert(0, "$schema", "https://json-schema.org/draft/2020-12/schema");
+        schema.Insert(1, "title", $"fretloom {name} --json");
+        return schema;
+    }
+}
