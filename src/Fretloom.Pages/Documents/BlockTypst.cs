@@ -17,6 +17,7 @@ namespace Fretloom.Pages.Documents;
 internal sealed class BlockTypst(PicturedLesson pictured, double width, double scale, Dictionary<string, byte[]> files)
 {
     private readonly Outline _outline = new();
+    private int _depth;
 
     /// <summary>The blocks, one after the other.</summary>
     public TypstMarkup Markup(ValueList<Block> blocks) => TypstMarkup.Join(blocks.Select(Markup));
@@ -28,7 +29,7 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
             Block.Paragraph paragraph => TypstMarkup.Paragraph(Markup(paragraph.Content)),
             Block.Listing { FirstNumber: { } first } list => TypstMarkup.NumberedList(Entries(list), first),
             Block.Listing list => TypstMarkup.BulletList(Entries(list), !list.Entries.All(IsTask)),
-            Block.Quote quote => TypstMarkup.Quote(Markup(quote.Content)),
+            Block.Quote quote => TypstMarkup.Quote(Inside(() => Markup(quote.Content))),
             Block.Code code => TypstMarkup.CodeBlock(code.Characters),
             Block.Table table => Table(table),
             Block.Rule => TypstMarkup.Rule,
@@ -47,11 +48,22 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
 
     // A paragraph alone in an entry is written without its empty lines, which would spread the list.
     private TypstMarkup Entry(ValueList<Block> entry) =>
-        TypstMarkup.Join(
-            entry.Select(
-                (block, at) => at == 0 && block is Block.Paragraph paragraph ? Markup(paragraph.Content) : Markup(block)
+        Inside(() =>
+            TypstMarkup.Join(
+                entry.Select(
+                    (block, at) =>
+                        at == 0 && block is Block.Paragraph paragraph ? Markup(paragraph.Content) : Markup(block)
+                )
             )
         );
+
+    private TypstMarkup Inside(Func<TypstMarkup> write)
+    {
+        _depth++;
+        var markup = write();
+        _depth--;
+        return markup;
+    }
 
     private static TypstMarkup Table(Block.Table table) =>
         TypstMarkup.Table(
@@ -92,11 +104,17 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
         return markup;
     }
 
-    // Shown at the size it was drawn for, so that no type gets too small; what is wider than the text is turned in large print.
+    // Shown at the size it was drawn for, so that no type gets too small. What is wider than the text is turned in large
+    // print, but not in a list or a quote, which cannot hold a sheet of its own.
     private HandoutPicture Placed(Picture picture, string path)
     {
         var share = picture.Drawing.Width * scale / width;
-        return new HandoutPicture(path, picture.Drawing.Description, Math.Min(1, share), isLandscape: share > 1);
+        return new HandoutPicture(
+            path,
+            picture.Drawing.Description,
+            Math.Min(1, share),
+            isLandscape: share > 1 && _depth == 0
+        );
     }
 
     private static TypstMarkup Markup(ValueList<Inline> content) => TypstMarkup.Join(content.Select(Markup));

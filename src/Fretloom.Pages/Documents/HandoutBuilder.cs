@@ -77,7 +77,14 @@ public sealed class HandoutBuilder : IDisposable
     )
     {
         using var staged = new StagedFiles(options.Folder, _write);
-        foreach (var (file, at) in plan.Select((file, at) => (file, at)))
+
+        // The typesetter takes longest to start: it does so while the other files are made.
+        if (plan.Exists(file => file.Kind == "pdf"))
+        {
+            _ = Task.Run(_typst.WarmUp, CancellationToken.None);
+        }
+
+        foreach (var (file, at) in plan.OrderBy(file => file.Kind == "pdf").Select((file, at) => (file, at)))
         {
             cancellation.ThrowIfCancellationRequested();
             staged.Add(file.Name, file.Make());

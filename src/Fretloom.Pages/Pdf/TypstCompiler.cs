@@ -65,6 +65,21 @@ public sealed class TypstCompiler : IDisposable
         }
     }
 
+    /// <summary>
+    /// Starts the compiler before the first document needs it. Meant for another thread; does nothing when it runs or is
+    /// disposed. What goes wrong is told by <see cref="Compile"/>, which tries again.
+    /// </summary>
+    internal void WarmUp()
+    {
+        lock (gate)
+        {
+            if (!isDisposed)
+            {
+                engine ??= Start();
+            }
+        }
+    }
+
     /// <summary>Ends the engine. A process that leaves one running is ended by the system when it exits.</summary>
     public void Dispose()
     {
