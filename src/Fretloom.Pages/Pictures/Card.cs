@@ -52,7 +52,6 @@ internal sealed class Card
                     CardHeading.Draw(_shape, CardLayout.Padding / 2, _layout.CardWidth - CardLayout.Padding / 2, tone)
                 )
                 .Concat(neck)
-                .Concat(Span())
                 .ToValueList()
         );
     }
@@ -76,7 +75,7 @@ internal sealed class Card
             .Concat(Threads())
             .Concat(_shape.Notes.Select(Mark))
             .Concat(FretNumbers())
-            .Concat(Dimension());
+            .Concat(Span());
     }
 
     private IEnumerable<Node> Threads()
@@ -139,35 +138,42 @@ internal sealed class Card
         _frame.FretX(upper) - _frame.FretX(lower)
         >= (BoldNumber.WidthOf(Text(lower)) + Number.WidthOf(Text(upper))) / 2 + 2;
 
-    private IEnumerable<Node> Dimension()
-    {
-        var frets = _shape.Spots.Select(spot => spot.Fret).Where(fret => fret > 0).ToList();
-        if (frets.Count == 0 || frets.Min() == frets.Max())
-        {
-            yield break;
-        }
-
-        var instrument = _exhibit.Map.Instrument;
-        var left = _frame.MillimetreX(instrument.LandingMm(frets.Min()));
-        var right = _frame.MillimetreX(instrument.LandingMm(frets.Max()));
-        var y = NumbersY + 7;
-        var line = new Stroke(Tone.Quiet, 0.7);
-        yield return new Node.Line(left, y, right, y, line);
-        yield return new Node.Line(left, y - 2.5, left, y + 2.5, line);
-        yield return new Node.Line(right, y - 2.5, right, y + 2.5, line);
-    }
-
+    /// <summary>The line between the outermost landing points with its length, and the span below; for a single fret the span alone.</summary>
     private IEnumerable<Node> Span()
     {
-        var middle = _layout.CardWidth / 2;
         var (stretch, span) = CardWords.SpanOf(_shape);
+        var (left, right) = Stretch();
         if (stretch.Length > 0)
         {
-            yield return new Node.Label(middle, NumbersY + 18.5, stretch, BoldNumber, Tone.Ink, Anchor.Middle);
+            var y = NumbersY + 7;
+            var line = new Stroke(Tone.Quiet, 0.7);
+            yield return new Node.Line(left, y, right, y, line);
+            yield return new Node.Line(left, y - 2.5, left, y + 2.5, line);
+            yield return new Node.Line(right, y - 2.5, right, y + 2.5, line);
+            yield return Centred(stretch, 18.5, BoldNumber, Tone.Ink);
         }
 
-        var y = NumbersY + (stretch.Length > 0 ? 29 : 18.5);
-        yield return new Node.Label(middle, y, span, Number, Tone.Quiet, Anchor.Middle);
+        yield return Centred(span, stretch.Length > 0 ? 29 : 18.5, Number, Tone.Quiet);
+
+        Node.Label Centred(string text, double below, TextStyle style, Tone tone)
+        {
+            var margin = style.WidthOf(text) / 2 + 1;
+            var x = Math.Clamp((left + right) / 2, margin, Math.Max(margin, _layout.CardWidth - margin));
+            return new Node.Label(x, NumbersY + below, text, style, tone, Anchor.Middle);
+        }
+    }
+
+    /// <summary>Where the fingers land at the lowest and the highest fret; the middle of the neck when all strings are open.</summary>
+    private (double Left, double Right) Stretch()
+    {
+        var frets = _shape.Spots.Select(spot => spot.Fret).Where(fret => fret > 0).ToList();
+        var instrument = _exhibit.Map.Instrument;
+        return frets.Count == 0
+            ? (_frame.FretX(0), _frame.FretX(0))
+            : (
+                _frame.MillimetreX(instrument.LandingMm(frets.Min())),
+                _frame.MillimetreX(instrument.LandingMm(frets.Max()))
+            );
     }
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);

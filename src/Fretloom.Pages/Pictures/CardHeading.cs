@@ -19,7 +19,7 @@ internal static class CardHeading
     public static string LargeText(Shape shape) =>
         shape.Source switch
         {
-            ShapeSource.OfChord { Roman: { } roman } => Accidentals.Pretty(roman.ToString()),
+            ShapeSource.OfChord { Roman: { } roman } => Wording.Numeral(roman),
             ShapeSource.OfChord chord => Accidentals.Pretty(chord.Name),
             _ => shape.Spots.Min(spot => spot.Fret) is var lowest and > 0
                 ? $"from fret {Wording.Number(lowest)}"

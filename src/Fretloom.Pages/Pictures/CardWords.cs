@@ -24,11 +24,9 @@ internal static class CardWords
 
     /// <summary>The numeral with the chord, or the name alone: <c>V7, F7</c>.</summary>
     public static string NameOf(Shape shape) =>
-        Accidentals.Pretty(
-            shape.Source is ShapeSource.OfChord { Roman: { } roman }
-                ? $"{roman}, {shape.Source.Name}"
-                : shape.Source.Name
-        );
+        shape.Source is ShapeSource.OfChord { Roman: { } roman }
+            ? $"{Wording.Numeral(roman)}, {Accidentals.Pretty(shape.Source.Name)}"
+            : Accidentals.Pretty(shape.Source.Name);
 
     /// <summary>The title and the description of some cards.</summary>
     public static (string Title, string Description) Of(Exhibit exhibit, IReadOnlyList<Shape> shapes)

@@ -86,8 +86,7 @@ internal sealed class ChordBox
         );
         if (roman is not null)
         {
-            var text = Accidentals.Pretty(roman.ToString());
-            yield return new Node.Label(middle, 27, text, NumeralStyle, Tone.Quiet, Anchor.Middle);
+            yield return new Node.Label(middle, 27, Wording.Numeral(roman), NumeralStyle, Tone.Quiet, Anchor.Middle);
         }
     }
 

@@ -53,6 +53,7 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
             new("axes", Axes().ToValueList()),
             new("threads", Threads().ToValueList()),
             new("marks", Marks().ToValueList()),
+            new("half-turn centres", Centres.Select(Point).ToValueList()),
             new("string names", Names().ToValueList()),
             new("fret numbers", Numbers().ToValueList()),
         }.Where(group => group.Children.Count > 0);
@@ -118,10 +119,12 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
             var x = frame.PlaceX(centre);
             var top = frame.EdgeTop - 3 - Emblem.HalfTurnHeight / 2;
             yield return new Node.Line(x, top, x, middle, new Stroke(Tone.Ink, 0.9, Dash.Axis));
-            yield return new Node.Circle(x, middle, 2.2, Tone.Ink, new Stroke(Tone.Paper, 1));
             yield return Emblem.HalfTurn(x, top);
         }
     }
+
+    private Node Point(double centre) =>
+        new Node.Circle(frame.PlaceX(centre), (frame.Top + frame.Bottom) / 2, 2.2, Tone.Ink, new Stroke(Tone.Paper, 1));
 
     private IEnumerable<Node> Threads()
     {

@@ -7,6 +7,6 @@ namespace Fretloom.Pages.Pictures;
 /// <param name="Table">What it holds.</param>
 public sealed record Picture(Drawing Drawing, TextTable Table)
 {
-    /// <summary>What kind of picture it is, as part of a file name: <c>neck</c>, <c>cards</c> or <c>boxes</c>.</summary>
+    /// <summary>What kind of picture it is, as part of a file name: <c>neck</c>, <c>landmarks</c>, <c>cards</c> or <c>boxes</c>.</summary>
     public string Kind { get; init; } = "neck";
 }

@@ -63,6 +63,9 @@ public static class PicturePlan
         var words = NeckWords.Of(content);
         return HasLandmarksOnly(exhibit)
             ? new Picture(NeckPicture.DrawLandmarks(content, width, words), NeckWords.LandmarkTable(exhibit.Landmarks!))
+            {
+                Kind = "landmarks",
+            }
             : new Picture(NeckPicture.Draw(content, width, words), NeckWords.Table(content));
     }
 }

@@ -8,6 +8,9 @@ internal static class ScreenCss
 {
     private const string Root = "svg.fretloom";
 
+    /// <summary>The paper behind a picture that is a file of its own.</summary>
+    public const string OwnPaper = Root + ":root { background: var(--fl-paper); }\n";
+
     private static readonly Tone[] Tones =
     [
         .. Enum.GetValues<Tone>().Where(tone => tone is not (Tone.None or Tone.Empty)),

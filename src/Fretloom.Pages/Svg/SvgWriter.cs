@@ -62,7 +62,7 @@ public sealed class SvgWriter
         );
         if (isAlone && !_theme.IsResolved)
         {
-            _text.Append($"  <style>\n{Indented(SvgTheme.ScreenStyles)}  </style>\n");
+            _text.Append($"  <style>\n{Indented(SvgTheme.ScreenStyles + ScreenCss.OwnPaper)}  </style>\n");
         }
 
         Definitions(drawing);
