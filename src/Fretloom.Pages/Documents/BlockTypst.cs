@@ -108,13 +108,11 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
     // print, but not in a list or a quote, which cannot hold a sheet of its own.
     private HandoutPicture Placed(Picture picture, string path)
     {
-        var share = picture.Drawing.Width * scale / width;
-        return new HandoutPicture(
-            path,
-            picture.Drawing.Description,
-            Math.Min(1, share),
-            isLandscape: share > 1 && _depth == 0
-        );
+        var shown = picture.Drawing.Width * scale;
+        return new HandoutPicture(path, picture.Drawing.Description, isLandscape: shown > width && _depth == 0)
+        {
+            WidthPt = Math.Round(shown, 2),
+        };
     }
 
     private static TypstMarkup Markup(ValueList<Inline> content) => TypstMarkup.Join(content.Select(Markup));

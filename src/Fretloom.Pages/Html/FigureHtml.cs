@@ -36,11 +36,7 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
             Picture(pictures[at], $"{Id(figure)}-{Number(at + 1)}");
         }
 
-        foreach (var picture in pictures)
-        {
-            Table(picture);
-        }
-
+        Words(pictures);
         html.Close();
     }
 
@@ -62,41 +58,50 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
         html.Raw(SvgWriter.Write(picture.Drawing, SvgTheme.Screen, id, isAlone: false)).Close().Line();
     }
 
-    private void Table(Picture picture)
+    // What all pictures of the figure show, for those who do not see them and for those who want to copy it.
+    private void Words(ValueList<Picture> pictures)
     {
-        html.Open("details").Element("summary", "In words").Line();
-        html.Element("p", picture.Drawing.Description).Line();
-        if (picture.Table.Rows.Count > 0)
+        if (pictures.Count == 0)
         {
-            html.Open(
-                "div",
-                ("class", "scroll"),
-                ("tabindex", "0"),
-                ("role", "group"),
-                ("aria-label", "Table: " + picture.Drawing.Title)
-            );
-            html.Open("table").Open("thead").Open("tr");
-            foreach (var cell in picture.Table.Header)
+            return;
+        }
+
+        html.Open("details").Element("summary", "In words").Line();
+        foreach (var picture in pictures)
+        {
+            html.Element("p", picture.Drawing.Description).Line();
+            if (picture.Table.Rows.Count > 0)
             {
-                html.Element("th", cell, ("scope", "col"));
+                Table(picture);
             }
-
-            html.Close().Close().Open("tbody").Line();
-            foreach (var row in picture.Table.Rows)
-            {
-                html.Open("tr");
-                for (var at = 0; at < row.Count; at++)
-                {
-                    html.Element(at == 0 ? "th" : "td", row[at], ("scope", at == 0 ? "row" : null));
-                }
-
-                html.Close().Line();
-            }
-
-            html.Close().Close().Close();
         }
 
         html.Close().Line();
+    }
+
+    private void Table(Picture picture)
+    {
+        var label = "Table: " + picture.Drawing.Title;
+        html.Open("div", ("class", "scroll"), ("tabindex", "0"), ("role", "group"), ("aria-label", label));
+        html.Open("table").Open("thead").Open("tr");
+        foreach (var cell in picture.Table.Header)
+        {
+            html.Element("th", cell, ("scope", "col"));
+        }
+
+        html.Close().Close().Open("tbody").Line();
+        foreach (var row in picture.Table.Rows)
+        {
+            html.Open("tr");
+            for (var at = 0; at < row.Count; at++)
+            {
+                html.Element(at == 0 ? "th" : "td", row[at], ("scope", at == 0 ? "row" : null));
+            }
+
+            html.Close().Line();
+        }
+
+        html.Close().Close().Close().Line();
     }
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);

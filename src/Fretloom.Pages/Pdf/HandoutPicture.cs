@@ -37,13 +37,16 @@ public sealed record HandoutPicture
     /// <summary>Part of the full width it takes, above 0 and up to 1.</summary>
     public double Share { get; }
 
+    /// <summary>The width in points, instead of <see cref="Share"/>; null for that. Where there is less room, it is as wide as the room.</summary>
+    public double? WidthPt { get; init; }
+
     /// <summary>Whether it gets a page of its own in the large-print edition.</summary>
     public bool IsLandscape { get; }
 
     internal string ToCall(TypstMarkup caption) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"picture({Source}, caption: {caption.OrNone}, share: {Share}, landscape: {(IsLandscape ? "true" : "false")})"
+            $"picture({Source}, caption: {caption.OrNone}, share: {Share}, width: {(WidthPt is { } points ? FormattableString.Invariant($"{points}pt") : "none")}, landscape: {(IsLandscape ? "true" : "false")})"
         );
 
     internal string ToAside(TypstMarkup words) => $"aside({Source}, words: {words.OrNone})";

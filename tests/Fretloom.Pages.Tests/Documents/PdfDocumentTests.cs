@@ -69,6 +69,25 @@ public sealed class PdfDocumentTests
         Assert.True(body >= 18);
     }
 
+    [Theory]
+    [InlineData("- a\n\n  ")]
+    [InlineData("> ")]
+    [InlineData("> - a\n>\n>   ")]
+    public void A_picture_may_stand_in_a_list_or_a_quote(string before)
+    {
+        var inner = before.Split('\n')[^1].Replace('-', ' ');
+        var lesson = Samples.WithText(
+            $"{before}```show\n{inner}the landmarks\n{inner}caption: Where to look\n{inner}```"
+        );
+
+        foreach (var isLargePrint in new[] { false, true })
+        {
+            var pdf = PdfDocument.Of(lesson, new PrintOptions(IsLargePrint: isLargePrint), Typst);
+
+            Assert.Contains("Where to look", TextOf(pdf), StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void A_lesson_in_another_key_says_so_everywhere()
     {
