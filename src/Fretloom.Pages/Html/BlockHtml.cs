@@ -13,7 +13,8 @@ internal sealed class BlockHtml(HtmlText html, PicturedLesson pictured)
     /// <summary>Writes blocks, each heading opening a section that ends before the next heading of its level.</summary>
     public void WriteSections(ValueList<Block> blocks)
     {
-        var open = 1;
+        // Levels of the sections that are open; a heading in a list or a quote opens none, so levels may be missing.
+        var open = new Stack<int>();
         var sections = 0;
         foreach (var block in blocks)
         {
@@ -24,22 +25,24 @@ internal sealed class BlockHtml(HtmlText html, PicturedLesson pictured)
             }
 
             var level = _outline.LevelOf(heading.Level);
-            for (; open >= level; open--)
-            {
-                html.Close().Line();
-            }
-
-            var id = $"section-{++sections}";
+            Close(level);
+            var id = string.Create(CultureInfo.InvariantCulture, $"section-{++sections}");
             html.Open("section", ("aria-labelledby", id)).Line();
-            open = level;
+            open.Push(level);
             html.Open(ElementOf(level), ("id", id));
             InlineHtml.Write(html, heading.Content);
             html.Close().Line();
         }
 
-        for (; open > 1; open--)
+        Close(0);
+
+        void Close(int level)
         {
-            html.Close().Line();
+            while (open.TryPeek(out var last) && last >= level)
+            {
+                open.Pop();
+                html.Close().Line();
+            }
         }
     }
 

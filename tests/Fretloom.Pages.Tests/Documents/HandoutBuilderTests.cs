@@ -31,7 +31,7 @@ public sealed class HandoutBuilderTests : IDisposable
         return path;
     }
 
-    private static string Short(string body = "```show\nthe landmarks\n```\n") =>
+    private static string Short(string body = "```show\nthe notes of the key\n```\n") =>
         $"---\ntitle: T\nkey: G major\n---\n\n{body}";
 
     private string[] Names() =>

@@ -84,6 +84,18 @@ public partial class HtmlPageTests
     }
 
     [Fact]
+    public void A_heading_in_a_quote_opens_no_section()
+    {
+        var page = Parsed(Samples.WithText("> # a\n\n## b\n\ntext\n\n# c"));
+
+        Assert.Equal(
+            ["h1", "h2", "h3", "h2"],
+            page.Descendants().Select(element => element.Name.LocalName).Where(Headings.Contains)
+        );
+        Assert.Equal(2, All(page, "section").Count());
+    }
+
+    [Fact]
     public void Every_reference_inside_the_page_is_met_and_every_name_stands_once()
     {
         var ids = Sample.Descendants().Attributes("id").Select(attribute => attribute.Value).ToList();
@@ -168,7 +180,7 @@ public partial class HtmlPageTests
     public void Any_lesson_gives_a_page_that_is_well_formed() =>
         Gen.OneOf(Scraps)
             .Array[0, 40]
-            .Sample(scraps => Assert.NotNull(Parsed(Samples.WithText(string.Concat(scraps))).Root), iter: 200);
+            .Sample(scraps => Assert.NotNull(Parsed(Samples.WithText(string.Concat(scraps))).Root), iter: 2000);
 
     [Fact]
     public void Paper_can_be_chosen()
