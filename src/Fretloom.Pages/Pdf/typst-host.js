@@ -2,27 +2,31 @@
 import { initSync, TypstCompilerBuilder } from "typst_ts_web_compiler.mjs";
 
 let compiler;
+let memory;
 
 globalThis.typst = {
   newBytes: (length) => new Uint8Array(length),
 
   start(wasm, fonts) {
-    initSync({ module: new WebAssembly.Module(wasm) });
+    memory = initSync({ module: new WebAssembly.Module(wasm) }).memory;
     const builder = new TypstCompilerBuilder();
     builder.set_dummy_access_model();
     for (const font of fonts) builder.add_raw_font(font);
     builder.build().then((built) => { compiler = built; });
   },
 
+  // Bytes the compiler has taken; it remembers earlier documents and never gives any back.
+  memoryInUse: () => memory.buffer.byteLength,
+
   forgetFiles: () => compiler.reset_shadow(),
 
   addFile: (path, bytes) => compiler.map_shadow(path, bytes),
 
   // Answers with the PDF, if there is one, and the diagnostics as text. After a crash the compiler is not to be used again.
-  compile(source) {
+  compile(path, source) {
     try {
-      compiler.add_source("/main.typ", source);
-      const answer = compiler.compile("/main.typ", null, "pdf", 3);
+      compiler.add_source(path, source);
+      const answer = compiler.compile(path, null, "pdf", 3);
       return { pdf: answer.result, diagnostics: JSON.stringify(answer.diagnostics ?? []) };
     } catch (error) {
       return { hasCrashed: true, diagnostics: JSON.stringify([{ path: "", range: "", severity: "error", message: String(error) }]) };

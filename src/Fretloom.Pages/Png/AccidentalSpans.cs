@@ -12,7 +12,7 @@ namespace Fretloom.Pages.Png;
 internal static class AccidentalSpans
 {
     /// <summary>The document with each run of accidentals in a <c>tspan</c> of its own.</summary>
-    /// <exception cref="XmlException">The text is not XML.</exception>
+    /// <exception cref="XmlException">The text is not XML, or not SVG.</exception>
     public static string Mark(string svg)
     {
         using var reader = XmlReader.Create(
@@ -20,6 +20,11 @@ internal static class AccidentalSpans
             new XmlReaderSettings { DtdProcessing = DtdProcessing.Ignore, XmlResolver = null }
         );
         var document = XDocument.Load(reader, LoadOptions.PreserveWhitespace);
+        if (document.Root!.Name.LocalName != "svg")
+        {
+            throw new XmlException($"The document is a {document.Root.Name.LocalName}, not an svg.");
+        }
+
         var texts = document
             .DescendantNodes()
             .OfType<XText>()
