@@ -157,7 +157,7 @@ internal sealed class Card
 
         Node.Label Centred(string text, double below, TextStyle style, Tone tone)
         {
-            var margin = style.WidthOf(text) / 2 + 1;
+            var margin = style.WidthOf(text) / 2 + 2.5;
             var x = Math.Clamp((left + right) / 2, margin, Math.Max(margin, _layout.CardWidth - margin));
             return new Node.Label(x, NumbersY + below, text, style, tone, Anchor.Middle);
         }

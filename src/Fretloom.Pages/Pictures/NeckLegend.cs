@@ -12,7 +12,8 @@ internal static class NeckLegend
     {
         var marks = content.Notes.Select(content.MarkOf).ToList();
         var kinds = marks.Select(mark => mark.Kind).ToHashSet();
-        if (kinds.Contains(MarkKind.OfKey) && (kinds.Count > 1 || marks.Exists(mark => mark.IsTonic)))
+        var hasPlain = marks.Exists(mark => mark is { Kind: MarkKind.OfKey, IsTonic: false });
+        if (hasPlain && (kinds.Count > 1 || marks.Exists(mark => mark.IsTonic)))
         {
             yield return MarkItem(MarkKind.OfKey, false, false, content.IsWholeKey ? "in the key" : "note");
         }

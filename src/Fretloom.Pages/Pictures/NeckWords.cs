@@ -74,6 +74,11 @@ internal static class NeckWords
     private static IEnumerable<string> Sentences(NeckContent content, string key)
     {
         yield return $"{key} on {Wording.Place(content.Map)}{(content.IsLeftHanded ? ", for a left-handed player" : "")}.";
+        foreach (var (far, near) in Reentrant(content.Map))
+        {
+            yield return $"Re-entrant: string {Wording.Number(far)} sounds above string {Wording.Number(near)}.";
+        }
+
         if (content.Landmarks is { } landmarks)
         {
             yield return Landmarks(landmarks);
@@ -90,6 +95,14 @@ internal static class NeckWords
             yield return $"Turned upside down about {Wording.List(centres)}, the key lies on itself.";
         }
     }
+
+    /// <summary>Neighbours of the set of which the far one is tuned higher, as no ordinary tuning has them.</summary>
+    private static IEnumerable<(int Far, int Near)> Reentrant(NeckMap map) =>
+        map
+            .Strings.Numbers.Zip(map.Strings.Numbers.Skip(1))
+            .Where(pair =>
+                map.Instrument.String(pair.First).Open.MidiNumber > map.Instrument.String(pair.Second).Open.MidiNumber
+            );
 
     private static string Landmarks(Landmarks landmarks)
     {
