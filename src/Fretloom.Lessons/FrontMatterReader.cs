@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Fretloom.Exhibits;
+using Fretloom.Lessons.Markdown;
 using Fretloom.Lessons.Syntax;
 using Fretloom.Lessons.Yaml;
 using Fretloom.Sentences;
@@ -8,7 +9,7 @@ using Fretloom.Sentences;
 namespace Fretloom.Lessons;
 
 /// <summary>Reads the lines between <c>---</c> at the start of a lesson.</summary>
-internal sealed partial class FrontMatterReader(SourceText source, DiagnosticList found)
+internal sealed partial class FrontMatterReader(SourceText source, DiagnosticList found, DiagnosticList bound)
 {
     private static readonly string[] Known =
     [
@@ -79,6 +80,11 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
         }
 
         KeyWords.Check(entry.Value, entry.ValueOffset, found);
+        if (entry.Key is "title" or "subtitle")
+        {
+            ProseCheck.Check(entry.Value, entry.ValueOffset, bound);
+        }
+
         var (value, at) = (entry.Value, entry.ValueOffset);
         switch (entry.Key)
         {

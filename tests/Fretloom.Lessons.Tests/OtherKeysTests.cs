@@ -70,6 +70,19 @@ public class OtherKeysTests
         );
     }
 
+    [Fact]
+    public void Titles_and_captions_that_stay_behind_are_warnings_too()
+    {
+        var lesson = Lesson.Parse(
+            "---\ntitle: All of G major\nkey: G major\n---\n\n```show\nthe landmarks\ncaption: From D7 home\n```\n"
+        );
+
+        Assert.Equal(
+            [(2, 15), (8, 15)],
+            lesson.InKey(Key.Parse("A major")).Diagnostics.Select(found => (found.Line, found.Column))
+        );
+    }
+
     [Theory]
     [InlineData("A good day, and I play. Be calm, Dear Fred: {chord V7}, {degree 5}.")]
     [InlineData("Go to <https://example.org/A/B7> on string 4, with finger 2.")]

@@ -9,7 +9,12 @@ using Block = Fretloom.Lessons.Syntax.Block;
 namespace Fretloom.Lessons.Markdown;
 
 /// <summary>Fenced blocks -> code, or a sentence with its options.</summary>
-internal sealed partial class FenceReader(SourceText source, Instrument instrument, DiagnosticList found)
+internal sealed partial class FenceReader(
+    SourceText source,
+    Instrument instrument,
+    DiagnosticList found,
+    DiagnosticList bound
+)
 {
     private static readonly string[] Later = ["claim", "play"];
     private static readonly string[] Kinds = ["show", "text"];
@@ -72,6 +77,7 @@ internal sealed partial class FenceReader(SourceText source, Instrument instrume
         foreach (var entry in FlatYaml.Read(text.Text, text.OffsetOf, FigureOptions.Names, found))
         {
             KeyWords.Check(entry.Value, entry.ValueOffset, found);
+            ProseCheck.Check(entry.Value, entry.ValueOffset, bound);
             options = entry.Key switch
             {
                 "caption" => options with { Caption = entry.Value },

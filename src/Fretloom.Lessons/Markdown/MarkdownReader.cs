@@ -20,7 +20,7 @@ internal sealed class MarkdownReader(
 )
 {
     private readonly InlineReader _inlines = new(found);
-    private readonly FenceReader _fences = new(source, instrument, found);
+    private readonly FenceReader _fences = new(source, instrument, found, bound);
 
     /// <summary>Reads the blocks of a lesson.</summary>
     /// <param name="text">As long as the source, so that places agree; the front matter is blanked out.</param>
@@ -91,7 +91,7 @@ internal sealed class MarkdownReader(
         var line = block.Line + 1;
         if (block is HeadingBlock or ParagraphBlock or Table)
         {
-            CheckProse(block.Span);
+            ProseCheck.Check(source.Text[block.Span.Start..(block.Span.End + 1)], block.Span.Start, bound);
         }
 
         switch (block)
@@ -126,14 +126,6 @@ internal sealed class MarkdownReader(
                 found.Warning(html.Span.Start, InlineReader.HtmlIsText);
                 yield return new Block.Paragraph(line, [new Inline.Text(html.Lines.ToString())]);
                 break;
-        }
-    }
-
-    private void CheckProse(SourceSpan span)
-    {
-        if (ProseCheck.Find(source.Text[span.Start..(span.End + 1)]) is var (at, name))
-        {
-            bound.Warning(span.Start + at, ProseCheck.Message(name));
         }
     }
 

@@ -5,18 +5,29 @@ namespace Fretloom.Lessons.Markdown;
 /// <summary>Finds names of notes, chords, keys and frets in prose: they stay as they are when a lesson is made in other keys.</summary>
 internal static partial class ProseCheck
 {
+    /// <summary>Warns of the first such name in a text.</summary>
+    /// <param name="text">Prose as it was typed.</param>
+    /// <param name="offset">Where it stands in the file.</param>
+    /// <param name="bound">Takes what is wrong in other keys than the lesson's own.</param>
+    public static void Check(string text, int offset, DiagnosticList bound)
+    {
+        if (Find(text) is var (at, name))
+        {
+            bound.Warning(
+                offset + at,
+                $"'{name}' stays as it is in every key; {{key}}, {{degree 5}} and {{chord V7}} follow the key."
+            );
+        }
+    }
+
     /// <summary>The first such name in a text, or null.</summary>
     /// <param name="text">Prose as it was typed.</param>
     /// <returns>Where it begins, counted from 0, and the name.</returns>
-    public static (int At, string Name)? Find(string text)
+    private static (int At, string Name)? Find(string text)
     {
         var match = Bound().Match(text);
         return match.Success ? (match.Index, match.Value) : null;
     }
-
-    /// <summary>The finding about such a name.</summary>
-    public static string Message(string name) =>
-        $"'{name}' stays as it is in every key; {{key}}, {{degree 5}} and {{chord V7}} follow the key.";
 
     // A note with an accidental, a chord symbol, a note letter other than A and I-like words, a fret by number, frets in a row.
     [GeneratedRegex(

@@ -3,6 +3,7 @@ using Fretloom.Pages.Documents;
 using Fretloom.Pages.Pdf;
 using Fretloom.Theory;
 using UglyToad.PdfPig.DocumentLayoutAnalysis.TextExtractor;
+using UglyToad.PdfPig.Tokens;
 using PdfReader = UglyToad.PdfPig.PdfDocument;
 
 namespace Fretloom.Pages.Tests.Documents;
@@ -43,6 +44,50 @@ public sealed class PdfDocumentTests
     [InlineData("The pull")]
     public void Everything_written_can_be_read_in_the_pdf(string words) =>
         Assert.Contains(words, TextOf(Sample), StringComparison.Ordinal);
+
+    [Fact]
+    public void Every_picture_is_described_and_every_part_is_tagged()
+    {
+        using var document = PdfReader.Open(Sample);
+        var objects = document
+            .Structure.CrossReferenceTable.ObjectOffsets.Keys.Select(key => document.Structure.GetObject(key).Data)
+            .OfType<DictionaryToken>()
+            .ToList();
+        var descriptions = objects.Select(tag => Text(tag, "Alt")).Where(text => text is not null).ToList();
+        var tags = objects.Select(tag => Text(tag, "S")).ToHashSet();
+
+        // Structure types of ISO 32000-2, 14.8.4.
+        string[] expected =
+        [
+            "H1",
+            "H2",
+            "H3",
+            "H4",
+            "P",
+            "L",
+            "LI",
+            "Table",
+            "TH",
+            "TD",
+            "Figure",
+            "Link",
+            "BlockQuote",
+        ];
+        Assert.Empty(expected.Except(tags));
+        Assert.Contains(descriptions, text => text!.StartsWith("F major on low-G ukulele", StringComparison.Ordinal));
+        Assert.Contains("The dominant seventh runs from fret 5 of string 4 to fret 1 of string 1.", descriptions);
+    }
+
+    private static string? Text(DictionaryToken tag, string name) =>
+        tag.TryGet(NameToken.Create(name), out var value)
+            ? value switch
+            {
+                StringToken text => text.Data,
+                HexToken text => text.Data,
+                NameToken text => text.Data,
+                _ => null,
+            }
+            : null;
 
     [Theory]
     [InlineData(Paper.A4, 210, 297)]
