@@ -6,7 +6,10 @@ namespace Fretloom.Lessons;
 public sealed record FrontMatter
 {
     /// <summary>The title; it may hold words that follow the key, such as <c>{key}</c>.</summary>
-    public string Title { get; init; } = "";
+    public string Title { get; init; } = Untitled;
+
+    /// <summary>The title of a lesson that has none, which is an error; seen only when a lesson is made in spite of it.</summary>
+    internal const string Untitled = "Untitled lesson";
 
     /// <summary>A line below the title.</summary>
     public string? Subtitle { get; init; }

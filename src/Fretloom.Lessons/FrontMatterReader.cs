@@ -61,7 +61,7 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
             Take(entry);
         }
 
-        if (string.IsNullOrWhiteSpace(_read.Title))
+        if (!entries.Exists(entry => entry.Key == "title"))
         {
             found.Error(0, "The lesson has no title; add a line such as 'title: Three frets that carry the key'.");
         }

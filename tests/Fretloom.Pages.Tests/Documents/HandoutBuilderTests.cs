@@ -110,6 +110,21 @@ public sealed class HandoutBuilderTests : IDisposable
         );
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("just text")]
+    [InlineData("---\nkey: H\n")]
+    public void Keeping_on_makes_something_of_every_text(string text)
+    {
+        var options = new BuildOptions(Out) { IsKeepGoing = true };
+
+        var result = Build(Lesson(text), options);
+
+        Assert.True(result.HasErrors);
+        Assert.Equal(["pdf", "html"], result.Files.Select(file => file.Kind));
+        Assert.Contains("<h1>Untitled lesson</h1>", File.ReadAllText(result.Files[1].Path), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_lesson_that_cannot_be_read_gives_no_files_even_when_keeping_on()
     {
