@@ -44,8 +44,12 @@ public static class Run
     }
 
     /// <summary>Whether a program of this name is on the PATH; tests that need it skip when it is not.</summary>
-    public static bool IsInstalled(string program) =>
+    public static bool IsInstalled(string program) => Find(program) is not null;
+
+    /// <summary>Where a program of this name is, by the PATH; null when it is nowhere.</summary>
+    public static string? Find(string program) =>
         (Environment.GetEnvironmentVariable("PATH") ?? "")
             .Split(Path.PathSeparator)
-            .Any(folder => File.Exists(Path.Combine(folder, program)));
+            .Select(folder => Path.Combine(folder, program))
+            .FirstOrDefault(File.Exists);
 }

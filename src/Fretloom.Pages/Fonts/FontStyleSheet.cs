@@ -20,33 +20,32 @@ public static class FontStyleSheet
         var letters = faces.Where(face => face.Family != TextFaces.Accidentals).ToList();
         foreach (var face in letters)
         {
-            Append(text, face, face.Family, face.IsItalic, null);
+            Append(text, face, face.Family, face, null);
         }
 
-        // Browsers choose the slant before they look at the characters, so upright and italic each need the rule.
-        var homes = letters
-            .Select(face => (face.Family, face.IsItalic))
-            .Append((TextFaces.Accidentals, false))
-            .Distinct();
-        foreach (var (family, isItalic) in homes)
+        // Browsers choose the slant and the weights before they look at the characters, so every cut needs the rule with its
+        // own slant and weights.
+        foreach (var face in letters)
         {
-            foreach (var face in TextFaces.All.Where(face => face.Family == TextFaces.Accidentals))
-            {
-                Append(text, face, family, isItalic, AccidentalRange);
-            }
+            Append(text, TextFaces.Find(TextFaces.Accidentals, face.Weight)!, face.Family, face, AccidentalRange);
+        }
+
+        foreach (var face in TextFaces.All.Where(face => face.Family == TextFaces.Accidentals))
+        {
+            Append(text, face, face.Family, face, AccidentalRange);
         }
 
         return text.ToString();
     }
 
     // A cut at 600 or above answers for all bolder weights too, so that no browser thickens it by itself.
-    private static void Append(StringBuilder text, FontFace face, string family, bool isItalic, string? range)
+    private static void Append(StringBuilder text, FontFace face, string family, FontFace answers, string? range)
     {
-        var hasBolder = TextFaces.All.Any(other => other.Family == face.Family && other.Weight > face.Weight);
-        var weight = face.Weight < 600 || hasBolder ? $"{face.Weight}" : $"{face.Weight} 900";
+        var hasBolder = TextFaces.All.Any(other => other.Family == answers.Family && other.Weight > answers.Weight);
+        var weight = answers.Weight < 600 || hasBolder ? $"{answers.Weight}" : $"{answers.Weight} 900";
         text.Append(
                 CultureInfo.InvariantCulture,
-                $"@font-face{{font-family:\"{family}\";font-weight:{weight};font-style:{(isItalic ? "italic" : "normal")};font-display:block;"
+                $"@font-face{{font-family:\"{family}\";font-weight:{weight};font-style:{(answers.IsItalic ? "italic" : "normal")};font-display:block;"
             )
             .Append(range is null ? "" : $"unicode-range:{range};")
             .Append(

@@ -34,13 +34,13 @@ internal static class InlineHtml
                 Around(html.Open("a", ("href", link.Address)), link.Content);
                 break;
             case Inline.Checkbox box:
-                html.Element(
-                    "span",
-                    box.IsTicked ? "☑" : "☐",
-                    ("class", "box"),
-                    ("role", "img"),
-                    ("aria-label", box.IsTicked ? "done" : "to do")
-                );
+                html.Open(
+                        "span",
+                        ("class", box.IsTicked ? "box ticked" : "box"),
+                        ("role", "img"),
+                        ("aria-label", box.IsTicked ? "done" : "to do")
+                    )
+                    .Close();
                 break;
             case Inline.LineBreak:
                 html.Empty("br");

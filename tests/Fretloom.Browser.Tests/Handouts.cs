@@ -1,0 +1,39 @@
+using Fretloom.Pages.Documents;
+using Fretloom.Testing;
+
+[assembly: AssemblyFixture(typeof(Fretloom.Browser.Tests.Handouts))]
+
+namespace Fretloom.Browser.Tests;
+
+/// <summary>The web pages of the demo lessons, and of one that holds every construct, made once for all tests.</summary>
+public sealed class Handouts : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("fretloom-browser-").FullName;
+
+    /// <summary>Makes the pages.</summary>
+    public Handouts()
+    {
+        using var builder = new HandoutBuilder();
+        foreach (var lesson in Lessons.Values)
+        {
+            var made = builder.Build(lesson, new BuildOptions(_folder) { Formats = [HandoutFormat.Html] });
+            Assert.False(made.HasErrors, string.Join('\n', made.Diagnostics));
+        }
+    }
+
+    /// <summary>The lesson files by name.</summary>
+    private static Dictionary<string, string> Lessons { get; } =
+        Directory
+            .GetFiles(Repository.PathTo("lessons"), "*.md")
+            .Append(Repository.PathTo("tests", "Fretloom.Pages.Tests", "Documents", "every-construct.md"))
+            .ToDictionary(path => Path.GetFileNameWithoutExtension(path), path => path);
+
+    /// <summary>The names of all pages.</summary>
+    public static IReadOnlyList<string> Names { get; } = [.. Lessons.Keys.Order(StringComparer.Ordinal)];
+
+    /// <summary>The file of a page.</summary>
+    public string PathOf(string name) => Path.Combine(_folder, name + ".html");
+
+    /// <inheritdoc/>
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+}
