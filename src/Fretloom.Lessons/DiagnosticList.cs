@@ -5,6 +5,9 @@ internal sealed class DiagnosticList(SourceText source)
 {
     private readonly List<Diagnostic> _found = [];
 
+    /// <summary>Whether nothing was found so far.</summary>
+    public bool IsEmpty => _found.Count == 0;
+
     /// <summary>Notes an error at a character, counted from 0.</summary>
     public void Error(int offset, string message) => Add(offset, Severity.Error, message);
 

@@ -61,7 +61,8 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
             Take(entry);
         }
 
-        if (!entries.Exists(entry => entry.Key == "title"))
+        // Where a line could not be read, the title may stand in it.
+        if (found.IsEmpty && !entries.Exists(entry => entry.Key == "title"))
         {
             found.Error(0, "The lesson has no title; add a line such as 'title: Three frets that carry the key'.");
         }

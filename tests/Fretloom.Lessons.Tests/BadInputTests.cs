@@ -32,7 +32,7 @@ public class BadInputTests
     [InlineData("title: T\nhand: 20 mm", "3:7: error:")]
     [InlineData("title: T\nstrings: 9-1", "3:10: error:")]
     [InlineData("title: T\nfrets: 0-99", "3:10: error:")]
-    [InlineData("title: a: b", "2:9: error: This is not YAML:")]
+    [InlineData("title: a: b", "2:9: error: This line cannot be read: put the value in quotes")]
     [InlineData("title: T\ncourse: [a, b]", "3:9: error: 'course' takes words on one line.")]
     [InlineData("title: T\n? [a, [b]]\n: c", "3:3: error: Expected a word and a colon here.")]
     [InlineData("- title", "2:1: error: Expected lines such as 'key: G major'.")]
@@ -71,7 +71,10 @@ public class BadInputTests
         "7:1: error: 'caption' stands twice; keep one of them."
     )]
     [InlineData("```show\nthe triads\nwidth: wide\n```", "6:8: error: 'wide' is not a width;")]
-    [InlineData("```show\nthe triads\ncaption: a: b\n```", "6:11: error: This is not YAML:")]
+    [InlineData(
+        "```show\nthe triads\ncaption: a: b\n```",
+        "6:11: error: This line cannot be read: put the value in quotes"
+    )]
     public void A_block_that_cannot_be_read_is_an_error(string text, string expected) =>
         Assert.Contains(expected, Lessons.WithText(text).Found(), StringComparison.Ordinal);
 

@@ -53,7 +53,7 @@ internal static class FlatYaml
         }
         catch (YamlException problem)
         {
-            found.Error(Place(problem.Start), $"This is not YAML: {Sentence(problem)}");
+            found.Error(Place(problem.Start), Sentence(problem));
         }
 
         return entries;
@@ -107,6 +107,6 @@ internal static class FlatYaml
     private static string Sentence(YamlException problem)
     {
         var reason = (problem.InnerException ?? problem).Message.Trim().TrimEnd('.');
-        return $"{reason}. Put the value in quotes if it holds a colon or begins with a special character.";
+        return $"This line cannot be read: put the value in quotes if it holds a colon or begins with a special character. (YAML: {reason}.)";
     }
 }
