@@ -93,10 +93,9 @@ internal sealed class LessonResolver
             return new Block.Problem(show.Line, message);
         }
 
-        if (resolution.Exhibit.Shapes is { Count: 0 })
+        if (resolution.Exhibit.WhatIsMissing is { } missing)
         {
-            var message = "No shape fits these strings and frets; look at more frets, or on other strings.";
-            _found.Warning(show.Sentence.OffsetOf(ShowPhrase.Subject), IsHome ? message : $"In {_key}: {message}");
+            _found.Warning(show.Sentence.OffsetOf(ShowPhrase.Subject), IsHome ? missing : $"In {_key}: {missing}");
         }
 
         var options = show.Options with

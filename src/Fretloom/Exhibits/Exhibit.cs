@@ -35,8 +35,23 @@ public sealed record Exhibit
     /// <summary>The shapes asked for, chord by chord in the order asked, each chord's from the nut on; null when none were asked for.</summary>
     public ValueList<Shape>? Shapes { get; init; }
 
+    /// <summary>Chords and scales that were asked for and have no shape here, each once, in the order asked.</summary>
+    public ValueList<ShapeSource> WithoutShapes { get; init; }
+
     /// <summary>The symmetries; null when not asked for.</summary>
     public Symmetries? Symmetries { get; init; }
+
+    /// <summary>Which of the notes and shapes asked for are not to be found here, as a sentence; null when none is missing.</summary>
+    public string? WhatIsMissing =>
+        Shapes is { Count: 0 } ? "No shape fits" + Here
+        : WithoutShapes.Count > 0 ? $"No shape of {string.Join(", ", WithoutShapes.Select(Named))} fits{Here}"
+        : Notes is { Count: 0 } ? "None of these notes lies on" + Here
+        : null;
+
+    private const string Here = " these strings and frets; look at more frets, or on other strings.";
+
+    private static string Named(ShapeSource source) =>
+        source is ShapeSource.OfChord { Roman: { } roman } ? $"{roman} ({source.Name})" : source.Name;
 
     /// <summary>The label of a note in the style of this exhibit, in ASCII.</summary>
     /// <param name="pitch">The note.</param>

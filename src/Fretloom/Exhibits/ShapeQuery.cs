@@ -8,20 +8,27 @@ namespace Fretloom.Exhibits;
 /// <summary>Finds the shapes that a completed sentence asks for.</summary>
 internal static class ShapeQuery
 {
-    /// <summary>The shapes found, or why one cannot be; both null when the sentence asks for no shape.</summary>
-    internal readonly record struct Answer(ValueList<Shape>? Found, ResolutionError? Error);
+    /// <summary>
+    /// The shapes found and what has none, or why there can be none; shapes and error are null when the sentence asks for no shape.
+    /// </summary>
+    internal readonly record struct Answer(
+        ValueList<Shape>? Found,
+        ValueList<ShapeSource> Missing,
+        ResolutionError? Error
+    );
 
     /// <summary>Runs every subject that asks for shapes, in the order said.</summary>
     public static Answer Run(ShowSentence sentence, NeckMap map)
     {
         var found = new List<Shape>();
+        var missing = new List<ShapeSource>();
         var isAsked = false;
         foreach (var subject in sentence.Subjects)
         {
             if (subject is Subject.ScaleShapes scale)
             {
                 isAsked = true;
-                found.AddRange(ShapesOf(scale, sentence, map));
+                Add(new ShapeSource.OfScale(scale.Scale ?? map.Key.Scale), ShapesOf(scale, sentence, map));
             }
             else if (ChordsOf(subject, map.Key) is { } chords)
             {
@@ -31,15 +38,24 @@ internal static class ShapeQuery
                 {
                     if (ShapeFinder.WhyNot(map, chord.Chord, voicing) is { } reason)
                     {
-                        return new(null, new(PhraseToChange(map, chord.Chord, voicing), reason));
+                        return new(null, [], new(PhraseToChange(map, chord.Chord, voicing), reason));
                     }
 
-                    found.AddRange(ShapeFinder.Find(map, chord, voicing));
+                    Add(chord, ShapeFinder.Find(map, chord, voicing));
                 }
             }
         }
 
-        return new(isAsked ? found.ToValueList() : null, null);
+        return new(isAsked ? found.ToValueList() : null, missing.Distinct().ToValueList(), null);
+
+        void Add(ShapeSource source, ValueList<Shape> shapes)
+        {
+            found.AddRange(shapes);
+            if (shapes.Count == 0)
+            {
+                missing.Add(source);
+            }
+        }
     }
 
     private static ShowPhrase PhraseToChange(NeckMap map, Chord chord, Voicing voicing)

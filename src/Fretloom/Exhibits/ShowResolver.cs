@@ -37,10 +37,10 @@ public static class ShowResolver
         var shapes = ShapeQuery.Run(complete, map);
         return shapes.Error is { } error
             ? Resolution.Refused(error.Phrase, error.Message)
-            : Resolution.Shown(Exhibit(complete, map, shapes.Found));
+            : Resolution.Shown(Exhibit(complete, map, shapes));
     }
 
-    private static Exhibit Exhibit(ShowSentence complete, NeckMap map, ValueList<Shape>? shapes) =>
+    private static Exhibit Exhibit(ShowSentence complete, NeckMap map, ShapeQuery.Answer shapes) =>
         new()
         {
             Sentence = complete.ToString(),
@@ -51,7 +51,8 @@ public static class ShowResolver
             Notes = NotesOf(complete, map),
             Landmarks = complete.Subjects.Any(WantsLandmarks) ? Landmarks.Of(map) : null,
             ShowsThirds = complete.Subjects.Any(subject => subject is Subject.TheThirds),
-            Shapes = shapes,
+            Shapes = shapes.Found,
+            WithoutShapes = shapes.Missing,
             Symmetries = complete.Subjects.Any(subject => subject is Subject.TheSymmetries)
                 ? SymmetryFinder.Of(map)
                 : null,

@@ -1,0 +1,36 @@
+using Fretloom.Exhibits;
+
+namespace Fretloom.Tests.Exhibits;
+
+public class ExhibitTests
+{
+    private const string Here = " these strings and frets; look at more frets, or on other strings.";
+
+    private static Exhibit Shown(string sentence) => ShowQuestion.Answer(sentence, ShowDefaults.Standard).Value!;
+
+    [Theory]
+    [InlineData("the triads, in C major, on strings 4-1", null)]
+    [InlineData("the notes of the key, in C major", null)]
+    [InlineData("every F#, on strings 5 and 4, frets 0-3", "None of these notes lies on" + Here)]
+    [InlineData("the chord Imaj7, in C major, on strings 4-1, frets 1-1", "No shape fits" + Here)]
+    [InlineData("C, F and Bbmaj7, on a ukulele, in fifth position", "No shape of Bbmaj7 fits" + Here)]
+    [InlineData(
+        "the chords vi I vi I, in C major, on strings 3-1, frets 0-4, in close position",
+        "No shape of I (C) fits" + Here
+    )]
+    public void What_is_missing_is_named(string sentence, string? missing) =>
+        Assert.Equal(missing, Shown(sentence).WhatIsMissing);
+
+    [Fact]
+    public void Every_chord_asked_for_has_a_shape_or_is_missing()
+    {
+        for (var last = 0; last <= 12; last++)
+        {
+            var exhibit = Shown($"the triads, in C major, on strings 3-1, frets 0-{last}");
+            var found = exhibit.Shapes!.Value.Select(shape => shape.Source).Distinct().ToList();
+
+            Assert.Equal(7, found.Count + exhibit.WithoutShapes.Count);
+            Assert.Empty(found.Intersect(exhibit.WithoutShapes));
+        }
+    }
+}
