@@ -194,6 +194,6 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
         _read = _read with { Capo = fret };
     }
 
-    [GeneratedRegex("^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*\z", RegexOptions.CultureInvariant)]
     private static partial Regex LanguageTag();
 }

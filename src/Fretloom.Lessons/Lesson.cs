@@ -37,6 +37,9 @@ public sealed class Lesson
     /// <summary>Whether there is an error.</summary>
     public bool HasErrors => Diagnostics.Any(found => found.Severity == Severity.Error);
 
+    /// <summary>Whether the file could be read as text; if not, there is one error and nothing else.</summary>
+    public bool IsText => _parsed.IsText;
+
     /// <summary>The same lesson in another key.</summary>
     /// <remarks>
     /// Sentences that name no key take the new one. Keys, scales, notes and chords that are named move by the interval from
@@ -60,16 +63,20 @@ public sealed class Lesson
     {
         try
         {
-            var length = new FileInfo(path).Length;
-            return length > SourceText.MaxBytes
-                ? Of(ParsedLesson.Failed(SourceText.TooLarge(length)))
-                : Decode(File.ReadAllBytes(path));
+            using var file = File.OpenRead(path);
+            // Some files do not say how long they are, and some never end.
+            var bytes = new byte[SourceText.MaxBytes + 1];
+            var read = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+            return read == bytes.Length
+                ? Of(ParsedLesson.Failed(SourceText.TooLarge(file.CanSeek ? Math.Max(file.Length, read) : read)))
+                : Decode(bytes.AsSpan(0, read));
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException)
         {
             var reason = problem switch
             {
                 _ when Directory.Exists(path) => "it is a folder.",
+                ArgumentException => "this is not the name of a file.",
                 FileNotFoundException or DirectoryNotFoundException => "there is no such file.",
                 UnauthorizedAccessException => "this user may not read it.",
                 _ => problem.Message,

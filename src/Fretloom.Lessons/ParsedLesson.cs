@@ -21,6 +21,9 @@ internal sealed class ParsedLesson
     /// <summary>What was found.</summary>
     public required ValueList<Diagnostic> Diagnostics { get; init; }
 
+    /// <summary>Whether the file could be read as text.</summary>
+    public bool IsText { get; init; } = true;
+
     /// <summary>What is to be said besides when the lesson is made in another key.</summary>
     public ValueList<Diagnostic> InOtherKeys { get; init; }
 
@@ -53,6 +56,7 @@ internal sealed class ParsedLesson
             Source = new SourceText(""),
             Front = new FrontMatter(),
             Diagnostics = [error],
+            IsText = false,
         };
 
     // Lines above the lesson become empty lines, so that every place stays where it is.

@@ -18,6 +18,10 @@ public class BadInputTests
         "title: T\nlanguage: English!",
         "3:11: error: 'English!' is not a language; expected letters such as en or en-GB."
     )]
+    [InlineData(
+        "title: T\nlanguage: \"en\\n\"",
+        "3:12: error: 'en\n' is not a language; expected letters such as en or en-GB."
+    )]
     [InlineData("title: T\ncapo: 40", "3:7: error: '40' is not a fret for a capo here; expected 0 to 21.")]
     [InlineData(
         "title: In {kee}",
@@ -184,6 +188,7 @@ public class BadInputTests
             "2:9: error: The byte 0xFC is not UTF-8 here. Save the lesson as UTF-8.",
             Lesson.Decode(latin1).Found()
         );
+        Assert.False(Lesson.Decode(latin1).IsText);
     }
 
     [Fact]
@@ -192,6 +197,32 @@ public class BadInputTests
             "error: 'no/such/lesson.md' cannot be read: there is no such file.",
             Lesson.Load("no/such/lesson.md").Found()
         );
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("a\0b")]
+    public void What_cannot_be_a_file_is_an_error(string path) =>
+        Assert.EndsWith("this is not the name of a file.", Lesson.Load(path).Found(), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_file_without_end_is_refused()
+    {
+        Assert.SkipUnless(File.Exists("/dev/zero"), "needs /dev/zero");
+
+        Assert.Contains("at most 1 MB", Lesson.Load("/dev/zero").Found(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("the chord Imaj7, on strings 4-1, frets 1-1", "No shape fits these strings and frets;")]
+    [InlineData("the chords I vi, on strings 3-1, frets 0-4", "No shape of I (C) fits these strings and frets;")]
+    [InlineData("every F#, on strings 5 and 4, frets 0-3", "None of these notes lies on these strings and frets;")]
+    public void What_is_not_to_be_found_is_a_warning_at_the_sentence(string sentence, string expected)
+    {
+        var lesson = Lessons.WithText($"```show\n{sentence}\n```");
+
+        Assert.StartsWith("5:1: warning: " + expected, lesson.Found(), StringComparison.Ordinal);
+        Assert.False(lesson.HasErrors);
+    }
 
     [Fact]
     public void A_folder_is_not_a_lesson() =>
