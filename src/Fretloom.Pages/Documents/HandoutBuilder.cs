@@ -8,7 +8,7 @@ using Fretloom.Pages.Svg;
 namespace Fretloom.Pages.Documents;
 
 /// <summary>Makes the files of lessons. The typesetter is started for the first PDF and kept for all others.</summary>
-/// <remarks>The same lesson gives the same bytes. Either all files of a build appear, or none.</remarks>
+/// <remarks>The same lesson gives the same bytes. A build that fails or is stopped writes nothing; see <see cref="StagedFiles"/>.</remarks>
 /// <example>
 /// <code>
 /// using var builder = new HandoutBuilder();
@@ -45,8 +45,7 @@ public sealed class HandoutBuilder : IDisposable
         var lessons = options.Keys.For(home).Select(home.InKey).ToList();
         var found = lessons.SelectMany(lesson => lesson.Diagnostics).Distinct();
         var diagnostics = found.OrderBy(one => one.Line).ThenBy(one => one.Column).ToValueList();
-        var isReadable = home.Diagnostics.All(one => one.Line > 0);
-        if (!isReadable || (!options.IsKeepGoing && diagnostics.Any(one => one.Severity == Severity.Error)))
+        if (!home.IsText || (!options.IsKeepGoing && diagnostics.Any(one => one.Severity == Severity.Error)))
         {
             return new BuildResult([], diagnostics);
         }

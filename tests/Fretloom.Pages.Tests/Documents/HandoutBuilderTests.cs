@@ -157,9 +157,40 @@ public sealed class HandoutBuilderTests : IDisposable
     public void A_failed_first_build_leaves_no_folder()
     {
         using var builder = new HandoutBuilder(FailAt(1));
+        var options = new BuildOptions(Path.Combine(Out, "deep", "down")) { Formats = [HandoutFormat.Html] };
 
-        Build(builder, Lesson(Short()), new BuildOptions(Out) { Formats = [HandoutFormat.Html] });
+        Build(builder, Lesson(Short()), options);
 
+        Assert.False(Directory.Exists(Out));
+    }
+
+    [Fact]
+    public void A_folder_in_the_place_of_a_file_stops_every_file()
+    {
+        Directory.CreateDirectory(Path.Combine(Out, "lesson-1-neck.svg"));
+
+        var result = Build(
+            Lesson(Short()),
+            new BuildOptions(Out) { Formats = [HandoutFormat.Html, HandoutFormat.Svg] }
+        );
+
+        Assert.EndsWith(
+            "There is a folder named 'lesson-1-neck.svg'.",
+            Assert.Single(result.Diagnostics).Message,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(["lesson-1-neck.svg"], Names());
+    }
+
+    [Fact]
+    public void Bytes_that_are_no_text_give_no_files_even_when_keeping_on()
+    {
+        var path = Path.Combine(_root, "lesson.md");
+        File.WriteAllBytes(path, [0xFF]);
+
+        var result = Build(path, new BuildOptions(Out) { IsKeepGoing = true });
+
+        Assert.True(result.HasErrors);
         Assert.False(Directory.Exists(Out));
     }
 

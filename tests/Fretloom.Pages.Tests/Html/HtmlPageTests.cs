@@ -180,7 +180,19 @@ public partial class HtmlPageTests
     public void Any_lesson_gives_a_page_that_is_well_formed() =>
         Gen.OneOf(Scraps)
             .Array[0, 40]
-            .Sample(scraps => Assert.NotNull(Parsed(Samples.WithText(string.Concat(scraps))).Root), iter: 2000);
+            .Sample(
+                scraps => Assert.NotNull(XDocument.Parse(BodyOf(Samples.WithText(string.Concat(scraps)))).Root),
+                iter: 2000
+            );
+
+    // The head is half a megabyte of fonts, the same on every page.
+    private static string BodyOf(Lesson lesson)
+    {
+        var page = HtmlPage.Of(lesson);
+        return page[
+            page.IndexOf("<body>", StringComparison.Ordinal)..page.LastIndexOf("</html>", StringComparison.Ordinal)
+        ];
+    }
 
     [Fact]
     public void Paper_can_be_chosen()
