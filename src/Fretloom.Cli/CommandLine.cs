@@ -6,25 +6,65 @@ namespace Fretloom.Cli;
 /// <summary>The commands that <c>fretloom</c> understands.</summary>
 internal static class CommandLine
 {
-    /// <summary>Parses and runs one call.</summary>
+    /// <summary>Parses and runs one call. Whatever goes wrong is said in a line, never as an exception.</summary>
     /// <returns>The <see cref="ExitCode"/>.</returns>
     public static int Run(IReadOnlyList<string> args, Terminal terminal)
     {
-        var parsed = Root(terminal).Parse(args);
+        var isJson = args.Contains("--json");
+        try
+        {
+            var code = Run(Root(terminal).Parse(args), isJson, terminal);
+            terminal.Output.Flush();
+            return code;
+        }
+        catch (OperationCanceledException)
+        {
+            return LastWords("Stopped; nothing was written.", ExitCode.Stopped, isJson, terminal);
+        }
+        catch (Exception problem)
+        {
+            var reason = problem.Message.ReplaceLineEndings(" ");
+            var message = problem is IOException or UnauthorizedAccessException
+                ? reason
+                : $"Something went wrong inside ({reason}). FRETLOOM_TRACE=1 shows where.";
+            var trace = terminal.ShowsTraces ? $"\n{problem}" : "";
+            return LastWords(message + trace, ExitCode.Misused, isJson, terminal);
+        }
+    }
+
+    private static int Run(ParseResult parsed, bool isJson, Terminal terminal)
+    {
         if (parsed.Errors.Count == 0)
         {
-            return parsed.Invoke(new InvocationConfiguration { Output = terminal.Output, Error = terminal.Error });
+            return parsed.Invoke(
+                new InvocationConfiguration
+                {
+                    Output = terminal.Output,
+                    Error = terminal.Error,
+                    EnableDefaultExceptionHandler = false,
+                }
+            );
         }
 
-        var message = string.Join(" ", parsed.Errors.Select(error => error.Message));
-        if (args.Contains("--json"))
-        {
-            terminal.PrintError(message, 1);
-        }
-
-        terminal.Error.WriteLine(message);
+        terminal.Fail(string.Join(" ", parsed.Errors.Select(error => error.Message)), isJson);
         terminal.Error.WriteLine($"Try: {Named(parsed.CommandResult.Command)} --help");
         return ExitCode.Misused;
+    }
+
+    // It may be the very streams that fail, as when a disk is full.
+    private static int LastWords(string message, int code, bool isJson, Terminal terminal)
+    {
+        try
+        {
+            terminal.Fail($"fretloom: {message}", isJson);
+            terminal.Output.Flush();
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            // Nobody is left to be told.
+        }
+
+        return code;
     }
 
     /// <summary>

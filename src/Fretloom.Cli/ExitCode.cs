@@ -11,4 +11,7 @@ internal static class ExitCode
 
     /// <summary>The call or the sentence was wrong.</summary>
     public const int Misused = 2;
+
+    /// <summary>Stopped by Ctrl-C or a request to end: 128 and the number of SIGINT, as shells count.</summary>
+    public const int Stopped = 130;
 }

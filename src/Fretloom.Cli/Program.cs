@@ -7,23 +7,14 @@ internal static class Program
 {
     /// <summary>Runs one command.</summary>
     /// <param name="args">The words after the program's name.</param>
-    /// <returns>0 done; 1 a claim fails or a lesson has errors; 2 the call or the sentence was wrong.</returns>
+    /// <returns>The <see cref="ExitCode"/>.</returns>
     private static int Main(string[] args)
     {
+        // The streams are flushed by the run and never closed: closing would try once more to write what could not be written.
         var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-        using var output = new StreamWriter(Console.OpenStandardOutput(), utf8) { AutoFlush = false };
-        using var error = new StreamWriter(Console.OpenStandardError(), utf8) { AutoFlush = true };
-        using var input = new StreamReader(Console.OpenStandardInput(), utf8);
-        try
-        {
-            return CommandLine.Run(args, new Terminal(input, output, error));
-        }
-        catch (IOException closed) when (closed.HResult == BrokenPipe)
-        {
-            return ExitCode.Done;
-        }
+        var output = new StreamWriter(Console.OpenStandardOutput(), utf8) { AutoFlush = false };
+        var error = new StreamWriter(Console.OpenStandardError(), utf8) { AutoFlush = true };
+        var input = new StreamReader(Console.OpenStandardInput(), utf8);
+        return CommandLine.Run(args, new Terminal(input, output, error));
     }
-
-    /// <summary>What a write fails with after the reader of a pipe has gone, as <c>head</c> does: errno EPIPE.</summary>
-    private const int BrokenPipe = 32;
 }

@@ -16,6 +16,22 @@ internal sealed record Terminal(TextReader Input, TextWriter Output, TextWriter 
     /// <summary>Columns of text to fill: those of the window, or 80 where there is none.</summary>
     public int Width { get; init; } = WindowWidth();
 
+    /// <summary>Whether an error that should not happen is shown with the places it came through.</summary>
+    public bool ShowsTraces { get; init; } = Environment.GetEnvironmentVariable("FRETLOOM_TRACE") == "1";
+
+    /// <summary>Says what went wrong, for JSON as an error document too.</summary>
+    /// <returns><see cref="ExitCode.Misused"/>.</returns>
+    public int Fail(string message, bool isJson)
+    {
+        Error.WriteLine(message);
+        if (isJson)
+        {
+            PrintError(message, 1);
+        }
+
+        return ExitCode.Misused;
+    }
+
     /// <summary>Prints one JSON document on one line.</summary>
     public void Print<T>(T document, System.Text.Json.Serialization.Metadata.JsonTypeInfo<T> type) =>
         Output.WriteLine(JsonSerializer.Serialize(document, type));

@@ -38,6 +38,10 @@ public class CommandLineTests
     [InlineData("build", "x.md", "--order", "random")]
     [InlineData("show")]
     [InlineData("show", "the triads", "--lines")]
+    [InlineData("show", "--lines", "--out", "x.svg")]
+    [InlineData("show", "the triads", "--out", "x.gif")]
+    [InlineData("build", "x.md", "--out", "")]
+    [InlineData("demo", "--out", "")]
     public void A_wrong_call_exits_with_2_and_says_where_help_is(params string[] args)
     {
         var call = Call.Fretloom(args);

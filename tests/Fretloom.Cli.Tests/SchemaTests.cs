@@ -12,7 +12,7 @@ public class SchemaTests
 {
     private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true };
 
-    public static TheoryData<string> Names => ["show", "build", "error"];
+    public static TheoryData<string> Names => ["show", "build", "demo", "error"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -62,6 +62,7 @@ public class SchemaTests
         {
             "show" => Documents.Contract.ShowDocument,
             "build" => Documents.Contract.BuildDocument,
+            "demo" => Documents.Contract.DemoDocument,
             _ => Documents.Contract.ErrorDocument,
         };
         var exporter = new JsonSchemaExporterOptions { TreatNullObliviousAsNonNullable = true };

@@ -180,6 +180,36 @@ public class ShowTests
         }
     }
 
+    [Fact]
+    public void Pictures_and_the_document_may_be_asked_for_together()
+    {
+        var folder = Directory.CreateTempSubdirectory("fretloom-show");
+        try
+        {
+            var file = Path.Combine(folder.FullName, "shapes.svg");
+            const string Sentence = "the seventh chords, in C major, for a left-handed player";
+
+            var call = Call.Fretloom("show", Sentence, "--out", file, "--json");
+
+            Assert.Equal(Call.Fretloom("show", Sentence, "--json"), call);
+            Assert.True(folder.GetFiles("shapes-*.svg").Length > 1);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    [Fact]
+    public void A_chord_that_has_no_place_is_named_beside_the_answer()
+    {
+        var call = Call.Fretloom("show", "C, F and Bbmaj7, on a ukulele, in fifth position");
+
+        Assert.Equal(0, call.Code);
+        Assert.StartsWith("No shape of Bbmaj7 fits", call.Error, StringComparison.Ordinal);
+        Assert.Contains("F ", call.Output, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("neck.gif")]
     [InlineData("/proc/none/neck.svg")]

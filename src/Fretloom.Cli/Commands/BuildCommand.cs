@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Fretloom.Cli.Json;
 using Fretloom.Lessons;
 using Fretloom.Pages.Documents;
 using Fretloom.Pages.Pdf;
@@ -20,12 +21,7 @@ internal static class BuildCommand
     public static Command Create(Terminal terminal)
     {
         var lesson = new Argument<string>("lesson") { Description = "The lesson file.", HelpName = "LESSON.md" };
-        var folder = new Option<string>("--out")
-        {
-            Description = "Where the files go; made when it is not there.",
-            HelpName = "DIR",
-            DefaultValueFactory = _ => "out",
-        };
+        var folder = HandoutRun.FolderOption();
         var key = new Option<string?>("--key")
         {
             Description = "Another key than the lesson's: 'D', 'Bb minor', or 'all' for twelve.",
@@ -88,7 +84,13 @@ internal static class BuildCommand
                 IsKeepGoing = parsed.GetValue(isKeepGoing),
             };
             using var handouts = new HandoutRun(terminal);
-            return handouts.Build([parsed.GetValue(lesson)!], options, parsed.GetValue(json));
+            var (code, made) = handouts.Build([parsed.GetValue(lesson)!], options, parsed.GetValue(json));
+            if (parsed.GetValue(json))
+            {
+                terminal.Print(made[0], Documents.Contract.BuildDocument);
+            }
+
+            return code;
         });
         return command;
     }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Fretloom.Cli.Json;
 using Fretloom.Pages.Documents;
 
 namespace Fretloom.Cli.Commands;
@@ -12,13 +13,8 @@ internal static class DemoCommand
     /// <summary>Makes the command.</summary>
     public static Command Create(Terminal terminal)
     {
-        var folder = new Option<string>("--out")
-        {
-            Description = "Where the files go; an existing folder is fine.",
-            HelpName = "DIR",
-            DefaultValueFactory = _ => "out",
-        };
-        var json = new Option<bool>("--json") { Description = "Print one JSON document a lesson." };
+        var folder = HandoutRun.FolderOption();
+        var json = new Option<bool>("--json") { Description = "Print one JSON document." };
         var command = new Command("demo", "Makes the demo lessons into handouts and says where they are.")
         {
             folder,
@@ -29,8 +25,12 @@ internal static class DemoCommand
             var lessons = Directory.GetFiles(LessonsFolder, "*.md").Order(StringComparer.Ordinal).ToList();
             var options = new BuildOptions(parsed.GetValue(folder)!);
             using var handouts = new HandoutRun(terminal);
-            var code = handouts.Build(lessons, options, parsed.GetValue(json));
-            if (code == ExitCode.Done && !parsed.GetValue(json))
+            var (code, made) = handouts.Build(lessons, options, parsed.GetValue(json));
+            if (parsed.GetValue(json))
+            {
+                terminal.Print(new DemoDocument(made), Documents.Contract.DemoDocument);
+            }
+            else if (code == ExitCode.Done)
             {
                 terminal.Output.WriteLine();
                 terminal.Output.WriteLine($"{lessons.Count} lessons are in {Path.GetFullPath(options.Folder)}");

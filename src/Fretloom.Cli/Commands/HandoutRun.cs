@@ -1,3 +1,4 @@
+using System.CommandLine;
 using Fretloom.Cli.Json;
 using Fretloom.Lessons;
 using Fretloom.Pages.Documents;
@@ -9,30 +10,56 @@ internal sealed class HandoutRun(Terminal terminal) : IDisposable
 {
     private readonly HandoutBuilder _builder = new();
 
-    /// <summary>Builds lessons.</summary>
-    /// <returns>The worst <see cref="ExitCode"/> among them.</returns>
-    public int Build(IEnumerable<string> lessons, BuildOptions options, bool isJson)
+    /// <summary>The option that names the folder for the files.</summary>
+    public static Option<string> FolderOption()
     {
+        var folder = new Option<string>("--out")
+        {
+            Description = "Where the files go; made when it is not there.",
+            HelpName = "DIR",
+            DefaultValueFactory = _ => "out",
+        };
+        folder.Validators.Add(result =>
+        {
+            if (string.IsNullOrEmpty(result.GetValueOrDefault<string>()))
+            {
+                result.AddError("--out takes the name of a folder.");
+            }
+        });
+        return folder;
+    }
+
+    /// <summary>Builds lessons.</summary>
+    /// <param name="lessons">The lesson files.</param>
+    /// <param name="options">What to make of each.</param>
+    /// <param name="isJson">Whether the documents are to be printed by the caller, instead of names and messages here.</param>
+    /// <returns>The worst <see cref="ExitCode"/>, and a document for each lesson; the first wrong call ends the run.</returns>
+    /// <exception cref="OperationCanceledException">The user stopped it; nothing of the lesson under way is written.</exception>
+    public (int Code, IReadOnlyList<BuildDocument> Documents) Build(
+        IEnumerable<string> lessons,
+        BuildOptions options,
+        bool isJson
+    )
+    {
+        using var interruption = new Interruption();
+        var documents = new List<BuildDocument>();
         var worst = ExitCode.Done;
-        foreach (var lesson in lessons)
+        foreach (var lesson in lessons.TakeWhile(_ => worst < ExitCode.Misused))
         {
             var result = ProgressBar.Over(
                 Path.GetFileName(lesson),
-                show => _builder.Build(lesson, options, made => show(made.Done, made.Total))
+                show => _builder.Build(lesson, options, step => show(step.Done, step.Total), interruption.Token)
             );
-            if (isJson)
-            {
-                terminal.Print(BuildDocument.Of(lesson, result), Documents.Contract.BuildDocument);
-            }
-            else
+            if (!isJson)
             {
                 Print(lesson, result);
             }
 
+            documents.Add(BuildDocument.Of(lesson, result));
             worst = Math.Max(worst, CodeOf(result));
         }
 
-        return worst;
+        return (worst, documents);
     }
 
     /// <inheritdoc/>

@@ -17,42 +17,39 @@ internal static class PictureFiles
         [".png"] = picture => SvgRasteriser.ToPng(Svg(picture)),
     };
 
-    /// <summary>Writes one file, or several with a number before the ending, and prints their names.</summary>
-    /// <returns>The <see cref="ExitCode"/>.</returns>
-    public static int Write(Exhibit exhibit, string path, Terminal terminal)
-    {
-        if (!Writers.TryGetValue(Path.GetExtension(path), out var write))
-        {
-            terminal.Error.WriteLine($"The file's name must end in {string.Join(" or ", Writers.Keys)}: {path}");
-            return ExitCode.Misused;
-        }
+    /// <summary>Whether the ending of a file's name is that of a kind we write.</summary>
+    public static bool IsKnown(string path) => Writers.ContainsKey(Path.GetExtension(path));
 
+    /// <summary>Writes one file, or several with a number before the ending.</summary>
+    /// <param name="exhibit">What the pictures show.</param>
+    /// <param name="path">The file; its kind is known.</param>
+    /// <param name="names">Takes the names of the files, in order.</param>
+    /// <returns>Why nothing was written, or null.</returns>
+    public static string? Write(Exhibit exhibit, string path, List<string> names)
+    {
+        var write = Writers[Path.GetExtension(path)];
         var pictures = PicturePlan.For(exhibit);
         if (pictures.Count == 0)
         {
-            terminal.Error.WriteLine($"There is nothing to draw: {exhibit.Sentence}");
-            return ExitCode.Misused;
+            return $"There is nothing to draw: {exhibit.Sentence}";
         }
 
         try
         {
+            names.AddRange(pictures.Select((_, at) => pictures.Count == 1 ? path : Numbered(path, at + 1)));
             using var files = new StagedFiles(Path.GetDirectoryName(Path.GetFullPath(path))!);
-            var names = pictures.Select((_, at) => pictures.Count == 1 ? path : Numbered(path, at + 1)).ToList();
             foreach (var (name, picture) in names.Zip(pictures))
             {
                 files.Add(Path.GetFileName(name), write(picture));
             }
 
             files.Publish();
-            names.ForEach(terminal.Output.WriteLine);
+            return null;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            terminal.Error.WriteLine($"'{path}' cannot be written: {problem.Message}");
-            return ExitCode.Misused;
+            return $"'{path}' cannot be written: {problem.Message}";
         }
-
-        return ExitCode.Done;
     }
 
     private static string Svg(Picture picture) => SvgWriter.Write(picture.Drawing, SvgTheme.Print);

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Fretloom.Cli.Json;
 using Fretloom.Exhibits;
 using Fretloom.Pages.Text;
+using Fretloom.Sentences;
 
 namespace Fretloom.Cli.Commands;
 
@@ -23,9 +24,17 @@ internal static class ShowCommand
         };
         var file = new Option<string?>("--out")
         {
-            Description = "Write the pictures to this file instead: .svg or .png.",
+            Description = "Write the pictures to this file: .svg or .png.",
             HelpName = "FILE",
         };
+        file.Validators.Add(result =>
+        {
+            var path = result.GetValueOrDefault<string?>() ?? "";
+            if (!PictureFiles.IsKnown(path))
+            {
+                result.AddError($"The file's name must end in .svg or .png: '{path}'.");
+            }
+        });
         var command = new Command("show", "Shows notes, landmarks and shapes on a neck.")
         {
             sentence,
@@ -50,56 +59,82 @@ internal static class ShowCommand
                         : "Say what to show, such as \"the notes of the key, in D major\"."
                 );
             }
+
+            if (result.GetValue(lines) && result.GetResult(file) is { Implicit: false })
+            {
+                result.AddError("--lines prints JSON and writes no pictures; leave --out out.");
+            }
         });
         command.SetAction(parsed =>
         {
             var text = string.Join(' ', parsed.GetValue(sentence) ?? []);
-            return parsed.GetValue(lines) ? ShowLines(terminal)
-                : parsed.GetValue(json) ? ShowJson(text, terminal)
-                : Show(text, parsed.GetValue(file), terminal);
+            return parsed.GetValue(lines)
+                ? ShowLines(terminal)
+                : Show(text, parsed.GetValue(file), parsed.GetValue(json), terminal);
         });
         return command;
     }
 
+    // Every answer goes out at once: the program that asks may wait for it before it asks again.
     private static int ShowLines(Terminal terminal)
     {
         var worst = ExitCode.Done;
         while (terminal.Input.ReadLine() is { } line)
         {
-            worst = Math.Max(worst, ShowJson(line, terminal));
+            worst = Math.Max(worst, Show(line, file: null, isJson: true, terminal));
+            terminal.Output.Flush();
         }
 
         return worst;
     }
 
-    private static int ShowJson(string text, Terminal terminal)
+    private static int Show(string text, string? file, bool isJson, Terminal terminal)
     {
         var answer = ShowQuestion.Answer(text, ShowDefaults.Standard);
         if (!answer.IsRead)
         {
-            terminal.PrintError(answer.Errors[0].Message, answer.Errors[0].Column);
-            return ExitCode.Misused;
+            return Explain(text, answer.Errors[0], isJson, terminal);
         }
 
-        terminal.Print(ShowDocument.Of(answer.Value), Documents.Contract.ShowDocument);
+        var exhibit = answer.Value;
+        if (exhibit.WhatIsMissing is { } missing)
+        {
+            terminal.Error.WriteLine(missing);
+        }
+
+        List<string> names = [];
+        if (file is not null && PictureFiles.Write(exhibit, file, names) is { } problem)
+        {
+            return terminal.Fail(problem, isJson);
+        }
+
+        if (isJson)
+        {
+            terminal.Print(ShowDocument.Of(exhibit), Documents.Contract.ShowDocument);
+        }
+        else if (file is null)
+        {
+            terminal.Output.Write(PlainText.Write(exhibit, terminal.Width));
+        }
+        else
+        {
+            names.ForEach(terminal.Output.WriteLine);
+        }
+
         return ExitCode.Done;
     }
 
-    private static int Show(string text, string? file, Terminal terminal)
+    private static int Explain(string text, SentenceError error, bool isJson, Terminal terminal)
     {
-        var answer = ShowQuestion.Answer(text, ShowDefaults.Standard);
-        if (!answer.IsRead)
+        if (isJson)
         {
-            terminal.Explain(text, answer.Errors[0]);
-            return ExitCode.Misused;
+            terminal.PrintError(error.Message, error.Column);
+        }
+        else
+        {
+            terminal.Explain(text, error);
         }
 
-        if (file is not null)
-        {
-            return PictureFiles.Write(answer.Value, file, terminal);
-        }
-
-        terminal.Output.Write(PlainText.Write(answer.Value, terminal.Width));
-        return ExitCode.Done;
+        return ExitCode.Misused;
     }
 }

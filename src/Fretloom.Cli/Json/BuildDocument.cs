@@ -7,19 +7,29 @@ namespace Fretloom.Cli.Json;
 /// <param name="Lesson">The lesson file as named in the call.</param>
 /// <param name="Files">What was written, in the order written.</param>
 /// <param name="Diagnostics">What is wrong in the lesson, by line.</param>
+/// <param name="Error">Why the call could not be answered, as in every document: a file or a folder that cannot be used; else left out.</param>
 public sealed record BuildDocument(
     string Lesson,
     IReadOnlyList<FileDocument> Files,
-    IReadOnlyList<DiagnosticDocument> Diagnostics
+    IReadOnlyList<DiagnosticDocument> Diagnostics,
+    ErrorBody? Error = null
 )
 {
     internal static BuildDocument Of(string lesson, BuildResult result) =>
         new(
             lesson,
             [.. result.Files.Select(file => new FileDocument(file.Path, file.Kind))],
-            [.. result.Diagnostics.Select(DiagnosticDocument.Of)]
+            [.. result.Diagnostics.Select(DiagnosticDocument.Of)],
+            result
+                .Diagnostics.Where(found => found.Line == 0)
+                .Select(found => new ErrorBody(found.Message, 1))
+                .FirstOrDefault()
         );
 }
+
+/// <summary>What <c>fretloom demo --json</c> prints.</summary>
+/// <param name="Lessons">The demo lessons, in the order built.</param>
+public sealed record DemoDocument(IReadOnlyList<BuildDocument> Lessons);
 
 /// <summary>A file that was written.</summary>
 /// <param name="Path">Where.</param>

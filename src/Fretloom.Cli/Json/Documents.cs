@@ -11,6 +11,7 @@ namespace Fretloom.Cli.Json;
 )]
 [JsonSerializable(typeof(ShowDocument))]
 [JsonSerializable(typeof(BuildDocument))]
+[JsonSerializable(typeof(DemoDocument))]
 [JsonSerializable(typeof(ErrorDocument))]
 internal sealed partial class Documents : JsonSerializerContext
 {
