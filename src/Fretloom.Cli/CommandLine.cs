@@ -19,7 +19,7 @@ internal static class CommandLine
         }
         catch (OperationCanceledException)
         {
-            return LastWords("Stopped; nothing was written.", ExitCode.Stopped, isJson, terminal);
+            return LastWords("Stopped; nothing is left half written.", ExitCode.Stopped, isJson, terminal);
         }
         catch (Exception problem)
         {

@@ -55,7 +55,7 @@ public class FailureTests
     {
         var (code, _, error) = Broken(new OperationCanceledException(), false, "show", "--lines");
 
-        Assert.Equal((130, "fretloom: Stopped; nothing was written.\n"), (code, error));
+        Assert.Equal((130, "fretloom: Stopped; nothing is left half written.\n"), (code, error));
     }
 
     [Fact]

@@ -31,7 +31,7 @@ public sealed class HandoutBuilder : IDisposable
     /// <param name="path">The lesson file.</param>
     /// <param name="options">What to make, and where.</param>
     /// <param name="progress">Told after every file, on this thread; null for nobody.</param>
-    /// <param name="cancellation">Stops between two files; nothing is then written.</param>
+    /// <param name="cancellation">Stops between two keys or files; nothing is then written.</param>
     /// <returns>The files and findings. A file or folder that cannot be read or written is a finding, never an exception.</returns>
     /// <exception cref="OperationCanceledException">The build was stopped.</exception>
     public BuildResult Build(
@@ -53,7 +53,11 @@ public sealed class HandoutBuilder : IDisposable
         try
         {
             var print = new PrintOptions(options.Paper, options.IsLargePrint, Path.GetFileName(path));
-            var plans = lessons.Select(lesson => Plan(lesson, NameOf(path, lesson, options.Keys), options, print));
+            var plans = lessons.Select(lesson =>
+            {
+                cancellation.ThrowIfCancellationRequested();
+                return Plan(lesson, NameOf(path, lesson, options.Keys), options, print);
+            });
             return new BuildResult(
                 Write([.. plans.SelectMany(plan => plan)], options, progress, cancellation),
                 diagnostics
