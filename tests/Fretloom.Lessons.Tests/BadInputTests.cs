@@ -37,6 +37,7 @@ public class BadInputTests
     [InlineData("title: T\nstrings: 9-1", "3:10: error:")]
     [InlineData("title: T\nfrets: 0-99", "3:10: error:")]
     [InlineData("title: a: b", "2:9: error: This line cannot be read: put the value in quotes")]
+    [InlineData("title: &a T\ncourse: *a", "3:9: error: 'course' takes words on one line.")]
     [InlineData("title: T\ncourse: [a, b]", "3:9: error: 'course' takes words on one line.")]
     [InlineData("title: T\n? [a, [b]]\n: c", "3:3: error: Expected a word and a colon here.")]
     [InlineData("- title", "2:1: error: Expected lines such as 'key: G major'.")]

@@ -8,7 +8,7 @@ internal readonly record struct YamlEntry(string Key, int KeyOffset, string Valu
 
 /// <summary>
 /// Reads YAML that is one flat mapping of words to words. It works on the event stream, so that no nesting, however
-/// deep, uses the stack; whatever is nested, anchored or tagged is an error.
+/// deep, uses the stack; whatever is nested or refers to another place is an error. Anchors and tags are passed over.
 /// </summary>
 internal static class FlatYaml
 {
@@ -82,7 +82,10 @@ internal static class FlatYaml
         var keyOffset = place(key.Start);
         if (!known.Contains(key.Value))
         {
-            found.Error(keyOffset, $"'{key.Value}' is not known here; {Suggestion.For(key.Value, known)}");
+            found.Error(
+                keyOffset,
+                $"{Suggestion.Quoted(key.Value)} is not known here; {Suggestion.For(key.Value, known)}"
+            );
         }
         else if (entries.Exists(entry => entry.Key == key.Value))
         {
