@@ -10,6 +10,9 @@ internal readonly record struct Reach(NeckMap Map, int? Position)
 {
     public const int FretsInPosition = 4;
 
+    /// <summary>The frets of a position, the open strings' with first position.</summary>
+    public static FretRange FretsOf(int position) => new(position == 1 ? 0 : position, position + FretsInPosition - 1);
+
     public bool Allows(Spot spot) =>
         Map.Frets.Contains(spot.Fret) && Map.Instrument.Has(spot) && (Position is null || IsInPosition(spot));
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Fretloom.Neck;
 using Fretloom.Theory;
 
@@ -38,6 +37,9 @@ public static class ScaleShapeFinder
             .Select(spots => ShapeOf(map, scale, spots))
             .ToValueList();
     }
+
+    /// <summary>Why a position cannot be looked at on a map, in a sentence for the person who asked; null when it can.</summary>
+    public static string? WhyNot(NeckMap map, int position) => new Reach(map, position).WhyNot();
 
     /// <summary>
     /// The scale in one position: every pitch of it within four frets, and in first position the open strings. A pitch that two
@@ -127,19 +129,15 @@ public static class ScaleShapeFinder
                 var midi = map.SoundAt(spot);
                 var place = PlaceOf(scale, PitchClass.FromSemitones(midi));
                 var pitch = Pitch.FromMidiNumber(midi, scale.Notes[place]);
-                return new ShapeNote(spot, pitch, map.Key.DegreeOf(pitch.Name), MemberText(scale, place));
+                return new ShapeNote(
+                    spot,
+                    pitch,
+                    map.Key.DegreeOf(pitch.Name),
+                    scale.Kind.Intervals[place].MemberText(scale.Kind.Intervals)
+                );
             })
         );
 
     private static int PlaceOf(Scale scale, PitchClass pitchClass) =>
         Enumerable.Range(0, scale.Notes.Count).First(place => scale.Notes[place].PitchClass == pitchClass);
-
-    /// <summary>The number, with an accidental only where two notes of the scale share it, as members of chords are written.</summary>
-    private static string MemberText(Scale scale, int place)
-    {
-        var interval = scale.Kind.Intervals[place];
-        return scale.Kind.Intervals.Count(other => other.Number == interval.Number) > 1
-            ? interval.ToDegreeText()
-            : interval.Number.ToString(CultureInfo.InvariantCulture);
-    }
 }

@@ -55,9 +55,6 @@ public sealed record Shape
     /// <summary>Millimetres along the neck between the outermost landing points, open strings left out.</summary>
     public double StretchMm { get; }
 
-    /// <summary>Whether each string of the set sounds exactly one note.</summary>
-    public bool IsOneNotePerString => Notes.Count == Strings.Count && !MutedStrings.Any();
-
     private static int FarStringFirst(ShapeNote one, ShapeNote other) =>
         one.Spot.String == other.Spot.String ? one.Spot.Fret - other.Spot.Fret : other.Spot.String - one.Spot.String;
 }

@@ -41,7 +41,7 @@ public static class SymmetryFinder
             throw new ArgumentException("Each string sounds one member.", nameof(semitones));
         }
 
-        var bySound = strings.Numbers.OrderBy(number => instrument.String(number).Open.MidiNumber).ToList();
+        var bySound = instrument.FromLowestOpen(strings).ToList();
         return ShapeForm.OneNotePerString(
             strings.Numbers.Select(number => semitones[bySound.IndexOf(number)] - MidiAtNut(instrument, number))
         );

@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 
 namespace Fretloom.Theory;
 
@@ -66,18 +65,15 @@ public sealed record Chord
     /// <summary>The number of a member: <c>1</c> for the root, <c>3</c>, <c>5</c>, <c>7</c>, <c>9</c>; with an accidental only where two members share a number.</summary>
     /// <param name="index">The index in <see cref="Notes"/>.</param>
     /// <exception cref="IndexOutOfRangeException">There is no such member.</exception>
-    public string MemberText(int index)
-    {
-        var interval = Quality.Intervals[index];
-        var isShared = Quality.Intervals.Count(other => other.Number == interval.Number) > 1;
-        return isShared ? interval.ToDegreeText() : interval.Number.ToString(CultureInfo.InvariantCulture);
-    }
+    public string MemberText(int index) => Quality.Intervals[index].MemberText(Quality.Intervals);
 
     /// <summary>The same chord over another bass.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The bass is altered by more than <see cref="MaxRootAlteration"/>.</exception>
     public Chord Over(NoteName bass) => new(Root, Quality, bass);
 
     /// <summary>The chord with the member of an index in the bass; 0 is root position.</summary>
     /// <exception cref="IndexOutOfRangeException">There is no such member.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The member is altered by more than <see cref="MaxRootAlteration"/>.</exception>
     public Chord Inverted(int inversion) => Over(Notes[inversion]);
 
     /// <summary>The chord an interval higher, bass and all.</summary>
@@ -126,6 +122,13 @@ public sealed record Chord
         chord = new Chord(root, quality, bass);
         return true;
     }
+
+    /// <inheritdoc/>
+    public bool Equals(Chord? other) =>
+        other is not null && Root == other.Root && Quality == other.Quality && Bass == other.Bass;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Root, Quality, Bass);
 
     /// <summary>Root, suffix, and the bass after a slash when it is not the root.</summary>
     public override string ToString() => Bass == Root ? $"{Root}{Quality}" : $"{Root}{Quality}/{Bass}";

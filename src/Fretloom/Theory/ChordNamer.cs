@@ -102,7 +102,7 @@ public static class ChordNamer
         where !notes.Contains(root)
         let onC = notes.Transpose(-number)
         from quality in ChordQuality.All
-        where quality.IsUsual && quality.MemberCount >= 5 && quality.CanSound(new PitchClassSet(onC.Mask | 1))
+        where quality.CanSound(new PitchClassSet(onC.Mask | 1)) && quality.IsUsual && quality.MemberCount >= 5
         let name = NameOf(root, quality, onC, bass, spell)
         where name.Omitted.Count <= 2 && name.Added.Count == 0
         select name;
@@ -140,7 +140,7 @@ public static class ChordNamer
     private static NoteName? Spelled(PitchClass pitchClass, Func<PitchClass, NoteName?> spell) =>
         spell(pitchClass) is { Alteration: >= -2 and <= 2 } name ? name : null;
 
-    // Of the two or three names with at most one accidental, the one whose chord has the fewest; flats when equal.
+    // Of the names with at most one accidental (one or two; F, not E sharp), the one whose chord has the fewest; flats when equal.
     private static NoteName SimplestRoot(PitchClass root, ChordQuality quality) =>
         Enumerable
             .Range(-8, 19)

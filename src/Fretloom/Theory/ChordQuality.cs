@@ -68,9 +68,6 @@ public sealed partial class ChordQuality
     /// <summary>Whether a member is a third of three semitones or fewer, so that a Roman numeral is written small.</summary>
     public bool IsMinorThird => Intervals.Any(interval => interval is { Steps: 2, Semitones: <= 3 });
 
-    /// <summary>Whether a member is a third of four semitones.</summary>
-    public bool IsMajorThird => Intervals.Any(interval => interval is { Steps: 2, Semitones: 4 });
-
     /// <summary>Whether the members are a root, a third and a fifth.</summary>
     public bool IsTriad => Family == ChordFamily.Triad;
 
@@ -78,16 +75,13 @@ public sealed partial class ChordQuality
     public bool IsSeventh =>
         Intervals.Count == 4 && Intervals[1].Number == 3 && Intervals[2].Number == 5 && Intervals[3].Number == 7;
 
-    /// <summary>Whether a member is a seventh.</summary>
-    public bool HasSeventh => Intervals.Any(interval => interval.Number == 7);
-
     /// <summary>
     /// Whether players use it by this name. The others are stacks of odd scales, of fourths, or inversions of better known chords.
     /// </summary>
     public bool IsUsual => Rank < UsualOnes.Count;
 
     /// <summary>The index in <see cref="All"/>: the lower, the plainer.</summary>
-    internal int Rank => All.IndexOf(this);
+    internal int Rank => Table.Ranks[this];
 
     /// <summary>How much there is to say: one for each member beyond three and for each fifth, ninth, eleventh or thirteenth out of the ordinary.</summary>
     internal int Weight => MemberCount - 3 + Intervals.Count(IsAltered);
@@ -147,6 +141,9 @@ public sealed partial class ChordQuality
         public static readonly Dictionary<ValueList<Interval>, ChordQuality> ByIntervals = All.ToDictionary(quality =>
             quality.Intervals
         );
+
+        public static readonly Dictionary<ChordQuality, int> Ranks = All.Index()
+            .ToDictionary(one => one.Item, one => one.Index);
 
         private static Dictionary<string, ChordQuality> Spellings()
         {

@@ -85,15 +85,23 @@ public readonly record struct Interval
     /// <exception cref="ArgumentOutOfRangeException">The sum is beyond what the constructor allows.</exception>
     public Interval Plus(Interval other) => new(Steps + other.Steps, Semitones + other.Semitones);
 
-    /// <summary>The interval that completes this simple one to an octave.</summary>
+    /// <summary>The interval that completes this one to an octave: a third becomes a sixth. Beyond the octave it descends.</summary>
     public Interval Inverted() => new(7 - Steps, 12 - Semitones);
-
-    /// <summary>Within the octave: a ninth becomes a second. Steps 0 to 6.</summary>
-    public Interval Simple() => new(Modulo.Of(Steps, 7), Semitones - 12 * Modulo.Floor(Steps, 7));
 
     /// <summary>The number with accidentals against the major scale: <c>b3</c>, <c>5</c>, <c>#11</c>.</summary>
     public string ToDegreeText() =>
         Accidentals.Ascii(AlterationFromMajor) + Number.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>
+    /// The number of a member of a chord or scale; with an accidental against the major scale only where two of the members share it.
+    /// </summary>
+    internal string MemberText(ValueList<Interval> members)
+    {
+        var number = Number;
+        return members.Count(other => other.Number == number) > 1
+            ? ToDegreeText()
+            : number.ToString(CultureInfo.InvariantCulture);
+    }
 
     /// <summary>Reads an interval written as by <see cref="ToString"/>.</summary>
     /// <exception cref="FormatException">The text is not an interval.</exception>

@@ -69,10 +69,12 @@ public sealed record Key
     }
 
     /// <summary>The pitch a MIDI note takes in this key, spelled by <see cref="Spell"/>.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The octave would be outside -20 to 20.</exception>
     public Pitch SpellMidi(int midiNumber) =>
         Pitch.FromMidiNumber(midiNumber, Spell(PitchClass.FromSemitones(midiNumber)));
 
     /// <summary>The key of the same kind on another tonic.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The tonic is altered by more than <see cref="Scale.MaxTonicAlteration"/>.</exception>
     public Key On(NoteName tonic) => new(tonic, Kind);
 
     /// <summary>Reads a key: a tonic (<c>Bb</c>, <c>B-flat</c>) and a kind (<c>major</c>, <c>minor</c>, <c>harmonic minor</c>, <c>dorian</c>).</summary>

@@ -43,7 +43,7 @@ public readonly record struct Pitch
     private int StepsAboveC0 => 7 * Octave + (int)Name.Step;
 
     /// <summary>The pitch of a given name that sounds like a MIDI note.</summary>
-    /// <exception cref="ArgumentException">The name is of another pitch class than the number.</exception>
+    /// <exception cref="ArgumentException">The name is of another pitch class than the number, or the octave beyond 20.</exception>
     public static Pitch FromMidiNumber(int midiNumber, NoteName name)
     {
         var natural = midiNumber - name.Step.Semitones() - name.Alteration;
@@ -56,6 +56,7 @@ public readonly record struct Pitch
     }
 
     /// <summary>A MIDI note spelled with the fewest accidentals: naturals, then C# Eb F# Ab Bb (common practice, no source).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The octave would be outside -20 to 20.</exception>
     public static Pitch FromMidiNumber(int midiNumber)
     {
         // Places -4 (Ab) to 7 (C#) on the line of fifths cover each pitch class once.
@@ -64,7 +65,7 @@ public readonly record struct Pitch
     }
 
     /// <summary>The pitch an interval above this one (below, for a descending interval).</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The name would need too many accidentals.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The name would need too many accidentals, or the octave be outside -20 to 20.</exception>
     public Pitch Plus(Interval interval)
     {
         var steps = StepsAboveC0 + interval.Steps;
@@ -75,7 +76,6 @@ public readonly record struct Pitch
     }
 
     /// <summary>The interval from this pitch to another; descending when the other is lower.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The two spellings are too far apart to have a named interval.</exception>
     public Interval IntervalTo(Pitch other) => new(other.StepsAboveC0 - StepsAboveC0, other.MidiNumber - MidiNumber);
 
     /// <summary>Reads a pitch: a note name and an octave, <c>Bb3</c>, <c>F##4</c>, <c>C-1</c>.</summary>

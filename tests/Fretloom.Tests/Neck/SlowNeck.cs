@@ -36,11 +36,14 @@ internal static class SlowNeck
 
             foreach (var fret in map.Frets.Frets)
             {
-                var degree = DegreeAt(map, lower, fret);
-                foreach (var other in map.Frets.Frets.Where(_ => degree is not null))
+                foreach (var other in map.Frets.Frets)
                 {
                     var distance = MidiAt(map, upper, other) - MidiAt(map, lower, fret);
-                    if (distance is > 0 and < 6 && DegreeAt(map, upper, other) == (degree + 2) % 7)
+                    if (
+                        distance is > 0 and < 6
+                        && DegreeAt(map, lower, fret) is { } degree
+                        && DegreeAt(map, upper, other) == (degree + 2) % 7
+                    )
                     {
                         yield return (new Spot(lower, fret), new Spot(upper, other));
                     }

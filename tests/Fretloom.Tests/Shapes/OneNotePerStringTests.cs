@@ -68,7 +68,7 @@ public class OneNotePerStringTests
         var shapes = Find.Shapes(Find.Map("guitar"), "C", Find.EveryClosePosition);
 
         Assert.Equal(["3-1", "4-2", "5-3", "6-4"], shapes.Select(shape => shape.Strings.ToString()).Distinct().Order());
-        Assert.All(shapes, shape => Assert.True(shape.IsOneNotePerString));
+        Assert.All(shapes, shape => Assert.Equal(shape.Strings.Numbers, shape.Spots.Select(spot => spot.String)));
     }
 
     /// <summary>Common practice, no source: root, fifth, seventh, third; and root, seventh, third, fifth.</summary>
@@ -182,12 +182,20 @@ public class OneNotePerStringTests
     [Fact]
     public void Every_chord_of_a_key_on_guitar_is_found_as_the_slow_way_finds_it()
     {
-        foreach (var key in new[] { "C major", "F# harmonic minor" })
+        var everyClose = new Voicing.OneNotePerString(Arrangement.Close, []);
+        var map = Find.Map("guitar");
+        var rows = new[] { 3, 4 }
+            .SelectMany(map.Strings.Neighbours)
+            .ToDictionary(run => run, run => SlowShapes.Assignments(map, run, muted: false).ToList());
+        foreach (var key in new[] { "C major", "F# harmonic minor" }.Select(Key.Parse))
         {
-            var map = Find.Map("guitar", key: key);
-            foreach (var chord in Key.Parse(key).Triads().Concat(Key.Parse(key).Sevenths()))
+            foreach (var chord in key.Triads().Concat(key.Sevenths()).Select(diatonic => diatonic.Chord))
             {
-                Same(map, chord.Chord, new Voicing.OneNotePerString(Arrangement.Close, []));
+                var slow = map
+                    .Strings.Neighbours(chord.Notes.Count)
+                    .SelectMany(run => SlowShapes.OneNotePerString(map, run, rows[run], chord, everyClose));
+
+                AssertSame(slow, map, chord, everyClose);
             }
         }
     }
@@ -211,13 +219,16 @@ public class OneNotePerStringTests
     {
         if (ShapeFinder.WhyNot(map, chord, voicing) is null)
         {
-            Assert.Equal(
-                SlowShapes.OneNotePerString(map, chord, voicing).Order(StringComparer.Ordinal),
-                ShapeFinder
-                    .Find(map, new ShapeSource.OfChord(chord, null), voicing)
-                    .Select(shape => $"{shape.Strings}: {Find.Frets(shape)}")
-                    .Order(StringComparer.Ordinal)
-            );
+            AssertSame(SlowShapes.OneNotePerString(map, chord, voicing), map, chord, voicing);
         }
     }
+
+    private static void AssertSame(IEnumerable<string> slow, NeckMap map, Chord chord, Voicing voicing) =>
+        Assert.Equal(
+            slow.Order(StringComparer.Ordinal),
+            ShapeFinder
+                .Find(map, new ShapeSource.OfChord(chord, null), voicing)
+                .Select(shape => $"{shape.Strings}: {Find.Frets(shape)}")
+                .Order(StringComparer.Ordinal)
+        );
 }

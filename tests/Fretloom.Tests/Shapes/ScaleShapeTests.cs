@@ -75,6 +75,7 @@ public class ScaleShapeTests
                     var strings = map
                         .Strings.Numbers.OrderBy(number => map.Instrument.String(number).Open.MidiNumber)
                         .ToList();
+                    var bySound = map.Spots.ToLookup(spot => map.Instrument.MidiAt(spot)!.Value);
                     var ladder = Enumerable
                         .Range(0, 128)
                         .Where(midi => scale.PitchClasses.Contains(PitchClass.FromSemitones(midi)))
@@ -84,10 +85,7 @@ public class ScaleShapeTests
                         let wanted = ladder.Skip(start).Take(count * strings.Count).ToList()
                         let spots = wanted
                             .SelectMany(
-                                (midi, place) =>
-                                    map.Spots.Where(spot =>
-                                        spot.String == strings[place / count] && map.Instrument.MidiAt(spot) == midi
-                                    )
+                                (midi, place) => bySound[midi].Where(spot => spot.String == strings[place / count])
                             )
                             .ToList()
                         where spots.Count == count * strings.Count

@@ -26,14 +26,27 @@ internal static class SlowShapes
     }
 
     public static IEnumerable<string> OneNotePerString(NeckMap map, Chord chord, Voicing.OneNotePerString voicing) =>
-        from run in map.Strings.Neighbours(Names(chord).Count)
-        from spots in Assignments(map, run, muted: false)
-        where
-            Sounds(map, spots).Select(Class).ToHashSet().SetEquals(Names(chord).Select(name => name.PitchClass.Number))
-        where IsInPosition(map, spots, voicing.Position)
-        where IsArranged(map, spots, chord, voicing.Arrangement)
-        where IsBass(map, spots, chord, voicing.Inversions)
-        select $"{run}: {Find.Frets(run, spots)}";
+        map
+            .Strings.Neighbours(Names(chord).Count)
+            .SelectMany(run => OneNotePerString(map, run, Assignments(map, run, muted: false), chord, voicing));
+
+    /// <summary>Of the assignments on one run of strings, those that the words mean.</summary>
+    public static IEnumerable<string> OneNotePerString(
+        NeckMap map,
+        StringSet run,
+        IEnumerable<List<Spot>> assignments,
+        Chord chord,
+        Voicing.OneNotePerString voicing
+    )
+    {
+        var wanted = PitchClassSet.Of(Names(chord).Select(name => name.PitchClass));
+        return from spots in assignments
+            where PitchClassSet.Of(Sounds(map, spots).Select(PitchClass.FromSemitones)) == wanted
+            where IsInPosition(map, spots, voicing.Position)
+            where IsArranged(map, spots, chord, voicing.Arrangement)
+            where IsBass(map, spots, chord, voicing.Inversions)
+            select $"{run}: {Find.Frets(run, spots)}";
+    }
 
     public static IEnumerable<string> Strummed(
         NeckMap map,

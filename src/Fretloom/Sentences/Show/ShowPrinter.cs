@@ -30,7 +30,7 @@ internal static class ShowPrinter
     {
         if (sentence.Instrument is { } instrument)
         {
-            yield return $"on {Article(instrument.Name)} {instrument}";
+            yield return $"on {instrument.NameWithArticle}";
         }
 
         if (sentence.Capo is { } capo)
@@ -137,10 +137,6 @@ internal static class ShowPrinter
         var words = items.ToList();
         return words.Count == 1 ? words[0] : $"{string.Join(", ", words[..^1])} and {words[^1]}";
     }
-
-    // An octave mandolin, a ukulele, an eight-string guitar.
-    private static string Article(string name) =>
-        name[0] is 'a' or 'e' or 'i' or 'o' or 'A' or 'E' or 'I' or 'O' or '8' ? "an" : "a";
 
     private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }
