@@ -17,7 +17,8 @@ internal sealed class Transposition(Key from, Key to)
     /// <param name="lessonFrets">The range that the lesson names, or null.</param>
     public ShowSentence Move(ShowSentence sentence, NeckMap home, FretRange? lessonFrets)
     {
-        var frets = sentence.Frets ?? lessonFrets;
+        var isRangeNamed = sentence.Frets is not null || lessonFrets is { First: > 0 };
+        FretRange? frets = isRangeNamed ? home.Frets : null;
         var shift = Shift(frets, sentence.Voicing.Position, home.Instrument.LastFret);
         return sentence with
         {
@@ -77,6 +78,9 @@ internal sealed class Transposition(Key from, Key to)
 
         bool Fits(int shift) =>
             (frets is not { First: > 0 } range || (range.First + shift >= 1 && range.Last + shift <= lastFret))
-            && (position is not > 1 || (position + shift >= 1 && position + shift <= lastFret));
+            && (
+                position is not > 1
+                || (position + shift >= 1 && position + shift <= Math.Min(lastFret, VoicingPhrase.LastPosition))
+            );
     }
 }

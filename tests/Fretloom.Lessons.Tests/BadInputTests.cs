@@ -245,4 +245,18 @@ public class BadInputTests
             block => Assert.IsType<Block.Paragraph>(block)
         );
     }
+
+    [Theory]
+    [InlineData("b", 2)]
+    [InlineData("b", 16)]
+    [InlineData("#", 16)]
+    [InlineData("#", 17)]
+    public void A_degree_that_no_note_name_can_reach_is_an_error_with_its_place(string sign, int count)
+    {
+        var signs = string.Concat(Enumerable.Repeat(sign, count));
+
+        var lesson = Lessons.WithText($"On {{degree {signs}5}}.");
+
+        Assert.Equal(count == 2 ? "" : $"4:4: error: '{signs}5' is not a degree such as 5 or b3.", lesson.Found());
+    }
 }

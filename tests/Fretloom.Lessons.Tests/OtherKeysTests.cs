@@ -30,6 +30,15 @@ public class OtherKeysTests
         Assert.Contains(frets, sentence, StringComparison.Ordinal);
     }
 
+    // From G, F sharp is a half-step down and C sharp a tritone up; no sentence names a position above the twentieth.
+    [Theory]
+    [InlineData("the scale, in fifteenth position, frets 0-22", "F# major", "frets 0-22, in fourteenth position")]
+    [InlineData("the scale, in fifteenth position, frets 0-22", "C# major", "frets 0-22, in ninth position")]
+    [InlineData("the triads, in twelfth position", "A major", "frets 0-17, in fourteenth position")]
+    [InlineData("the triads, in twelfth position", "F major", "frets 0-13, in tenth position")]
+    public void Positions_move_with_their_notes_as_far_as_positions_go(string said, string key, string part) =>
+        Assert.Contains(part, Sentence(said, key), StringComparison.Ordinal);
+
     [Fact]
     public void Title_and_caption_follow_the_key()
     {

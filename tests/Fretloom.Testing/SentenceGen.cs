@@ -156,16 +156,20 @@ public static class SentenceGen
         VoicingPhrase voicing,
         ShowSentence player,
         int? notesPerString
-    ) =>
-        places with
+    )
+    {
+        var lastFret = (places.Instrument?.Frets ?? 24) - (places.Capo ?? 0);
+        var reached = voicing.Position > lastFret ? voicing with { Position = null } : voicing;
+        return places with
         {
-            Subjects = Completed(subjects, notesPerString, voicing.Position).ToValueList(),
-            Voicing = voicing,
+            Subjects = Completed(subjects, notesPerString, reached.Position).ToValueList(),
+            Voicing = reached,
             Labels = player.Labels,
             IsWithFingers = player.IsWithFingers,
             Hand = player.Hand,
             IsLeftHanded = player.IsLeftHanded,
         };
+    }
 
     // Scales are shapes with a count or in a position, and notes without; neighbouring chord lists are one list.
     private static List<Subject> Completed(IEnumerable<Subject> subjects, int? notesPerString, int? position)

@@ -63,7 +63,7 @@ public abstract record KeyWords
         words = parts[0] switch
         {
             "key" when argument.Length == 0 => new NameOfKey(),
-            "degree" when Degree.TryParse(argument, out var degree) => new NoteOn(degree),
+            "degree" when Degree.TryParse(argument, out var degree) && IsWritable(degree) => new NoteOn(degree),
             "chord" when RomanNumeral.TryParse(argument, out var numeral) => new ChordOn(numeral),
             _ => null,
         };
@@ -72,6 +72,9 @@ public abstract record KeyWords
             : parts[0] == "chord" ? $"'{argument}' is not a Roman numeral such as V7."
             : $"'{{{inside}}}' is not known; expected {Forms}. For a plain brace write \\{{.";
     }
+
+    // Further from the scale some notes of some keys have no name.
+    private static bool IsWritable(Degree degree) => Math.Abs(degree.Alteration) <= RomanNumeral.MaxAlteration;
 
     /// <summary>Fills in every word of a plain text; what is not one of ours stays as it is.</summary>
     internal static string Fill(string text, Key key)

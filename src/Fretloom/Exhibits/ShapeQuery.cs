@@ -28,6 +28,11 @@ internal static class ShapeQuery
             if (subject is Subject.ScaleShapes scale)
             {
                 isAsked = true;
+                if (scale.NotesPerString is null && ScaleShapeFinder.WhyNot(map, Position(sentence)) is { } reason)
+                {
+                    return new(null, [], new(ShowPhrase.Position, reason));
+                }
+
                 Add(new ShapeSource.OfScale(scale.Scale ?? map.Key.Scale), ShapesOf(scale, sentence, map));
             }
             else if (ChordsOf(subject, map.Key) is { } chords)
@@ -36,9 +41,9 @@ internal static class ShapeQuery
                 var voicing = VoicingOf(sentence.Voicing, subject);
                 foreach (var chord in chords)
                 {
-                    if (ShapeFinder.WhyNot(map, chord.Chord, voicing) is { } reason)
+                    if (ShapeFinder.WhyNot(map, chord.Chord, voicing) is { } wrong)
                     {
-                        return new(null, [], new(PhraseToChange(map, chord.Chord, voicing), reason));
+                        return new(null, [], new(PhraseToChange(map, chord.Chord, voicing), wrong));
                     }
 
                     Add(chord, ShapeFinder.Find(map, chord, voicing));
@@ -75,8 +80,10 @@ internal static class ShapeQuery
         var scale = subject.Scale ?? map.Key.Scale;
         return subject.NotesPerString is { } count
             ? ScaleShapeFinder.NotesPerString(map, scale, count)
-            : ScaleShapeFinder.InPosition(map, scale, sentence.Voicing.Position ?? 1);
+            : ScaleShapeFinder.InPosition(map, scale, Position(sentence));
     }
+
+    private static int Position(ShowSentence sentence) => sentence.Voicing.Position ?? 1;
 
     private static IEnumerable<ShapeSource.OfChord>? ChordsOf(Subject subject, Key key) =>
         subject switch

@@ -74,7 +74,7 @@ public sealed record ShowSentence
 /// <param name="Kind">One note per string, or strummed.</param>
 /// <param name="Arrangement">Close, drop 2, drop 3, any order.</param>
 /// <param name="Inversions">0 root position, 1 first inversion, to 6; ascending. Null unsaid, empty for every inversion.</param>
-/// <param name="Position">First position is 1; to 20.</param>
+/// <param name="Position">First position is 1; to <see cref="LastPosition"/>.</param>
 /// <param name="EasyStrings">The number of strings of <c>easy, three strings</c>.</param>
 public sealed record VoicingPhrase(
     VoicingKind? Kind,
@@ -84,6 +84,9 @@ public sealed record VoicingPhrase(
     int? EasyStrings
 )
 {
+    /// <summary>The highest position that a sentence can name.</summary>
+    public const int LastPosition = 20;
+
     /// <summary>Nothing said.</summary>
     public static VoicingPhrase Unsaid { get; } = new(null, null, null, null, null);
 }

@@ -15,9 +15,6 @@ internal static class Numbers
             ' '
         );
 
-    /// <summary>The highest ordinal that has a word here.</summary>
-    public const int LastOrdinal = 20;
-
     /// <summary>Every number word.</summary>
     public static IEnumerable<string> Words => Cardinals.Concat(Ordinals.Skip(1));
 

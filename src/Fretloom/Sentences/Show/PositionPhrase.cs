@@ -42,11 +42,11 @@ internal static class PositionPhrase
             );
         }
 
-        return position is >= 1 and <= Numbers.LastOrdinal
+        return position is >= 1 and <= VoicingPhrase.LastPosition
             ? null
             : Failure.At(
                 number,
-                $"expected first to {Numbers.OrdinalWord(Numbers.LastOrdinal)} position, found {Failure.Shown(number)}"
+                $"expected first to {Numbers.OrdinalWord(VoicingPhrase.LastPosition)} position, found {Failure.Shown(number)}"
             );
     }
 }

@@ -78,7 +78,12 @@ internal static class ShowChecks
     }
 
     private static Failure? OnInstrument(ShowDraft draft, Instrument? instrument) =>
-        instrument is null ? null : Capo(draft, instrument) ?? Strings(draft, instrument) ?? Frets(draft, instrument);
+        instrument is null
+            ? null
+            : Capo(draft, instrument)
+                ?? Strings(draft, instrument)
+                ?? OnFrets(draft, instrument, FretsPhrase.Kind, "fret", draft.Sentence.Frets?.Last)
+                ?? OnFrets(draft, instrument, PositionPhrase.Kind, "position", draft.Voicing.Position);
 
     private static Failure? Capo(ShowDraft draft, Instrument instrument) =>
         draft.Sentence.Capo >= instrument.Frets
@@ -107,19 +112,19 @@ internal static class ShowChecks
             : null;
     }
 
-    private static Failure? Frets(ShowDraft draft, Instrument instrument)
+    private static Failure? OnFrets(ShowDraft draft, Instrument instrument, PhraseKind kind, string what, int? number)
     {
         var capo = draft.Sentence.Capo ?? instrument.Capo;
         var last = instrument.Frets - capo;
-        if (draft.Sentence.Frets is not { } range || range.Last <= last)
+        if (number is null || number <= last)
         {
             return null;
         }
 
         var counted = capo == 0 ? "" : $" beyond the capo at {capo}";
         return Failure.At(
-            draft.PlaceOf(FretsPhrase.Kind)!.Value,
-            $"the {instrument} has {last} frets{counted}; there is no fret {range.Last}"
+            draft.PlaceOf(kind)!.Value,
+            $"the {instrument} has {last} frets{counted}; there is no {what} {number}"
         );
     }
 }
