@@ -5,6 +5,7 @@ using Fretloom.Lessons.Markdown;
 using Fretloom.Lessons.Syntax;
 using Fretloom.Lessons.Yaml;
 using Fretloom.Sentences;
+using Fretloom.Theory;
 
 namespace Fretloom.Lessons;
 
@@ -22,6 +23,7 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
         "strings",
         "frets",
         "player",
+        "note-names",
         "course",
         "teacher",
         "date",
@@ -119,6 +121,9 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
             case "player":
                 TakePlayer(value, at);
                 break;
+            case "note-names":
+                TakeNoteNames(value, at);
+                break;
             default:
                 TakeSetting(entry);
                 break;
@@ -133,6 +138,27 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
         }
 
         _read = _read with { Defaults = _read.Defaults with { IsLeftHanded = value == "left-handed" } };
+    }
+
+    private void TakeNoteNames(string value, int at)
+    {
+        NoteNaming? naming = value switch
+        {
+            "english" => NoteNaming.English,
+            "german" => NoteNaming.German,
+            "fixed-do" => NoteNaming.FixedDo,
+            "movable-do" => NoteNaming.MovableDo,
+            _ => null,
+        };
+        if (naming is null)
+        {
+            found.Error(
+                at,
+                $"{Suggestion.Quoted(value)} is no way to name notes; expected english, german, fixed-do or movable-do."
+            );
+        }
+
+        _read = _read with { Defaults = _read.Defaults with { NoteNames = naming ?? NoteNaming.English } };
     }
 
     private void TakeSetting(YamlEntry entry)

@@ -100,7 +100,7 @@ internal sealed class Card
     private Node Mark(ShapeNote note)
     {
         var (x, y) = _frame.PointOf(note.Spot);
-        var label = Accidentals.Pretty(_exhibit.LabelOf(note.Pitch, note.Degree, note.Member));
+        var label = _exhibit.LabelOf(note.Pitch, note.Degree, note.Member);
         var isRoot = note.Member == "1" && _shape.Source is ShapeSource.OfChord;
         var kind = _isChosen ? MarkKind.Chosen : MarkKind.OfChord;
         return new Mark(label, kind, note.Degree == new Degree(1), isRoot).DrawnAt(x, y, _frame.Measures);

@@ -11,9 +11,9 @@ internal sealed class ChordBox
 {
     public const double HeadHeight = 32;
 
-    private const double StringGap = 15;
     private const double FretHeight = 22;
     private const double Radius = 6.6;
+    private const double BetweenDots = 1.8;
     private const double FretNumberWidth = 22;
     private const double OtherSideWidth = 9;
     private const double SignsHeight = 18;
@@ -27,6 +27,8 @@ internal sealed class ChordBox
     private readonly ChordGrip _grip;
     private readonly int _frets;
     private readonly int _strings;
+    private readonly double _widening;
+    private readonly double _stringGap;
 
     /// <summary>Prepares a box.</summary>
     /// <param name="exhibit">Where the shape belongs.</param>
@@ -39,6 +41,8 @@ internal sealed class ChordBox
         _grip = new ChordGrip(exhibit.Map.Instrument, shape);
         _frets = frets;
         _strings = exhibit.Map.Instrument.Strings.Count;
+        _widening = WideningOf(exhibit);
+        _stringGap = StringGap(_widening);
     }
 
     private static double GridTop => HeadHeight + SignsHeight;
@@ -46,21 +50,25 @@ internal sealed class ChordBox
     private double GridBottom => GridTop + _frets * FretHeight;
 
     /// <summary>The width of a box of an instrument, with room for the fret number and for the longest name.</summary>
-    public static double WidthOf(Exhibit exhibit) =>
-        Math.Max(
-            FretNumberWidth + (exhibit.Map.Instrument.Strings.Count - 1) * StringGap + OtherSideWidth,
+    public static double WidthOf(Exhibit exhibit)
+    {
+        var widening = WideningOf(exhibit);
+        var gaps = exhibit.Map.Instrument.Strings.Count - 1;
+        return Math.Max(
+            FretNumberWidth + gaps * StringGap(widening) + OtherSideWidth + 2 * widening,
             (exhibit.Shapes ?? [])
                 .Select(shape => NameStyle.WidthOf(NameOf(shape)) + FretNumberWidth)
                 .DefaultIfEmpty(0)
                 .Max()
         );
+    }
 
     /// <summary>The height of a box with so many frets.</summary>
     public static double HeightOf(int frets) => HeadHeight + SignsHeight + frets * FretHeight + 6;
 
     public Node.Group Draw(double width)
     {
-        var gridWidth = (_strings - 1) * StringGap;
+        var gridWidth = (_strings - 1) * _stringGap;
         var gridLeft = (width - FretNumberWidth - gridWidth - OtherSideWidth) / 2 + FretNumberWidth;
         var nodes = Head(gridLeft + gridWidth / 2).Concat(Grid(gridLeft)).ToList();
         if (_exhibit.IsLeftHanded)
@@ -93,7 +101,7 @@ internal sealed class ChordBox
     /// <summary>The grid as a right-handed player holds it: the string nearest the floor on the right.</summary>
     private IEnumerable<Node> Grid(double left)
     {
-        var right = left + (_strings - 1) * StringGap;
+        var right = left + (_strings - 1) * _stringGap;
         for (var fret = _grip.FirstFret == 1 ? 1 : 0; fret <= _frets; fret++)
         {
             var y = GridTop + fret * FretHeight;
@@ -116,7 +124,7 @@ internal sealed class ChordBox
         {
             var baseline = GridTop + FretHeight / 2 + 3.4;
             yield return new Node.Label(
-                left - Radius - 4,
+                left - Radius - _widening - 4,
                 baseline,
                 Wording.Number(_grip.FirstFret),
                 FretStyle,
@@ -172,23 +180,32 @@ internal sealed class ChordBox
         var x = StringX(left, note.Spot.String);
         var isOpen = _exhibit.Map.Instrument.IsOpen(note.Spot);
         var y = isOpen ? GridTop - SignsHeight / 2 - 1 : FretY(note.Spot.Fret);
-        var label = Accidentals.Pretty(_exhibit.LabelOf(note.Pitch, note.Degree, note.Member));
-        var size = label.Length > 1 ? TextStyle.SmallestSize : 9.5;
+        var label = _exhibit.LabelOf(note.Pitch, note.Degree, note.Member);
+        var style = DotStyle(label);
         return new Node.Group(
             isOpen ? "open" : "dot",
             [
-                new Node.Circle(x, y, Radius, isOpen ? Tone.Paper : Tone.Ink, new Stroke(Tone.Ink, 1)),
-                new Node.Label(
-                    x,
-                    y + 0.325 * size,
-                    label,
-                    new TextStyle(Face.SansBold, size),
-                    isOpen ? Tone.Ink : Tone.Paper,
-                    Anchor.Middle
-                ),
+                Disc.For(x, y, Radius, label, style)
+                    .Drawn(Radius, isOpen ? Tone.Paper : Tone.Ink, new Stroke(Tone.Ink, 1)),
+                new Node.Label(x, y + 0.325 * style.Size, label, style, isOpen ? Tone.Ink : Tone.Paper, Anchor.Middle),
             ]
         );
     }
+
+    private static double StringGap(double widening) => 2 * (Radius + widening) + BetweenDots;
+
+    /// <summary>How much wider than a circle the widest dot of an exhibit is, on either side: neighbours must not touch.</summary>
+    private static double WideningOf(Exhibit exhibit) =>
+        (exhibit.Shapes ?? [])
+            .SelectMany(shape => shape.Notes)
+            .Select(note => exhibit.LabelOf(note.Pitch, note.Degree, note.Member))
+            .Distinct()
+            .Select(label => Disc.For(0, 0, Radius, label, DotStyle(label)).Widening)
+            .DefaultIfEmpty(0)
+            .Max();
+
+    private static TextStyle DotStyle(string label) =>
+        new(Face.SansBold, label.Length > 1 ? TextStyle.SmallestSize : 9.5);
 
     private static Node.Path Cross(double x, double y) =>
         new(
@@ -202,7 +219,7 @@ internal sealed class ChordBox
             new Stroke(Tone.Ink, 1.3, IsRound: true)
         );
 
-    private double StringX(double left, int number) => left + (_strings - number) * StringGap;
+    private double StringX(double left, int number) => left + (_strings - number) * _stringGap;
 
     private double FretY(int fret) => GridTop + (fret - _grip.FirstFret + 0.5) * FretHeight;
 }

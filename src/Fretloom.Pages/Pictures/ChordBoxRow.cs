@@ -84,6 +84,6 @@ internal static class ChordBoxRow
             : exhibit.Map.Instrument.IsOpen(notes[0].Spot) ? $"open ({Label(notes[0])})"
             : $"fret {Wording.Number(notes[0].Spot.Fret)} ({Label(notes[0])})";
 
-        string Label(ShapeNote note) => Accidentals.Pretty(exhibit.LabelOf(note.Pitch, note.Degree, note.Member));
+        string Label(ShapeNote note) => exhibit.LabelOf(note.Pitch, note.Degree, note.Member);
     }
 }

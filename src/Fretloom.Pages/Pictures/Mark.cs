@@ -29,13 +29,15 @@ internal readonly record struct Mark(string Label, MarkKind Kind, bool IsTonic, 
     {
         var nodes = new List<Node>();
         var line = new Stroke(Solid, measures.MarkLine);
+        var style = measures.LabelStyle(Label);
+        var disc = Disc.For(x, y, measures.MarkRadius, Label, style);
         if (IsTonic)
         {
-            nodes.Add(new Node.Circle(x, y, measures.RingRadius, Tone.Paper, line));
+            nodes.Add(disc.Drawn(measures.RingRadius, Tone.Paper, line));
         }
 
         var inner = IsTonic ? measures.MarkRadius - measures.MarkLine / 2 : measures.MarkRadius;
-        nodes.Add(new Node.Circle(x, y, inner, Kind == MarkKind.OfKey ? Tone.Paper : Solid, line));
+        nodes.Add(disc.Drawn(inner, Kind == MarkKind.OfKey ? Tone.Paper : Solid, line));
         if (IsRoot)
         {
             nodes.Add(Foot(x, y, measures));
@@ -43,7 +45,6 @@ internal readonly record struct Mark(string Label, MarkKind Kind, bool IsTonic, 
 
         if (Label.Length > 0)
         {
-            var style = measures.LabelStyle(Label);
             var tone = Kind switch
             {
                 MarkKind.OfKey => Tone.Ink,

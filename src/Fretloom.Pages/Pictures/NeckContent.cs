@@ -74,7 +74,10 @@ internal sealed class NeckContent
     public Mark MarkOf(NeckNote note) => new(LabelOf(note), KindOf(note), note.IsTonic, note.Pitch.Name == Chord?.Root);
 
     public string LabelOf(NeckNote note) =>
-        Accidentals.Pretty(_exhibit.LabelOf(note.Pitch, note.Degree, _members.GetValueOrDefault(note.Pitch.Name)));
+        _exhibit.LabelOf(note.Pitch, note.Degree, _members.GetValueOrDefault(note.Pitch.Name));
+
+    /// <summary>What an open string is called beside its number.</summary>
+    public string NameOfString(int number) => _exhibit.NameOf(Map.Instrument.String(number).Open.Name);
 
     public MarkKind KindOf(NeckNote note) =>
         _chosenSpots.Contains(note.Spot) ? MarkKind.Chosen

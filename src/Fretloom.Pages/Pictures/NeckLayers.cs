@@ -13,6 +13,7 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
     private static readonly TextStyle BoldNumber = new(Face.SansBold, 9);
 
     private const double TickGap = 5.5;
+    private const double UsualNameWidth = 14;
 
     private readonly Measures _measures = frame.Measures;
     private readonly Instrument _instrument = content.Map.Instrument;
@@ -199,12 +200,14 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
     {
         var right = NamesRight;
         var name = new TextStyle(Face.SansBold, 10);
+        var width = content.Map.Strings.Numbers.Max(number => name.WidthOf(content.NameOfString(number)));
+        var left = right - Math.Max(UsualNameWidth, width);
         foreach (var number in content.Map.Strings.Numbers)
         {
             var y = frame.StringY(number) + 3.3;
-            var note = Accidentals.Pretty(_instrument.String(number).Open.Name.ToString());
-            yield return new Node.Label(right - 14, y, note, name, Tone.Ink, Anchor.Start);
-            yield return new Node.Label(right - 17, y, Text(number), Number, Tone.Quiet, Anchor.End);
+            var note = content.NameOfString(number);
+            yield return new Node.Label(left, y, note, name, Tone.Ink, Anchor.Start);
+            yield return new Node.Label(left - 3, y, Text(number), Number, Tone.Quiet, Anchor.End);
         }
 
         if (_instrument.Capo > 0 && frame.HasNut)

@@ -27,7 +27,7 @@ internal static class NeckWords
 
         ValueList<string> Row(int number)
         {
-            var open = Accidentals.Pretty(content.Map.Instrument.String(number).Open.Name.ToString());
+            var open = content.NameOfString(number);
             return frets
                 .Select(fret => bySpot.TryGetValue(new Spot(number, fret), out var note) ? Cell(content, note) : "")
                 .Prepend($"{Wording.Number(number)} ({open})")

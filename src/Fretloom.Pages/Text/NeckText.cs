@@ -139,8 +139,7 @@ internal sealed class NeckText
         }
     }
 
-    private string Name(int number) =>
-        $"{Wording.Number(number)} {Accidentals.Pretty(_content.Map.Instrument.String(number).Open.Name.ToString())}";
+    private string Name(int number) => $"{Wording.Number(number)} {_content.NameOfString(number)}";
 
     private string Centred(string text, char filler)
     {

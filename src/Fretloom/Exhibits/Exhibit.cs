@@ -17,6 +17,9 @@ public sealed record Exhibit
     /// <summary>What stands on the marks.</summary>
     public required LabelStyle Labels { get; init; }
 
+    /// <summary>How notes and strings are named.</summary>
+    public NoteNaming NoteNames { get; init; }
+
     /// <summary>Whether pictures are mirrored for a left-handed player.</summary>
     public bool IsLeftHanded { get; init; }
 
@@ -53,16 +56,19 @@ public sealed record Exhibit
     private static string Named(ShapeSource source) =>
         source is ShapeSource.OfChord { Roman: { } roman } ? $"{roman} ({source.Name})" : source.Name;
 
-    /// <summary>The label of a note in the style of this exhibit, in ASCII.</summary>
+    /// <summary>A note as this exhibit names it, for display: with Unicode accidentals.</summary>
+    public string NameOf(NoteName note) => NoteNameSystem.Of(NoteNames, Map.Key).Format(note, unicode: true);
+
+    /// <summary>The label of a note in the style of this exhibit, for display: with Unicode accidentals.</summary>
     /// <param name="pitch">The note.</param>
     /// <param name="degree">Its degree in the key.</param>
     /// <param name="member">Its place in the chord, or null for a note outside a chord (then its degree is shown).</param>
     public string LabelOf(Pitch pitch, Degree degree, string? member) =>
         Labels switch
         {
-            LabelStyle.Members when member is not null => member == "1" ? "R" : member,
-            LabelStyle.Names => pitch.Name.ToString(),
-            LabelStyle.Intervals => Map.Key.Tonic.IntervalTo(pitch.Name).ToDegreeText(),
-            _ => degree.ToString(),
+            LabelStyle.Members when member is not null => member == "1" ? "R" : Accidentals.Pretty(member),
+            LabelStyle.Names => NameOf(pitch.Name),
+            LabelStyle.Intervals => Accidentals.Pretty(Map.Key.Tonic.IntervalTo(pitch.Name).ToDegreeText()),
+            _ => Accidentals.Pretty(degree.ToString()),
         };
 }

@@ -11,13 +11,15 @@ namespace Fretloom.Exhibits;
 /// <param name="Frets">The frets; null for 0-12, or as many as there are.</param>
 /// <param name="Hand">The hand.</param>
 /// <param name="IsLeftHanded">Whether pictures are mirrored.</param>
+/// <param name="NoteNames">How notes and strings are named in pictures. Sentences, chord symbols and JSON stay English.</param>
 public sealed record ShowDefaults(
     Instrument Instrument,
     Key? Key = null,
     StringSet? Strings = null,
     FretRange? Frets = null,
     HandSize Hand = default,
-    bool IsLeftHanded = false
+    bool IsLeftHanded = false,
+    NoteNaming NoteNames = NoteNaming.English
 )
 {
     /// <summary>Guitar in standard tuning, adult hand, nothing else said.</summary>

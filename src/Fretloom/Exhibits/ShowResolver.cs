@@ -34,10 +34,15 @@ public static class ShowResolver
             complete.Strings!.Value,
             complete.Frets!.Value
         );
+        if (PositionOfNotes(complete) is { } position && ScaleShapeFinder.WhyNot(map, position) is { } reason)
+        {
+            return Resolution.Refused(ShowPhrase.Position, reason);
+        }
+
         var shapes = ShapeQuery.Run(complete, map);
         return shapes.Error is { } error
             ? Resolution.Refused(error.Phrase, error.Message)
-            : Resolution.Shown(Exhibit(complete, map, shapes));
+            : Resolution.Shown(Exhibit(complete, map, shapes) with { NoteNames = defaults.NoteNames });
     }
 
     private static Exhibit Exhibit(ShowSentence complete, NeckMap map, ShapeQuery.Answer shapes) =>
@@ -77,18 +82,30 @@ public static class ShowResolver
         };
     }
 
-    /// <summary>Single notes asked for in a position are looked for in its four frets; else the lesson's frets, else 0-12.</summary>
+    /// <summary>
+    /// The lesson's frets, else 0-12, and on as far as a position that is named; single notes in a position are looked for there alone.
+    /// </summary>
     private static FretRange UsualFrets(ShowSentence sentence, ShowDefaults defaults, int lastFret)
     {
-        var isOnlyNotes = sentence.Subjects.All(subject =>
-            subject is Subject.NotesOfTheKey or Subject.NotesOfScale or Subject.EveryNote or Subject.TheThirds
-        );
-        var usual =
-            sentence.Voicing.Position is { } position && isOnlyNotes
-                ? new FretRange(position == 1 ? 0 : position, position + 3)
-                : defaults.Frets ?? new FretRange(0, 12);
+        var usual = defaults.Frets ?? new FretRange(0, 12);
+        if (sentence.Voicing.Position is { } position)
+        {
+            var near = Reach.FretsOf(position);
+            usual = PositionOfNotes(sentence) is null
+                ? new FretRange(Math.Min(usual.First, near.First), Math.Max(usual.Last, near.Last))
+                : near;
+        }
+
         return new FretRange(Math.Min(usual.First, lastFret), Math.Min(usual.Last, lastFret));
     }
+
+    /// <summary>The position that single notes are asked for in; null when none is named, or it is one of shapes.</summary>
+    private static int? PositionOfNotes(ShowSentence sentence) =>
+        sentence.Subjects.All(subject =>
+            subject is Subject.NotesOfTheKey or Subject.NotesOfScale or Subject.EveryNote or Subject.TheThirds
+        )
+            ? sentence.Voicing.Position
+            : null;
 
     private static StringSet? DefaultStrings(ShowSentence sentence, ShowDefaults defaults) =>
         sentence.Instrument is null || sentence.Instrument == defaults.Instrument ? defaults.Strings : null;
@@ -119,6 +136,7 @@ public static class ShowResolver
 
     private static ValueList<NeckNote>? NotesOf(ShowSentence sentence, NeckMap map)
     {
+        var position = PositionOfNotes(sentence);
         var asked = sentence
             .Subjects.Select(subject =>
                 subject switch
@@ -136,6 +154,7 @@ public static class ShowResolver
             : asked
                 .SelectMany(notes => notes)
                 .DistinctBy(note => note.Spot)
+                .Where(note => position is null || Reach.FretsOf(position.Value).Contains(note.Spot.Fret))
                 .OrderByDescending(note => note.Spot.String)
                 .ThenBy(note => note.Spot.Fret)
                 .ToValueList();

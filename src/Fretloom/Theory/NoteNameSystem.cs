@@ -27,6 +27,20 @@ public abstract class NoteNameSystem
     /// <summary>Syllables by place in a key; see <see cref="Theory.MovableDo"/>.</summary>
     public static NoteNameSystem MovableDo(Key key) => new MovableDo(key);
 
+    /// <summary>The system of a choice.</summary>
+    /// <param name="naming">The choice.</param>
+    /// <param name="key">The key in which movable do finds its places; the others do not ask.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such choice.</exception>
+    public static NoteNameSystem Of(NoteNaming naming, Key key) =>
+        naming switch
+        {
+            NoteNaming.English => English,
+            NoteNaming.German => German,
+            NoteNaming.FixedDo => FixedDo,
+            NoteNaming.MovableDo => MovableDo(key),
+            _ => throw new ArgumentOutOfRangeException(nameof(naming), naming, "There is no such naming of notes."),
+        };
+
     /// <summary>The name of a note.</summary>
     /// <param name="note">The note.</param>
     /// <param name="unicode">Whether accidentals are Unicode signs; names that use none do not change.</param>
