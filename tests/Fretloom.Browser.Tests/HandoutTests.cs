@@ -6,6 +6,8 @@ public class HandoutTests(Chromium chromium, Handouts handouts)
 {
     public static TheoryData<string> Names => [.. Handouts.Names];
 
+    public static TheoryData<string> WithPictures => [.. Handouts.WithPictures];
+
     public static MatrixTheoryData<string, Colours> NamesAndColours => new(Handouts.Names, Enum.GetValues<Colours>());
 
     public static MatrixTheoryData<string, int> NamesAndWidths => new(Handouts.Names, [390, 1280]);
@@ -96,7 +98,7 @@ public class HandoutTests(Chromium chromium, Handouts handouts)
     }
 
     [Theory]
-    [MemberData(nameof(Names))]
+    [MemberData(nameof(WithPictures))]
     public async Task Every_picture_has_a_name_for_those_who_do_not_see_it(string name)
     {
         await using var opened = await chromium.OpenAsync(handouts.PathOf(name));
@@ -110,7 +112,7 @@ public class HandoutTests(Chromium chromium, Handouts handouts)
     }
 
     [Theory]
-    [MemberData(nameof(Names))]
+    [MemberData(nameof(WithPictures))]
     public async Task Every_picture_has_its_content_as_a_table(string name)
     {
         await using var opened = await chromium.OpenAsync(handouts.PathOf(name));
@@ -127,7 +129,7 @@ public class HandoutTests(Chromium chromium, Handouts handouts)
     }
 
     [Theory]
-    [MemberData(nameof(Names))]
+    [MemberData(nameof(WithPictures))]
     public async Task On_a_phone_wide_pictures_are_reached_and_moved_with_the_keyboard(string name)
     {
         await using var opened = await chromium.OpenAsync(handouts.PathOf(name), 390);

@@ -1,3 +1,4 @@
+using Fretloom.Lessons;
 using Fretloom.Pages.Documents;
 using Fretloom.Testing;
 
@@ -5,7 +6,9 @@ using Fretloom.Testing;
 
 namespace Fretloom.Browser.Tests;
 
-/// <summary>The web pages of the demo lessons, and of one that holds every construct, made once for all tests.</summary>
+/// <summary>
+/// The web pages of the demo lessons, of one that holds every construct, and of a lesson's twelve keys, made once for all tests.
+/// </summary>
 public sealed class Handouts : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("fretloom-browser-").FullName;
@@ -19,7 +22,16 @@ public sealed class Handouts : IDisposable
             var made = builder.Build(lesson, new BuildOptions(_folder) { Formats = [HandoutFormat.Html] });
             Assert.False(made.HasErrors, string.Join('\n', made.Diagnostics));
         }
+
+        var twelve = new BuildOptions(_folder)
+        {
+            Formats = [HandoutFormat.Html],
+            Keys = KeyChoice.All(KeyOrder.HalfSteps),
+        };
+        builder.Build(Repository.PathTo("lessons", $"{InTwelveKeys}.md"), twelve);
     }
+
+    private const string InTwelveKeys = "straight-across-is-four";
 
     /// <summary>The lesson files by name.</summary>
     private static Dictionary<string, string> Lessons { get; } =
@@ -28,8 +40,11 @@ public sealed class Handouts : IDisposable
             .Append(Repository.PathTo("tests", "Fretloom.Pages.Tests", "Documents", "every-construct.md"))
             .ToDictionary(path => Path.GetFileNameWithoutExtension(path), path => path);
 
+    /// <summary>The names of all lessons: the pages with pictures.</summary>
+    public static IReadOnlyList<string> WithPictures { get; } = [.. Lessons.Keys.Order(StringComparer.Ordinal)];
+
     /// <summary>The names of all pages.</summary>
-    public static IReadOnlyList<string> Names { get; } = [.. Lessons.Keys.Order(StringComparer.Ordinal)];
+    public static IReadOnlyList<string> Names { get; } = [.. WithPictures, $"{InTwelveKeys}-keys"];
 
     /// <summary>The file of a page.</summary>
     public string PathOf(string name) => Path.Combine(_folder, name + ".html");

@@ -4,6 +4,7 @@ using Fretloom.Pages.Html;
 using Fretloom.Pages.Pdf;
 using Fretloom.Pages.Png;
 using Fretloom.Pages.Svg;
+using Fretloom.Theory;
 
 namespace Fretloom.Pages.Documents;
 
@@ -56,10 +57,11 @@ public sealed class HandoutBuilder : IDisposable
             var plans = lessons.Select(lesson =>
             {
                 cancellation.ThrowIfCancellationRequested();
-                return Plan(lesson, NameOf(path, lesson, options.Keys), options, print);
+                return Plan(lesson, NameOf(path, lesson.Key, options.Keys), options, print);
             });
+            var overview = options.Keys.Order is { } order ? Overview(path, home, order, options, print) : [];
             return new BuildResult(
-                Write([.. plans.SelectMany(plan => plan)], options, progress, cancellation),
+                Write([.. plans.SelectMany(plan => plan), .. overview], options, progress, cancellation),
                 diagnostics
             );
         }
@@ -126,6 +128,33 @@ public sealed class HandoutBuilder : IDisposable
         }
     }
 
+    // All keys on one page, as web page and PDF where the lessons are made so.
+    private IEnumerable<PlannedFile> Overview(
+        string path,
+        Lesson home,
+        KeyOrder order,
+        BuildOptions options,
+        PrintOptions print
+    )
+    {
+        var name = BaseName(path) + "-keys";
+        var kinds = new[] { "html", "pdf" }
+            .Where(kind =>
+                options.Formats.Any(format => format.ToString().Equals(kind, StringComparison.OrdinalIgnoreCase))
+            )
+            .ToList();
+        var overview = new Lazy<KeysOverview>(() =>
+            new KeysOverview(home, options.Keys.For(home), order, key => NameOf(path, key, options.Keys))
+        );
+        return kinds.Select(kind => new PlannedFile(
+            $"{name}.{kind}",
+            kind,
+            kind == "pdf"
+                ? () => PdfDocument.Of(overview.Value.Page(["pdf"]), print, _typst)
+                : () => Utf8(HtmlPage.Of(overview.Value.Page(kinds), print.SourceName, print.Paper))
+        ));
+    }
+
     private static IEnumerable<PlannedFile> Pictures(
         PicturedLesson pictured,
         string name,
@@ -142,11 +171,13 @@ public sealed class HandoutBuilder : IDisposable
 
     private static byte[] Utf8(string text) => Encoding.UTF8.GetBytes(text);
 
-    private static string NameOf(string path, Lesson lesson, KeyChoice keys)
+    private static string NameOf(string path, Key key, KeyChoice keys) =>
+        keys.IsNamed ? $"{BaseName(path)}-in-{InFileName(key.ToString())}" : BaseName(path);
+
+    private static string BaseName(string path)
     {
         var name = Path.GetFileNameWithoutExtension(path);
-        name = name.Length == 0 ? "lesson" : name;
-        return keys.IsNamed ? $"{name}-in-{InFileName(lesson.Key.ToString())}" : name;
+        return name.Length == 0 ? "lesson" : name;
     }
 
     // A sharp sign would have to be written %23 in web addresses.

@@ -23,6 +23,9 @@ public abstract record KeyChoice
     /// <summary>The keys, in the order the handouts are made.</summary>
     internal abstract ValueList<Key> For(Lesson lesson);
 
+    /// <summary>In which order, when there are several; else null.</summary>
+    internal virtual KeyOrder? Order => null;
+
     /// <summary>Whether the name of the key belongs into the names of the files.</summary>
     internal bool IsNamed => this is not HomeKey;
 
@@ -41,8 +44,10 @@ public abstract record KeyChoice
         internal override ValueList<Key> For(Lesson lesson) => [lesson.HomeKey.On(Tonic)];
     }
 
-    private sealed record AllKeys(KeyOrder Order) : KeyChoice
+    private sealed record AllKeys(KeyOrder Way) : KeyChoice
     {
-        internal override ValueList<Key> For(Lesson lesson) => TwelveKeys.From(lesson.HomeKey, Order);
+        internal override KeyOrder? Order => Way;
+
+        internal override ValueList<Key> For(Lesson lesson) => TwelveKeys.From(lesson.HomeKey, Way);
     }
 }

@@ -37,16 +37,16 @@ public static class PdfDocument
     /// <summary>Sets a lesson whose pictures are drawn.</summary>
     internal static byte[] Of(PicturedLesson pictured, PrintOptions options, TypstCompiler typst)
     {
-        var lines = RunningLines.Of(pictured.Lesson);
+        var lines = pictured.Lines;
         var scale = options.IsLargePrint ? LargePrintScale : 1;
         var files = new Dictionary<string, byte[]>();
-        var front = pictured.Lesson.Front;
+        var front = pictured.Front;
         var subtitle = TypstMarkup.Emphasis(TypstMarkup.Text(front.Subtitle ?? ""));
         var byline = TypstMarkup.Small(TypstMarkup.Text(lines.Byline));
         var opening =
             (front.Subtitle is null ? TypstMarkup.Empty : TypstMarkup.Lead(subtitle))
             + (lines.Byline.Length == 0 ? TypstMarkup.Empty : TypstMarkup.Lead(byline));
-        var body = new BlockTypst(pictured, TextWidth(options.Paper), scale, files).Markup(pictured.Lesson.Blocks);
+        var body = new BlockTypst(pictured, TextWidth(options.Paper), scale, files).Markup(pictured.Blocks);
         var handout = new Handout(front.Title, opening + body)
         {
             HeaderLeft = lines.Left,

@@ -17,9 +17,22 @@ internal sealed class PicturedLesson
     /// <param name="lesson">The lesson.</param>
     /// <param name="width">The width of the text, in points.</param>
     public PicturedLesson(Lesson lesson, double width = PicturePlan.PageWidth)
+        : this(lesson.Front, RunningLines.Of(lesson), lesson.Blocks, width) { }
+
+    /// <summary>Draws every picture of a page about a lesson.</summary>
+    /// <param name="front">Title, language and the like.</param>
+    /// <param name="lines">What stands above every page.</param>
+    /// <param name="blocks">The text and the pictures.</param>
+    /// <param name="width">The width of the text, in points.</param>
+    public PicturedLesson(
+        FrontMatter front,
+        RunningLines lines,
+        ValueList<Block> blocks,
+        double width = PicturePlan.PageWidth
+    )
     {
-        Lesson = lesson;
-        Figures = FiguresIn(lesson.Blocks).ToValueList();
+        (Front, Lines, Blocks) = (front, lines, blocks);
+        Figures = FiguresIn(blocks).ToValueList();
         foreach (var figure in Figures)
         {
             var share = (figure.Options.WidthPercent ?? 100) / 100.0;
@@ -28,8 +41,14 @@ internal sealed class PicturedLesson
         }
     }
 
-    /// <summary>The lesson.</summary>
-    public Lesson Lesson { get; }
+    /// <summary>What the lesson says of itself.</summary>
+    public FrontMatter Front { get; }
+
+    /// <summary>What stands above every page.</summary>
+    public RunningLines Lines { get; }
+
+    /// <summary>The text and the pictures, in order.</summary>
+    public ValueList<Block> Blocks { get; }
 
     /// <summary>Its figures in order, also those in lists and quotes.</summary>
     public ValueList<Block.Figure> Figures { get; }

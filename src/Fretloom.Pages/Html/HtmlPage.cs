@@ -26,20 +26,19 @@ public static class HtmlPage
     /// <summary>Writes the page of a lesson whose pictures are drawn.</summary>
     internal static string Of(PicturedLesson pictured, string sourceName, Paper paper)
     {
-        var lesson = pictured.Lesson;
-        var lines = RunningLines.Of(lesson);
+        var (front, lines) = (pictured.Front, pictured.Lines);
         var html = new HtmlText().Raw("<!doctype html>\n");
-        html.Open("html", ("lang", lesson.Front.Language)).Line();
-        Head(html, lesson, paper);
+        html.Open("html", ("lang", front.Language)).Line();
+        Head(html, front, paper);
         html.Open("body").Line();
         html.Element("a", "Skip to the lesson", ("class", "skip"), ("href", "#lesson")).Line();
         html.Open("header", ("class", "running")).Element("p", lines.Left).Element("p", lines.Right).Close().Line();
         html.Open("main", ("id", "lesson"), ("tabindex", "-1")).Open("article").Line();
-        html.Open("header").Element("h1", lesson.Front.Title);
-        Optional(html, lesson.Front.Subtitle, "subtitle");
+        html.Open("header").Element("h1", front.Title);
+        Optional(html, front.Subtitle, "subtitle");
         Optional(html, lines.Byline, "byline");
         html.Close().Line();
-        new BlockHtml(html, pictured).WriteSections(lesson.Blocks);
+        new BlockHtml(html, pictured).WriteSections(pictured.Blocks);
         html.Close().Close().Line();
         html.Open("footer")
             .Element("p", sourceName.Length == 0 ? "Made with Fretloom" : $"Made with Fretloom from {sourceName}")
@@ -48,14 +47,14 @@ public static class HtmlPage
         return html.Close().Line().Close().Line().ToString();
     }
 
-    private static void Head(HtmlText html, Lesson lesson, Paper paper)
+    private static void Head(HtmlText html, FrontMatter front, Paper paper)
     {
         html.Open("head").Line();
         html.Empty("meta", ("charset", "utf-8")).Line();
         html.Empty("meta", ("http-equiv", "Content-Security-Policy"), ("content", Policy)).Line();
         html.Empty("meta", ("name", "viewport"), ("content", "width=device-width, initial-scale=1")).Line();
         html.Empty("meta", ("name", "color-scheme"), ("content", "light dark")).Line();
-        html.Element("title", lesson.Front.Title).Line();
+        html.Element("title", front.Title).Line();
         html.Open("style")
             .Raw(FontStyles.Value)
             .Raw(SvgTheme.ScreenStyles)

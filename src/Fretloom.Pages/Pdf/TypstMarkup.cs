@@ -61,13 +61,22 @@ public readonly partial record struct TypstMarkup
     public static TypstMarkup LineBreak => new("#linebreak();");
 
     /// <summary>
-    /// A link. Only absolute <c>http</c>, <c>https</c> and <c>mailto</c> addresses become links; for any other
-    /// the content alone is returned.
+    /// A link. Only absolute <c>http</c>, <c>https</c> and <c>mailto</c> addresses and the names of PDF files in the same
+    /// folder, escaped as in addresses, become links; for any other the content alone is returned.
     /// </summary>
-    public static TypstMarkup Link(string address, TypstMarkup content) =>
-        Uri.TryCreate(address, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" or "mailto"
-            ? new($"#link({Literal(uri.AbsoluteUri)}){content.Bracketed};")
-            : content;
+    public static TypstMarkup Link(string address, TypstMarkup content)
+    {
+        var isOnTheWeb =
+            Uri.TryCreate(address, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" or "mailto";
+        var isBeside =
+            address.EndsWith(".pdf", StringComparison.Ordinal)
+            && address == Uri.EscapeDataString(Uri.UnescapeDataString(address));
+        var target =
+            isOnTheWeb ? uri!.AbsoluteUri
+            : isBeside ? address
+            : null;
+        return target is null ? content : new($"#link({Literal(target)}){content.Bracketed};");
+    }
 
     internal string Bracketed => $"[{source}]";
 

@@ -66,9 +66,44 @@ public sealed class HandoutBuilderTests : IDisposable
 
         string[] keys = ["G", "C", "F", "Bb", "Eb", "Ab", "Db", "Gb", "B", "E", "A", "D"];
         Assert.Equal(
-            keys.Select(key => $"lesson-in-{key}-major.html"),
+            [.. keys.Select(key => $"lesson-in-{key}-major.html"), "lesson-keys.html"],
             result.Files.Select(file => Path.GetFileName(file.Path))
         );
+    }
+
+    [Theory]
+    [InlineData(KeyOrder.Fourths)]
+    [InlineData(KeyOrder.HalfSteps)]
+    public void Twelve_keys_come_with_one_page_that_leads_to_them(KeyOrder order)
+    {
+        var options = new BuildOptions(Out)
+        {
+            Formats = [HandoutFormat.Pdf, HandoutFormat.Html],
+            Keys = KeyChoice.All(order),
+        };
+
+        var result = Build(Lesson(Short(""), "my lesson.md"), options);
+
+        var made = result.Files.Select(file => Path.GetFileName(file.Path)).ToHashSet();
+        Assert.Superset(new HashSet<string> { "my lesson-keys.html", "my lesson-keys.pdf" }, made);
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(Path.Combine(Out, "my lesson-keys.pdf"));
+        Assert.Equal(1, pdf.NumberOfPages);
+        var links = pdf.GetPage(1).GetHyperlinks().Select(link => Uri.UnescapeDataString(link.Uri)).ToList();
+        Assert.Equal(12, links.Count);
+        Assert.Subset(made, links.ToHashSet());
+        var html = File.ReadAllText(Path.Combine(Out, "my lesson-keys.html"));
+        Assert.All(
+            made.Where(name => name.Contains("-in-", StringComparison.Ordinal)),
+            name => Assert.Contains($"href=\"{Uri.EscapeDataString(name)}\"", html, StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public void Pictures_in_twelve_keys_come_without_a_page_about_them()
+    {
+        var options = new BuildOptions(Out) { Formats = [HandoutFormat.Svg], Keys = KeyChoice.All(KeyOrder.Fourths) };
+
+        Assert.All(Build(Lesson(Short()), options).Files, file => Assert.Equal("svg", file.Kind));
     }
 
     [Fact]

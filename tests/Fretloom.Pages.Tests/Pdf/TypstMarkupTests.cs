@@ -81,9 +81,11 @@ public class TypstMarkupTests(TypstFixture typst)
     [InlineData("JavaScript:alert(1)", false)]
     [InlineData("file:///etc/passwd", false)]
     [InlineData("data:text/html,x", false)]
+    [InlineData("lesson%20one-in-C-major.pdf", true)]
+    [InlineData("../lesson.pdf", false)]
     [InlineData("other.md", false)]
     [InlineData("", false)]
-    public void Only_web_and_mail_addresses_become_links(string address, bool isLink)
+    public void Only_web_and_mail_addresses_and_files_beside_become_links(string address, bool isLink)
     {
         var pdf = typst.Compiler.Compile(
             TypstMarkup.Link(address, TypstMarkup.Text("the words")).ToString(),
