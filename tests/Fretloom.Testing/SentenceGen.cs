@@ -140,9 +140,11 @@ public static class SentenceGen
             Gen.Bool,
             Gen.OneOf(Gen.OneOf(165.0, 189.0, 210.0, 150.0), Gen.Double[100, 260]).Nullable(),
             Gen.Bool,
-            (labels, isWithFingers, hand, isLeftHanded) =>
+            Gen.Bool,
+            (labels, isWithFingers, hand, isLeftHanded, isOneShapeEach) =>
                 new ShowSentence
                 {
+                    IsOneShapeEach = isOneShapeEach,
                     Labels = labels,
                     IsWithFingers = isWithFingers,
                     Hand = hand is { } lengthMm ? new HandSize(lengthMm) : null,
@@ -164,6 +166,7 @@ public static class SentenceGen
         {
             Subjects = Completed(subjects, notesPerString, reached.Position).ToValueList(),
             Voicing = reached,
+            IsOneShapeEach = player.IsOneShapeEach,
             Labels = player.Labels,
             IsWithFingers = player.IsWithFingers,
             Hand = player.Hand,

@@ -55,7 +55,7 @@ internal static class ShapeQuery
 
         void Add(ShapeSource source, ValueList<Shape> shapes)
         {
-            found.AddRange(shapes);
+            found.AddRange(sentence.IsOneShapeEach ? shapes.Take(1) : shapes);
             if (shapes.Count == 0)
             {
                 missing.Add(source);

@@ -20,6 +20,7 @@ public static class Phrases
         InversionPhrase.Kind,
         PositionPhrase.Kind,
         VoicingPhrases.Easy,
+        OneShapePhrase.Kind,
         LabelsPhrases.Labels,
         LabelsPhrases.Fingers,
         HandPhrases.Hand,

@@ -27,6 +27,9 @@ public enum ShowPhrase
     /// <summary>The position of the hand.</summary>
     Position,
 
+    /// <summary>How many shapes of each chord.</summary>
+    Shapes,
+
     /// <summary>What stands on the marks.</summary>
     Labels,
 

@@ -51,6 +51,9 @@ public sealed record ShowSentence
     /// <summary>How chords are voiced.</summary>
     public VoicingPhrase Voicing { get; init; } = VoicingPhrase.Unsaid;
 
+    /// <summary>Whether of each chord and scale only the first shape is wanted, the lowest one that a teacher would show first; false for every shape.</summary>
+    public bool IsOneShapeEach { get; init; }
+
     /// <summary>What stands on the marks.</summary>
     public LabelStyle? Labels { get; init; }
 
@@ -64,7 +67,7 @@ public sealed record ShowSentence
     public bool IsLeftHanded { get; init; }
 
     /// <summary>
-    /// The canonical sentence: what to see, instrument, key, strings, frets, voicing, labels, hand; what was left unsaid is
+    /// The canonical sentence: what to see, instrument, key, strings, frets, voicing, number of shapes, labels, hand; what was left unsaid is
     /// left out. All scales of one sentence share one number of notes a string.
     /// </summary>
     public override string ToString() => Show.ShowPrinter.Print(this);

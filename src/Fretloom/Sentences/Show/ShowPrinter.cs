@@ -6,12 +6,19 @@ namespace Fretloom.Sentences.Show;
 /// <summary>Prints a show sentence in canonical form.</summary>
 internal static class ShowPrinter
 {
-    /// <summary>The sentence: subjects, instrument and capo, key, strings, frets, voicing, labels, hand; what is unsaid is left out.</summary>
+    /// <summary>The sentence: subjects, instrument and capo, key, strings, frets, voicing, number of shapes, labels, hand; what is unsaid is left out.</summary>
     public static string Print(ShowSentence sentence) =>
         "show " + string.Join(", ", Parts(sentence).SelectMany(part => part));
 
     private static IEnumerable<IEnumerable<string>> Parts(ShowSentence sentence) =>
-        [Subjects(sentence.Subjects), Where(sentence), Voicing(sentence.Voicing), Labels(sentence), Player(sentence)];
+        [
+            Subjects(sentence.Subjects),
+            Where(sentence),
+            Voicing(sentence.Voicing),
+            sentence.IsOneShapeEach ? ["one shape each"] : [],
+            Labels(sentence),
+            Player(sentence),
+        ];
 
     private static IEnumerable<string> Subjects(ValueList<Subject> subjects)
     {

@@ -73,7 +73,7 @@ internal static class StringsPhrase
         var skip = at.Current.Kind == TokenKind.Comma ? 1 : 0;
         skip += at.Peek(skip).Is("and") ? 1 : 0;
         var isNumber = Numbers.Cardinal(at.Peek(skip)) is not null && !at.Peek(skip + 1).IsAny("note", "notes");
-        return isNumber ? skip : null;
+        return isNumber && !OneShapePhrase.Begins(at, skip) ? skip : null;
     }
 
     private static Failure? ReadNumber(Cursor at, ShowDraft draft)

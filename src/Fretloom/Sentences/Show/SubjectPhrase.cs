@@ -69,7 +69,7 @@ internal static class SubjectPhrase
     public static IEnumerable<string> Openings => Beginnings;
 
     private static bool Begins(Cursor at) =>
-        at.Current.IsAny(Beginnings)
+        (at.Current.IsAny(Beginnings) && !OneShapePhrase.Begins(at, 0))
         || FamilyAt(at) is not null
         || Notes.ReadScale(at, 0).Scale is not null
         || ChordList.IsSymbol(at)
