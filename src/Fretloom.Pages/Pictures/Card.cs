@@ -1,4 +1,3 @@
-using System.Globalization;
 using Fretloom.Exhibits;
 using Fretloom.Neck;
 using Fretloom.Pages.Scene;
@@ -10,14 +9,16 @@ namespace Fretloom.Pages.Pictures;
 /// <summary>One shape on a card: heading, its part of the neck, fret numbers, stretch and span.</summary>
 internal sealed class Card
 {
-    private static readonly TextStyle Number = new(Face.Sans, 9);
-    private static readonly TextStyle BoldNumber = new(Face.SansBold, 9);
+    private static readonly TextStyle Number = new(Face.Sans, TextStyle.SmallestSize);
+    private static readonly TextStyle BoldNumber = CardLayout.NumberStyle;
 
     private readonly Exhibit _exhibit;
     private readonly Shape _shape;
     private readonly CardLayout _layout;
     private readonly NeckFrame _frame;
     private readonly bool _isChosen;
+    private readonly double _height;
+    private readonly double _spanTop;
 
     public Card(Exhibit exhibit, Shape shape, CardLayout layout, bool isChosen)
     {
@@ -25,15 +26,26 @@ internal sealed class Card
         _shape = shape;
         _layout = layout;
         _isChosen = isChosen;
+        _height = HeightOf(exhibit, layout);
         var measures = Measures.Card;
         var left = layout.LeftOf(exhibit.Map.Instrument, shape);
         var top = CardHeading.Height + measures.Overhang;
         _frame = new NeckFrame(exhibit.Map, CardLayout.FretsOf(shape), measures, left, top, layout.Scale);
+        _spanTop = NumbersY + LowestLevel(exhibit, layout) * CardLayout.LevelHeight;
     }
 
     /// <summary>The height of every card of an exhibit.</summary>
-    public static double HeightOf(Exhibit exhibit) =>
-        CardHeading.Height + exhibit.Map.Strings.Count * Measures.Card.Spacing + 46;
+    public static double HeightOf(Exhibit exhibit, CardLayout layout) =>
+        CardHeading.Height
+        + exhibit.Map.Strings.Count * Measures.Card.Spacing
+        + 46
+        + LowestLevel(exhibit, layout) * CardLayout.LevelHeight;
+
+    private static int LowestLevel(Exhibit exhibit, CardLayout layout) =>
+        (exhibit.Shapes ?? [])
+            .SelectMany(shape => layout.LevelsOf(exhibit.Map.Instrument, shape))
+            .DefaultIfEmpty(0)
+            .Max();
 
     public Node.Group Draw()
     {
@@ -61,7 +73,7 @@ internal sealed class Card
     {
         if (_isChosen)
         {
-            var (width, height) = (_layout.CardWidth - 2, HeightOf(_exhibit));
+            var (width, height) = (_layout.CardWidth - 2, _height);
             yield return new Node.Rect(1, -2, width, height, Tone.None, new Stroke(Tone.Focus, 0.9, Dash.Stitch), 3);
             yield return new Node.Rect(1, -4, width, 2.6, Tone.Focus);
         }
@@ -108,35 +120,26 @@ internal sealed class Card
 
     private double NumbersY => _frame.EdgeBottom + 11;
 
-    /// <summary>The frets played: the first and the last, and of the others as many as have room.</summary>
+    private List<int> Levels => _layout.LevelsOf(_exhibit.Map.Instrument, _shape);
+
+    /// <summary>The number of every fret played.</summary>
     private IEnumerable<Node> FretNumbers()
     {
-        var frets = _shape.Spots.Select(spot => spot.Fret).Distinct().Order().ToList();
-        var (first, last) = (frets[0], frets[^1]);
-        if (first != last && !HaveRoom(first, last))
-        {
-            var middle = (_frame.FretX(first) + _frame.FretX(last)) / 2;
-            yield return At(middle, $"{Text(first)}–{Text(last)}", true);
-            yield break;
-        }
-
-        var shown = first;
-        foreach (var fret in frets)
-        {
-            if (fret == first || fret == last || (HaveRoom(shown, fret) && HaveRoom(fret, last)))
-            {
-                yield return At(_frame.FretX(fret), Text(fret), fret == frets.Find(fret => fret > 0));
-                shown = fret;
-            }
-        }
-
-        Node.Label At(double x, string text, bool isLowest) =>
-            new(x, NumbersY, text, isLowest ? BoldNumber : Number, isLowest ? Tone.Ink : Tone.Quiet, Anchor.Middle);
+        var frets = CardLayout.PlayedFrets(_shape);
+        var lowest = frets.Find(fret => fret > 0);
+        return frets.Zip(
+            Levels,
+            (fret, level) =>
+                new Node.Label(
+                    _frame.FretX(fret),
+                    NumbersY + level * CardLayout.LevelHeight,
+                    Wording.Number(fret),
+                    fret == lowest ? BoldNumber : Number,
+                    fret == lowest ? Tone.Ink : Tone.Quiet,
+                    Anchor.Middle
+                )
+        );
     }
-
-    private bool HaveRoom(int lower, int upper) =>
-        _frame.FretX(upper) - _frame.FretX(lower)
-        >= (BoldNumber.WidthOf(Text(lower)) + Number.WidthOf(Text(upper))) / 2 + 2;
 
     /// <summary>The line between the outermost landing points with its length, and the span below; for a single fret the span alone.</summary>
     private IEnumerable<Node> Span()
@@ -145,7 +148,7 @@ internal sealed class Card
         var (left, right) = Stretch();
         if (stretch.Length > 0)
         {
-            var y = NumbersY + 7;
+            var y = _spanTop + 7;
             var line = new Stroke(Tone.Quiet, 0.7);
             yield return new Node.Line(left, y, right, y, line);
             yield return new Node.Line(left, y - 2.5, left, y + 2.5, line);
@@ -159,7 +162,7 @@ internal sealed class Card
         {
             var margin = style.WidthOf(text) / 2 + 2.5;
             var x = Math.Clamp((left + right) / 2, margin, Math.Max(margin, _layout.CardWidth - margin));
-            return new Node.Label(x, NumbersY + below, text, style, tone, Anchor.Middle);
+            return new Node.Label(x, _spanTop + below, text, style, tone, Anchor.Middle);
         }
     }
 
@@ -175,6 +178,4 @@ internal sealed class Card
                 _frame.MillimetreX(instrument.LandingMm(frets.Max()))
             );
     }
-
-    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -20,7 +20,7 @@ internal static class CardHeading
         shape.Source switch
         {
             ShapeSource.OfChord { Roman: { } roman } => Wording.Numeral(roman),
-            ShapeSource.OfChord chord => Accidentals.Pretty(chord.Name),
+            ShapeSource.OfChord => CardWords.SymbolOf(shape),
             _ => shape.Spots.Min(spot => spot.Fret) is var lowest and > 0
                 ? $"from fret {Wording.Number(lowest)}"
                 : "open position",
@@ -28,7 +28,7 @@ internal static class CardHeading
 
     /// <summary>The smaller line; empty for a chord without numeral.</summary>
     public static string SmallText(Shape shape) =>
-        shape.Source is ShapeSource.OfChord { Roman: null } ? "" : Accidentals.Pretty(shape.Source.Name);
+        shape.Source is ShapeSource.OfChord { Roman: null } ? "" : CardWords.SymbolOf(shape);
 
     public static double WidthOf(Shape shape) =>
         Math.Max(Large.WidthOf(LargeText(shape)), Small.WidthOf(SmallText(shape)) + 4 + ThirdsWidth(ThirdsOf(shape)));
@@ -43,17 +43,26 @@ internal static class CardHeading
         }
 
         var thirds = ThirdsOf(shape);
-        var x = right - ThirdsWidth(thirds);
+        foreach (var stroke in Strokes(thirds, right - ThirdsWidth(thirds), 25.5, tone))
+        {
+            yield return stroke;
+        }
+    }
+
+    /// <summary>Upright strokes for thirds, thick for major ones, from a left end and standing on a line.</summary>
+    public static IEnumerable<Node> Strokes(IEnumerable<bool> thirds, double left, double bottom, Tone tone)
+    {
+        var x = left;
         foreach (var isMajor in thirds)
         {
             var width = ThirdWidth(isMajor);
-            yield return new Node.Rect(x, 25.5 - ThirdHeight, width, ThirdHeight, tone);
+            yield return new Node.Rect(x, bottom - ThirdHeight, width, ThirdHeight, tone);
             x += width + ThirdGap;
         }
     }
 
     /// <summary>The thirds a chord is built of, root upward, true for major; empty for other chords and for scales.</summary>
-    private static List<bool> ThirdsOf(Shape shape)
+    public static List<bool> ThirdsOf(Shape shape)
     {
         if (shape.Source is not ShapeSource.OfChord { Chord.Notes: var notes })
         {

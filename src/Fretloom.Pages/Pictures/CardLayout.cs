@@ -17,11 +17,19 @@ internal readonly record struct CardLayout(int Columns, double CardWidth, double
     /// <summary>Empty at the left and right of a card, together.</summary>
     public const double Padding = 6;
 
+    /// <summary>From one line of fret numbers to the next.</summary>
+    public const double LevelHeight = 9;
+
+    /// <summary>The type of fret numbers.</summary>
+    public static TextStyle NumberStyle { get; } = new(Face.SansBold, TextStyle.SmallestSize);
+
     private const int MostColumns = 7;
     private const double WidestCard = 120;
     private const double WidestFret = 32;
     private const double WidestScaleFret = 44;
-    private const double NarrowestFret = 4;
+
+    /// <summary>The numbers of neighbouring frets then have room on two lines.</summary>
+    private const double NarrowestFret = 5;
 
     /// <summary>Where notes stand side by side on one string, their marks must not touch.</summary>
     private static double NarrowestScaleFret =>
@@ -52,6 +60,27 @@ internal readonly record struct CardLayout(int Columns, double CardWidth, double
         return new FretRange(frets.Min(), frets.Max());
     }
 
+    /// <summary>The frets on which a shape has notes, ascending.</summary>
+    public static List<int> PlayedFrets(Shape shape) => [.. shape.Spots.Select(spot => spot.Fret).Distinct().Order()];
+
+    /// <summary>The line on which the number of each played fret stands: 0, or 1 below where it would touch the one before.</summary>
+    public List<int> LevelsOf(Instrument instrument, Shape shape)
+    {
+        var levels = new List<int>();
+        var frets = PlayedFrets(shape);
+        for (var at = 0; at < frets.Count; at++)
+        {
+            levels.Add(at > 0 && levels[^1] == 0 && Touch(Scale, frets[at - 1], frets[at]) ? 1 : 0);
+        }
+
+        return levels;
+
+        bool Touch(double scale, int lower, int upper) =>
+            scale * (Middle(instrument, upper) - Middle(instrument, lower)) < (Width(lower) + Width(upper)) / 2 + 1;
+
+        static double Width(int fret) => NumberStyle.WidthOf(Wording.Number(fret));
+    }
+
     /// <summary>Where the leftmost wire of a card stands, so that the neck is in its middle.</summary>
     public double LeftOf(Instrument instrument, Shape shape)
     {
@@ -78,6 +107,10 @@ internal readonly record struct CardLayout(int Columns, double CardWidth, double
             .Min();
         return new CardLayout(columns, card, Math.Max(0.01, scale));
     }
+
+    /// <summary>Millimetres from the nut; open strings have their marks well before it.</summary>
+    private static double Middle(Instrument instrument, int fret) =>
+        fret == 0 ? -instrument.FretMm(1) : (instrument.FretMm(fret - 1) + instrument.FretMm(fret)) / 2;
 
     private static bool IsOfScale(Shape shape) => shape.Source is ShapeSource.OfScale;
 

@@ -9,19 +9,29 @@ internal static class CardRow
 {
     private const double Top = 6;
 
-    /// <summary>All the rows of an exhibit's shapes.</summary>
+    /// <summary>All the rows of an exhibit's shapes; below the last what the signs of all cards mean.</summary>
     public static IEnumerable<Picture> DrawAll(Exhibit exhibit, double width, Shape? focus)
     {
         var layout = CardLayout.Of(exhibit, width);
-        foreach (var row in (exhibit.Shapes ?? []).Chunk(layout.Columns))
+        var rows = (exhibit.Shapes ?? []).Chunk(layout.Columns).ToList();
+        for (var at = 0; at < rows.Count; at++)
         {
-            yield return new Picture(Draw(exhibit, row, layout, focus), CardWords.Table(exhibit, row));
+            var ofCards = at == rows.Count - 1 ? CardLegend.For(exhibit) : [];
+            var drawing = Draw(exhibit, rows[at], layout, focus, ofCards, width);
+            yield return new Picture(drawing, CardWords.Table(exhibit, rows[at]));
         }
     }
 
-    private static Drawing Draw(Exhibit exhibit, Shape[] row, CardLayout layout, Shape? focus)
+    private static Drawing Draw(
+        Exhibit exhibit,
+        Shape[] row,
+        CardLayout layout,
+        Shape? focus,
+        IEnumerable<LegendItem> ofCards,
+        double room
+    )
     {
-        var height = Card.HeightOf(exhibit);
+        var height = Card.HeightOf(exhibit, layout);
         var nodes = new List<Node> { StringNumbers(exhibit) };
         for (var at = 0; at < row.Length; at++)
         {
@@ -38,16 +48,13 @@ internal static class CardRow
         var width = CardLayout.NumbersWidth + row.Length * layout.CardWidth;
         var ties = CardTies.Draw(exhibit, row, layout, Top + height);
         nodes.AddRange(ties.Nodes);
-        var legend = Legend.Draw(
-            [.. ties.Legend],
-            CardLayout.NumbersWidth,
-            Top + height + ties.Height,
-            Math.Max(width, 260)
-        );
+        LegendItem[] items = [.. ties.Legend, .. ofCards];
+        var legendWidth = Math.Max(width, items.Length > 3 ? room : 260);
+        var legend = Legend.Draw(items, CardLayout.NumbersWidth, Top + height + ties.Height, legendWidth);
         nodes.AddRange(legend.Nodes);
         var (title, description) = CardWords.Of(exhibit, row);
         return new Drawing(
-            legend.Height > 0 ? Math.Max(width, 260) : width,
+            legend.Height > 0 ? legendWidth : width,
             Top + height + ties.Height + legend.Height + 2,
             title,
             string.Join(" ", ties.Sentences.Prepend(description)),

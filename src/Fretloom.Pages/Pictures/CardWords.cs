@@ -1,4 +1,5 @@
 using Fretloom.Exhibits;
+using Fretloom.Neck;
 using Fretloom.Shapes;
 using Fretloom.Theory;
 
@@ -22,11 +23,23 @@ internal static class CardWords
         };
     }
 
+    /// <summary>The chord symbol with the lowest note as bass, <c>Gmaj7/B</c>, or the name of the scale.</summary>
+    public static string SymbolOf(Shape shape)
+    {
+        if (shape.Source is not ShapeSource.OfChord { Chord: var chord })
+        {
+            return Accidentals.Pretty(shape.Source.Name);
+        }
+
+        var bass = shape.Notes.MinBy(note => note.Pitch.MidiNumber).Pitch.Name;
+        return Accidentals.Pretty($"{chord.Root}{chord.Quality}{(bass == chord.Root ? "" : $"/{bass}")}");
+    }
+
     /// <summary>The numeral with the chord, or the name alone: <c>V7, F7</c>.</summary>
     public static string NameOf(Shape shape) =>
         shape.Source is ShapeSource.OfChord { Roman: { } roman }
-            ? $"{Wording.Numeral(roman)}, {Accidentals.Pretty(shape.Source.Name)}"
-            : Accidentals.Pretty(shape.Source.Name);
+            ? $"{Wording.Numeral(roman)}, {SymbolOf(shape)}"
+            : SymbolOf(shape);
 
     /// <summary>The title and the description of some cards.</summary>
     public static (string Title, string Description) Of(Exhibit exhibit, IReadOnlyList<Shape> shapes)
@@ -50,7 +63,7 @@ internal static class CardWords
                 {
                     var (stretch, span) = SpanOf(shape);
                     return new[] { NameOf(shape) }
-                        .Concat(strings.Select(number => FretsOn(shape, number)))
+                        .Concat(strings.Select(number => FretsOn(exhibit.Map.Instrument, shape, number)))
                         .Append(span)
                         .Append(stretch)
                         .ToValueList();
@@ -59,8 +72,13 @@ internal static class CardWords
         );
     }
 
-    private static string FretsOn(Shape shape, int number) =>
-        string.Join(", ", shape.Spots.Where(spot => spot.String == number).Select(spot => Wording.Number(spot.Fret)));
+    private static string FretsOn(Instrument instrument, Shape shape, int number) =>
+        string.Join(
+            ", ",
+            shape
+                .Spots.Where(spot => spot.String == number)
+                .Select(spot => Wording.Number(instrument.IsOpen(spot) ? 0 : spot.Fret))
+        );
 
     private static string Sentence(Shape shape)
     {

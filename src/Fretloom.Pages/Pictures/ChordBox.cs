@@ -11,24 +11,24 @@ internal sealed class ChordBox
 {
     public const double HeadHeight = 32;
 
-    private const double FretHeight = 22;
     private const double Radius = 6.6;
-    private const double BetweenDots = 1.8;
+    private const double BetweenDots = 4.2;
     private const double FretNumberWidth = 22;
     private const double OtherSideWidth = 9;
-    private const double SignsHeight = 18;
+    private const double SignsHeight = 20;
+    private const double TuningHeight = 14;
 
     private static readonly TextStyle NameStyle = new(Face.SerifBold, 13);
     private static readonly TextStyle NumeralStyle = new(Face.Serif, 10.5);
     private static readonly TextStyle FretStyle = new(Face.SansBold, 10);
+    private static readonly TextStyle CapoStyle = new(Face.SansBold, TextStyle.SmallestSize);
 
     private readonly Exhibit _exhibit;
     private readonly Shape _shape;
     private readonly ChordGrip _grip;
+    private readonly Instrument _instrument;
     private readonly int _frets;
-    private readonly int _strings;
     private readonly double _widening;
-    private readonly double _stringGap;
 
     /// <summary>Prepares a box.</summary>
     /// <param name="exhibit">Where the shape belongs.</param>
@@ -38,48 +38,63 @@ internal sealed class ChordBox
     {
         _exhibit = exhibit;
         _shape = shape;
-        _grip = new ChordGrip(exhibit.Map.Instrument, shape);
+        _instrument = exhibit.Map.Instrument;
+        _grip = new ChordGrip(_instrument, shape);
         _frets = frets;
-        _strings = exhibit.Map.Instrument.Strings.Count;
         _widening = WideningOf(exhibit);
-        _stringGap = StringGap(_widening);
     }
 
     private static double GridTop => HeadHeight + SignsHeight;
 
-    private double GridBottom => GridTop + _frets * FretHeight;
+    private static double SignsY => GridTop - SignsHeight / 2 - 1;
 
-    /// <summary>The width of a box of an instrument, with room for the fret number and for the longest name.</summary>
+    /// <summary>The width of a box of an instrument, with room for the fret number or capo and for the longest name.</summary>
     public static double WidthOf(Exhibit exhibit)
     {
+        var instrument = exhibit.Map.Instrument;
+        var side = SideWidth(instrument);
         var widening = WideningOf(exhibit);
-        var gaps = exhibit.Map.Instrument.Strings.Count - 1;
         return Math.Max(
-            FretNumberWidth + gaps * StringGap(widening) + OtherSideWidth + 2 * widening,
+            side + GridWidth(instrument, widening) + OtherSideWidth + 2 * widening,
             (exhibit.Shapes ?? [])
-                .Select(shape => NameStyle.WidthOf(NameOf(shape)) + FretNumberWidth)
+                .Select(shape => NameStyle.WidthOf(NameOf(exhibit, shape)) + side)
                 .DefaultIfEmpty(0)
                 .Max()
         );
     }
 
     /// <summary>The height of a box with so many frets.</summary>
-    public static double HeightOf(int frets) => HeadHeight + SignsHeight + frets * FretHeight + 6;
+    public static double HeightOf(int frets) =>
+        HeadHeight + SignsHeight + frets * ChordBoxGround.FretHeight + TuningHeight + 4;
 
     public Node.Group Draw(double width)
     {
-        var gridWidth = (_strings - 1) * _stringGap;
-        var gridLeft = (width - FretNumberWidth - gridWidth - OtherSideWidth) / 2 + FretNumberWidth;
-        var nodes = Head(gridLeft + gridWidth / 2).Concat(Grid(gridLeft)).ToList();
+        var gridWidth = GridWidth(_instrument, _widening);
+        var side = SideWidth(_instrument);
+        var gridLeft = (width - side - gridWidth - OtherSideWidth) / 2 + side;
+        var ground = new ChordBoxGround(_exhibit, _grip, _frets)
+        {
+            Left = gridLeft,
+            Top = GridTop,
+            StringGap = StringGap(_widening),
+        };
+        var nodes = Head(gridLeft + gridWidth / 2).Concat(ground.All).Concat(Aside(gridLeft)).Concat(Signs(ground));
         if (_exhibit.IsLeftHanded)
         {
-            nodes = nodes.ConvertAll(node => node.Placed(Placement.Mirrored(width)));
+            nodes = nodes.Select(node => node.Placed(Placement.Mirrored(width)));
         }
 
-        return new Node.Group(NameOf(_shape), nodes.ToValueList());
+        return new Node.Group(NameOf(_exhibit, _shape), nodes.ToValueList());
     }
 
-    public static string NameOf(Shape shape) => Accidentals.Pretty(shape.Source.Name);
+    /// <summary>The chord symbol; with the bass where inversions were asked for.</summary>
+    public static string NameOf(Exhibit exhibit, Shape shape) =>
+        exhibit.AsksForInversions ? CardWords.SymbolOf(shape) : Accidentals.Pretty(shape.Source.Name);
+
+    private static double SideWidth(Instrument instrument) =>
+        instrument.Capo > 0 ? Math.Max(FretNumberWidth, CapoStyle.WidthOf(Capo(instrument)) + 12) : FretNumberWidth;
+
+    private static string Capo(Instrument instrument) => $"capo {Wording.Number(instrument.Capo)}";
 
     private IEnumerable<Node> Head(double middle)
     {
@@ -87,7 +102,7 @@ internal sealed class ChordBox
         yield return new Node.Label(
             middle,
             roman is null ? 22 : 13,
-            NameOf(_shape),
+            NameOf(_exhibit, _shape),
             NameStyle,
             Tone.Ink,
             Anchor.Middle
@@ -98,88 +113,63 @@ internal sealed class ChordBox
         }
     }
 
-    /// <summary>The grid as a right-handed player holds it: the string nearest the floor on the right.</summary>
-    private IEnumerable<Node> Grid(double left)
+    /// <summary>Beside the grid: where the capo sits, and the number of the first fret unless it is 1.</summary>
+    private IEnumerable<Node> Aside(double left)
     {
-        var right = left + (_strings - 1) * _stringGap;
-        for (var fret = _grip.FirstFret == 1 ? 1 : 0; fret <= _frets; fret++)
+        if (_instrument.Capo > 0)
         {
-            var y = GridTop + fret * FretHeight;
-            yield return new Node.Line(left, y, right, y, new Stroke(Tone.Line, 0.8));
+            yield return new Node.Label(
+                left - _widening - 9,
+                GridTop + 2,
+                Capo(_instrument),
+                CapoStyle,
+                Tone.Ink,
+                Anchor.End
+            );
         }
 
-        for (var number = 1; number <= _strings; number++)
+        if (_grip.FirstFret > 1)
         {
-            foreach (var node in StringLine(left, number))
-            {
-                yield return node;
-            }
-        }
-
-        if (_grip.FirstFret == 1)
-        {
-            yield return new Node.Rect(left - 0.6, GridTop - 2.6, right - left + 1.2, 3.2, Tone.Ink);
-        }
-        else
-        {
-            var baseline = GridTop + FretHeight / 2 + 3.4;
             yield return new Node.Label(
                 left - Radius - _widening - 4,
-                baseline,
+                GridTop + ChordBoxGround.FretHeight / 2 + 3.4,
                 Wording.Number(_grip.FirstFret),
                 FretStyle,
                 Tone.Ink,
                 Anchor.End
             );
         }
-
-        foreach (var node in Signs(left))
-        {
-            yield return node;
-        }
     }
 
-    private IEnumerable<Node> StringLine(double left, int number)
-    {
-        var start = _exhibit.Map.Instrument.String(number).StartsAtFret - (_grip.FirstFret - 1);
-        if (start < _frets)
-        {
-            var x = StringX(left, number);
-            var top = GridTop + Math.Max(0, start) * FretHeight;
-            var width = 0.7 + 0.9 * (number - 1) / Math.Max(3, _strings - 1);
-            yield return new Node.Line(x, top, x, GridBottom, new Stroke(Tone.Ink, width));
-        }
-    }
-
-    private IEnumerable<Node> Signs(double left)
+    private IEnumerable<Node> Signs(ChordBoxGround ground)
     {
         if (_grip.Barre is { } barre)
         {
-            var (far, near) = (StringX(left, barre.Far), StringX(left, barre.Near));
-            var y = FretY(_grip.Lowest);
+            var (far, near) = (ground.StringX(barre.Far), ground.StringX(barre.Near));
+            var y = ground.FretY(_grip.Lowest);
             yield return new Node.Rect(far, y - 4, near - far, 8, Tone.Ink, Corner: 4);
         }
 
-        for (var number = 1; number <= _strings; number++)
+        for (var number = 1; number <= _instrument.Strings.Count; number++)
         {
             var notes = _shape.Notes.Where(note => note.Spot.String == number).ToList();
             if (notes.Count == 0)
             {
-                yield return Cross(StringX(left, number), GridTop - SignsHeight / 2 - 1);
+                yield return Cross(ground.StringX(number), SignsY);
             }
 
             foreach (var note in notes)
             {
-                yield return Dot(note, left);
+                yield return Dot(note, ground);
             }
         }
     }
 
-    private Node.Group Dot(ShapeNote note, double left)
+    private Node.Group Dot(ShapeNote note, ChordBoxGround ground)
     {
-        var x = StringX(left, note.Spot.String);
-        var isOpen = _exhibit.Map.Instrument.IsOpen(note.Spot);
-        var y = isOpen ? GridTop - SignsHeight / 2 - 1 : FretY(note.Spot.Fret);
+        var x = ground.StringX(note.Spot.String);
+        var isOpen = _instrument.IsOpen(note.Spot);
+        var y = isOpen ? SignsY : ground.FretY(note.Spot.Fret);
         var label = _exhibit.LabelOf(note.Pitch, note.Degree, note.Member);
         var style = DotStyle(label);
         return new Node.Group(
@@ -192,9 +182,13 @@ internal sealed class ChordBox
         );
     }
 
+    private static double GridWidth(Instrument instrument, double widening) =>
+        (instrument.Strings.Count - 1) * StringGap(widening);
+
+    /// <summary>Two marks side by side leave air between them.</summary>
     private static double StringGap(double widening) => 2 * (Radius + widening) + BetweenDots;
 
-    /// <summary>How much wider than a circle the widest dot of an exhibit is, on either side: neighbours must not touch.</summary>
+    /// <summary>How much wider than a circle the widest dot of an exhibit is, on either side.</summary>
     private static double WideningOf(Exhibit exhibit) =>
         (exhibit.Shapes ?? [])
             .SelectMany(shape => shape.Notes)
@@ -218,8 +212,4 @@ internal sealed class ChordBox
             Tone.None,
             new Stroke(Tone.Ink, 1.3, IsRound: true)
         );
-
-    private double StringX(double left, int number) => left + (_strings - number) * _stringGap;
-
-    private double FretY(int fret) => GridTop + (fret - _grip.FirstFret + 0.5) * FretHeight;
 }

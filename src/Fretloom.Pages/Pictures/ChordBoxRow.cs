@@ -8,6 +8,11 @@ namespace Fretloom.Pages.Pictures;
 /// <summary>Chord boxes side by side, one drawing a row.</summary>
 internal static class ChordBoxRow
 {
+    private const string LeftHanded = "left-handed";
+    private const double NoteHeight = 14;
+
+    private static readonly TextStyle Note = new(Face.Sans, TextStyle.SmallestSize);
+
     /// <summary>
     /// Whether shapes are shown in boxes rather than on cards: when one of them is strummed, that is, mutes a string of its
     /// set or sounds a member twice, or was asked for by its symbol. All shapes of an exhibit are shown the same way.
@@ -38,13 +43,20 @@ internal static class ChordBoxRow
     private static Drawing Draw(Exhibit exhibit, Shape[] row, double box)
     {
         var frets = row.Max(shape => new ChordGrip(exhibit.Map.Instrument, shape).Frets);
+        var height = ChordBox.HeightOf(frets);
         var nodes = row.Select(
-            (shape, at) => new ChordBox(exhibit, shape, frets).Draw(box).Placed(Placement.Moved(at * box, 0))
-        );
-        var names = Wording.List(row.Select(ChordBox.NameOf).Distinct());
+                (shape, at) => new ChordBox(exhibit, shape, frets).Draw(box).Placed(Placement.Moved(at * box, 0))
+            )
+            .ToList();
+        if (exhibit.IsLeftHanded)
+        {
+            nodes.Add(new Node.Label(row.Length * box, height + 9, LeftHanded, Note, Tone.Quiet, Anchor.End));
+        }
+
+        var names = Wording.List(row.Select(shape => ChordBox.NameOf(exhibit, shape)).Distinct());
         return new Drawing(
             row.Length * box,
-            ChordBox.HeightOf(frets),
+            height + (exhibit.IsLeftHanded ? NoteHeight : 0),
             $"Chord boxes for {Wording.Name(exhibit.Map.Instrument)}: {names}",
             string.Join(" ", row.Select(shape => Sentence(exhibit, shape))),
             nodes.ToValueList()
@@ -59,7 +71,7 @@ internal static class ChordBoxRow
         var barre = new ChordGrip(exhibit.Map.Instrument, shape) is { Barre: { } across, Lowest: var fret }
             ? $", barre at fret {Wording.Number(fret)} from string {Wording.Number(across.Far)} to {Wording.Number(across.Near)}"
             : "";
-        return $"{ChordBox.NameOf(shape)}: {string.Join(", ", strings)}{barre}.";
+        return $"{ChordBox.NameOf(exhibit, shape)}: {string.Join(", ", strings)}{barre}.";
     }
 
     private static TextTable Table(Exhibit exhibit, Shape[] row)
@@ -70,7 +82,7 @@ internal static class ChordBoxRow
             row.Select(shape =>
                     strings
                         .Select(number => Place(exhibit, shape, number))
-                        .Prepend(ChordBox.NameOf(shape))
+                        .Prepend(ChordBox.NameOf(exhibit, shape))
                         .ToValueList()
                 )
                 .ToValueList()

@@ -11,6 +11,8 @@ internal sealed class ChordGrip
 
     private const int Fingers = 4;
 
+    private readonly int _shortStringStart;
+
     public ChordGrip(Instrument instrument, Shape shape)
     {
         var fretted = shape.Spots.Where(spot => !instrument.IsOpen(spot)).ToList();
@@ -22,6 +24,7 @@ internal sealed class ChordGrip
             && across.Exists(number => number > spot.String)
             && across.Exists(number => number < spot.String)
         );
+        _shortStringStart = instrument.Strings.Max(course => course.StartsAtFret);
         if (fretted.Count > Fingers && across.Count > 1 && !crossesOpen)
         {
             Barre = (across.Max(), across.Min());
@@ -44,6 +47,10 @@ internal sealed class ChordGrip
     /// <summary>The first fret of the box: 1 as long as all fits in first position, else the lowest.</summary>
     public int FirstFret => Highest <= FewestFrets ? 1 : Lowest;
 
-    /// <summary>How many frets the box must show.</summary>
-    public int Frets => Math.Max(FewestFrets, Highest - FirstFret + 1);
+    /// <summary>How many frets the box must show; from the nut, enough to see a short string begin.</summary>
+    public int Frets =>
+        Math.Max(
+            FirstFret == 1 && _shortStringStart > 0 ? _shortStringStart + 1 : FewestFrets,
+            Highest - FirstFret + 1
+        );
 }

@@ -15,6 +15,9 @@ internal readonly record struct Measures(double Spacing)
     /// <summary>On a card.</summary>
     public static Measures Card { get; } = new(20);
 
+    /// <summary>The strings of a pair are drawn finer than a single one, by this factor.</summary>
+    public static double PairLine => 0.7;
+
     public double MarkRadius => 0.33 * Spacing;
 
     public double MarkLine => 0.045 * Spacing;
@@ -34,6 +37,9 @@ internal readonly record struct Measures(double Spacing)
     public double HairThread => 0.04 * Spacing;
 
     public double ThreadHalo => 0.07 * Spacing;
+
+    /// <summary>Between the two strings of a pair.</summary>
+    public double PairGap => 0.13 * Spacing;
 
     public double FretLine => 0.028 * Spacing;
 

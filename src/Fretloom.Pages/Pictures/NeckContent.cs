@@ -8,6 +8,8 @@ namespace Fretloom.Pages.Pictures;
 /// <summary>What one picture of a neck shows.</summary>
 internal sealed class NeckContent
 {
+    private const int NearNut = 2;
+
     private readonly Exhibit _exhibit;
     private readonly Dictionary<NoteName, string> _members = [];
     private readonly HashSet<Spot> _chosenSpots;
@@ -15,6 +17,7 @@ internal sealed class NeckContent
     private NeckContent(Exhibit exhibit, ValueList<Shape> chosen, Chord? chord)
     {
         _exhibit = exhibit;
+        Map = MapOf(exhibit, chosen);
         Chosen = chosen;
         _chosenSpots = [.. chosen.SelectMany(shape => shape.Spots)];
         Chord = chord;
@@ -29,11 +32,15 @@ internal sealed class NeckContent
         Notes = NotesOf(exhibit, chosen).ToValueList();
     }
 
-    public NeckMap Map => _exhibit.Map;
+    /// <summary>The neck; cropped to the shapes, with a fret on either side, where nothing else is shown.</summary>
+    public NeckMap Map { get; }
 
     public bool IsLeftHanded => _exhibit.IsLeftHanded;
 
     public Landmarks? Landmarks => _exhibit.Landmarks;
+
+    /// <summary>Whether the columns of full and empty frets are tinted: not below threads alone, which they would drown.</summary>
+    public bool HasColumns => !(_exhibit is { ShowsThirds: true, Notes: null });
 
     public IEnumerable<double> HalfTurnCentres => _exhibit.Symmetries?.HalfTurnCentres ?? [];
 
@@ -94,6 +101,21 @@ internal sealed class NeckContent
         return isChosen ? MarkKind.Chosen
             : isOfChord && Chord is not null ? MarkKind.OfChord
             : MarkKind.OfKey;
+    }
+
+    /// <summary>From the nut when it is near.</summary>
+    private static NeckMap MapOf(Exhibit exhibit, ValueList<Shape> chosen)
+    {
+        var map = exhibit.Map;
+        if (chosen.Count == 0 || exhibit is not { Notes: null, Landmarks: null, Symmetries: null })
+        {
+            return map;
+        }
+
+        var frets = chosen.SelectMany(shape => shape.Spots).Select(spot => spot.Fret).ToList();
+        var first = frets.Min() <= NearNut ? 0 : frets.Min() - 1;
+        var last = Math.Min(frets.Max() + 1, map.Instrument.LastFret);
+        return new NeckMap(map.Instrument, map.Key, map.Strings, new FretRange(first, last));
     }
 
     private static Chord? OnlyChord(Exhibit exhibit)

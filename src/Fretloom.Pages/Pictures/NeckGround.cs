@@ -9,6 +9,9 @@ internal sealed class NeckGround(NeckMap map, NeckFrame frame)
     private readonly Measures _measures = frame.Measures;
     private readonly Instrument _instrument = map.Instrument;
 
+    private readonly double[] _single = [0];
+    private readonly double[] _pair = [-frame.Measures.PairGap / 2, frame.Measures.PairGap / 2];
+
     public IEnumerable<Node> Frets
     {
         get
@@ -43,8 +46,14 @@ internal sealed class NeckGround(NeckMap map, NeckFrame frame)
                     isShort ? frame.WireX(start)
                     : frame.HasNut ? frame.Left
                     : frame.Left - _measures.RunOn;
-                var line = new Stroke(Tone.Ink, _measures.StringLine(numbers.Count - 1 - at, numbers.Count));
-                yield return new Node.Line(left, y, frame.Right + _measures.RunOn, y, line);
+                var isPair = _instrument.String(numbers[at]).Partner is not null;
+                var width = _measures.StringLine(numbers.Count - 1 - at, numbers.Count);
+                foreach (var aside in isPair ? _pair : _single)
+                {
+                    var line = new Stroke(Tone.Ink, isPair ? Measures.PairLine * width : width);
+                    yield return new Node.Line(left, y + aside, frame.Right + _measures.RunOn, y + aside, line);
+                }
+
                 if (isShort)
                 {
                     yield return Nut(left, y - _measures.Overhang / 2, y + _measures.Overhang / 2);

@@ -66,7 +66,11 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
     private IEnumerable<double> Centres => content.HalfTurnCentres.Where(frame.HasPlace);
 
     private IEnumerable<Node> Columns() =>
-        FullFrets.Select(fret => Column(fret, Tone.Full)).Concat(EmptyFrets.Select(fret => Column(fret, Tone.Empty)));
+        content.HasColumns
+            ? FullFrets
+                .Select(fret => Column(fret, Tone.Full))
+                .Concat(EmptyFrets.Select(fret => Column(fret, Tone.Empty)))
+            : [];
 
     private Node.Rect Column(int fret, Tone tone)
     {

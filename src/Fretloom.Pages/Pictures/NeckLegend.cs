@@ -20,7 +20,7 @@ internal static class NeckLegend
 
         if (marks.Exists(mark => mark.IsTonic))
         {
-            yield return MarkItem(MarkKind.OfKey, true, false, "tonic");
+            yield return Tonic(marks.Where(mark => mark.IsTonic).Select(mark => mark.Kind).Distinct().Order().ToList());
         }
 
         if (kinds.Contains(MarkKind.OfChord))
@@ -62,6 +62,30 @@ internal static class NeckLegend
             2 * (isTonic ? Small.RingRadius : Small.MarkRadius),
             words
         );
+
+    /// <summary>The second ring around every kind of mark that has it.</summary>
+    private static LegendItem Tonic(List<MarkKind> kinds)
+    {
+        var each = 2 * Small.RingRadius + 2;
+        return new LegendItem(
+            (x, y) =>
+                new Node.Group(
+                    "tonic",
+                    kinds
+                        .Select<MarkKind, Node>(
+                            (kind, at) =>
+                                new Mark("", kind, true, false).DrawnAt(
+                                    x + (at - (kinds.Count - 1) / 2.0) * each,
+                                    y,
+                                    Small
+                                )
+                        )
+                        .ToValueList()
+                ),
+            each * kinds.Count - 2,
+            "tonic"
+        );
+    }
 
     private static Node.Group Band(double x, double y) =>
         new(
@@ -117,15 +141,25 @@ internal static class NeckLegend
     {
         if (content.Landmarks?.FullFrets.Count > 0)
         {
-            yield return new LegendItem((x, y) => Column(x, y, Tone.Full, Tone.Ink), 14, "full fret");
+            yield return new LegendItem(
+                (x, y) => Column(x, y, content.HasColumns ? Tone.Full : Tone.None, Tone.Ink),
+                14,
+                "full fret"
+            );
         }
 
         if (content.Landmarks?.EmptyFrets.Count > 0)
         {
-            yield return new LegendItem((x, y) => Column(x, y, Tone.Empty, Tone.Paper), 14, "empty fret");
+            yield return new LegendItem(
+                (x, y) => Column(x, y, content.HasColumns ? Tone.Empty : Tone.None, Tone.Paper),
+                14,
+                "empty fret"
+            );
         }
     }
 
     private static Node.Group Column(double x, double y, Tone column, Tone tick) =>
-        new("column", [new Node.Rect(x - 6, y - 8, 12, 10, column), LandmarkTick.At(x, y + 4, Small, tick)]);
+        column == Tone.None
+            ? new("tick", [LandmarkTick.At(x, y - Small.TickHeight / 2, Small, tick)])
+            : new("column", [new Node.Rect(x - 6, y - 8, 12, 10, column), LandmarkTick.At(x, y + 4, Small, tick)]);
 }

@@ -1,5 +1,7 @@
+using Fretloom.Exhibits;
 using Fretloom.Neck;
 using Fretloom.Pages.Pictures;
+using Fretloom.Shapes;
 using Fretloom.Theory;
 
 namespace Fretloom.Pages.Text;
@@ -24,24 +26,32 @@ internal sealed class NeckText
     }
 
     /// <summary>The lines: parts of the neck that fit the width one below the other, then what the signs mean.</summary>
-    public IEnumerable<string> Lines(int width)
+    public IEnumerable<string> Lines(int width) =>
+        Strings(width).Append("").Concat(Wrapping.Lines(string.Join(", ", Signs()), width));
+
+    /// <summary>One shape by itself: its name and what it covers, then the part of the neck where it lies.</summary>
+    public static IEnumerable<string> OfShape(Exhibit exhibit, Shape shape, int width)
+    {
+        var alone = exhibit with { Shapes = [shape], Notes = null, Landmarks = null, Symmetries = null };
+        var (stretch, span) = CardWords.SpanOf(shape);
+        var cover = string.Join(", ", ((string[])[span, stretch]).Where(part => part.Length > 0));
+        return Wrapping
+            .Lines($"{CardWords.NameOf(shape)}, {CardHeading.LargeText(shape)}: {cover}", width)
+            .Concat(new NeckText(NeckContent.Of(alone, shape)).Strings(width));
+    }
+
+    /// <summary>Parts of the neck that fit the width, an empty line between them.</summary>
+    private IEnumerable<string> Strings(int width)
     {
         var frets = _content.Map.Frets;
         var perPart = Math.Max(1, (width - _nameWidth - 1) / (_cell + 1) - (frets.First == 0 ? 1 : 0));
         for (var first = frets.First; first <= frets.Last; first += perPart + (first == 0 ? 1 : 0))
         {
             var last = Math.Min(frets.Last, first + perPart - (first == 0 ? 0 : 1));
-            foreach (var line in Part(new FretRange(first, last)))
+            foreach (var line in Part(new FretRange(first, last)).Prepend("").Skip(first == frets.First ? 1 : 0))
             {
                 yield return line;
             }
-
-            yield return "";
-        }
-
-        foreach (var line in Wrapping.Lines(string.Join(", ", Signs()), width))
-        {
-            yield return line;
         }
     }
 

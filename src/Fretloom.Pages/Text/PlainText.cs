@@ -1,5 +1,6 @@
 using System.Text;
 using Fretloom.Exhibits;
+using Fretloom.Neck;
 using Fretloom.Pages.Pictures;
 using Fretloom.Shapes;
 
@@ -41,12 +42,27 @@ public static class PlainText
             }
         }
 
-        if (PicturePlan.HasShapes(exhibit))
+        if (PicturePlan.HasShapes(exhibit) && HasRuns(shapes))
         {
-            var areBoxes = ChordBoxRow.IsFor(shapes);
-            yield return Columns.Lines(areBoxes ? Boxes(exhibit, shapes) : Cards(exhibit, shapes), width);
+            foreach (var shape in shapes)
+            {
+                yield return NeckText.OfShape(exhibit, shape, width);
+            }
+        }
+        else if (PicturePlan.HasShapes(exhibit))
+        {
+            var table = ChordBoxRow.IsFor(shapes) ? Boxes(exhibit, shapes) : Cards(exhibit, shapes);
+            yield return Columns.Lines(table, width).Concat(CapoNote(exhibit, width));
         }
     }
+
+    private static IEnumerable<string> CapoNote(Exhibit exhibit, int width) =>
+        exhibit.Map.Instrument.Capo is var capo and > 0
+            ? Wrapping.Lines($"capo {Wording.Number(capo)}: frets are counted from it", width)
+            : [];
+
+    /// <summary>Whether several notes lie on one string, so that a table of a fret for each string cannot tell them.</summary>
+    private static bool HasRuns(IEnumerable<Shape> shapes) => shapes.Any(shape => shape.Source is ShapeSource.OfScale);
 
     private static TextTable Cards(Exhibit exhibit, ValueList<Shape> shapes)
     {
@@ -65,17 +81,20 @@ public static class PlainText
             strings.Select(Wording.Number).Prepend("string").ToValueList(),
             shapes
                 .Select(shape =>
-                    strings.Select(number => Fret(shape, number)).Prepend(ChordBox.NameOf(shape)).ToValueList()
+                    strings
+                        .Select(number => Fret(exhibit.Map.Instrument, shape, number))
+                        .Prepend(ChordBox.NameOf(exhibit, shape))
+                        .ToValueList()
                 )
                 .ToValueList()
         );
     }
 
-    private static string Fret(Shape shape, int number) =>
+    private static string Fret(Instrument instrument, Shape shape, int number) =>
         string.Concat(
             shape
                 .Spots.Where(spot => spot.String == number)
-                .Select(spot => Wording.Number(spot.Fret))
+                .Select(spot => Wording.Number(instrument.IsOpen(spot) ? 0 : spot.Fret))
                 .DefaultIfEmpty("x")
         );
 }

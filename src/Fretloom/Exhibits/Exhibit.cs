@@ -41,6 +41,9 @@ public sealed record Exhibit
     /// <summary>Chords and scales that were asked for and have no shape here, each once, in the order asked.</summary>
     public ValueList<ShapeSource> WithoutShapes { get; init; }
 
+    /// <summary>Whether inversions were asked for, so that each shape is known by its lowest note too.</summary>
+    public bool AsksForInversions { get; init; }
+
     /// <summary>The symmetries; null when not asked for.</summary>
     public Symmetries? Symmetries { get; init; }
 

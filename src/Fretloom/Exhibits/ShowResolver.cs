@@ -58,6 +58,7 @@ public static class ShowResolver
             ShowsThirds = complete.Subjects.Any(subject => subject is Subject.TheThirds),
             Shapes = shapes.Found,
             WithoutShapes = shapes.Missing,
+            AsksForInversions = complete.Voicing.Inversions is not null,
             Symmetries = complete.Subjects.Any(subject => subject is Subject.TheSymmetries)
                 ? SymmetryFinder.Of(map)
                 : null,

@@ -1,6 +1,7 @@
 using Fretloom.Exhibits;
 using Fretloom.Neck;
 using Fretloom.Pages.Pictures;
+using Fretloom.Pages.Scene;
 using Fretloom.Pages.Svg;
 using Fretloom.Sentences;
 using Fretloom.Shapes;
@@ -50,6 +51,59 @@ public class CardTests
             },
             null,
             "three-notes-a-string-g-major"
+        );
+    }
+
+    [Theory]
+    [InlineData("show the seventh chords, on a guitar, in C major, on strings 4-1")]
+    [InlineData("show the seventh chords, on a guitar, in Eb major, on strings 4-1, frets 0-15")]
+    [InlineData("show the seventh chords, in every inversion, on a guitar, in G major, on strings 4-1")]
+    public void Every_fret_with_a_mark_has_its_number_and_no_two_touch(string sentence)
+    {
+        var exhibit = Shown.By(sentence)!;
+        var pictures = PicturePlan.For(exhibit);
+        var numbers = pictures
+            .Select(picture =>
+                picture
+                    .Drawing.Leaves.OfType<Node.Label>()
+                    .Where(label =>
+                        label is { Anchor: Anchor.Middle, Style.Face: not Face.Serif } && IsBelow(picture, label)
+                    )
+                    .ToList()
+            )
+            .ToList();
+
+        Assert.Equal(
+            exhibit.Shapes!.Value.Sum(shape => shape.Spots.Select(spot => spot.Fret).Distinct().Count()),
+            numbers.Sum(row => row.Count)
+        );
+        Assert.All(
+            numbers,
+            row =>
+                Assert.All(
+                    row,
+                    one =>
+                        Assert.DoesNotContain(
+                            row,
+                            other =>
+                                other != one && other.Y == one.Y && other.Left < one.Right && one.Left < other.Right
+                        )
+                )
+        );
+
+        static bool IsBelow(Picture picture, Node.Label label) =>
+            label.Text.All(char.IsAsciiDigit)
+            && label.Y
+                > picture.Drawing.Leaves.OfType<Node.Circle>().Where(mark => mark.Y < 150).Max(mark => mark.Y) + 10;
+    }
+
+    [Fact]
+    public void Inversions_are_told_apart_by_their_bass()
+    {
+        var exhibit = Shown.By("show the chord Imaj7, in every inversion, on a guitar, in G major, on strings 4-1")!;
+        Assert.Equal(
+            ["Gmaj7", "Gmaj7/B", "Gmaj7/D"],
+            exhibit.Shapes!.Value.Select(CardHeading.SmallText).Distinct().Order(StringComparer.Ordinal).Take(3)
         );
     }
 

@@ -18,6 +18,10 @@ public class PlainTextTests
     [InlineData("left-handed", 80, "show A minor pentatonic, frets 4-9, as intervals, for a left-handed player")]
     [InlineData("sevenths", 80, "show the seventh chords, on a guitar, in C major, on strings 4-1")]
     [InlineData("boxes", 80, "show C, F and G7, in first position, on a guitar")]
+    [InlineData("boxes-capo", 80, "show G, with a capo at 3, in first position, on a guitar")]
+    [InlineData("boxes-banjo", 80, "show G, C and D7, on a banjo, in first position")]
+    [InlineData("three-notes-a-string", 80, "show the scale, 3 notes a string, on a guitar, in C major, frets 0-8")]
+    [InlineData("inversions", 80, "show the chord I, in every inversion, on a guitar, in G major, on strings 3-1")]
     [InlineData("landmarks", 60, "show the landmarks, on a guitar, in G major, on strings 4-1")]
     public void Exhibits_in_characters(string name, int width, string sentence) =>
         Approved.Matches(
