@@ -12,24 +12,34 @@ namespace Fretloom.Pages.Documents;
 /// <summary>Writes the blocks of a lesson as Typst source.</summary>
 /// <param name="pictured">The lesson.</param>
 /// <param name="width">The width of the text, in points.</param>
-/// <param name="scale">How much larger than drawn the pictures are shown.</param>
+/// <param name="scale">How much larger than drawn the pictures are shown, at most.</param>
 /// <param name="files">Takes the picture files that the source names.</param>
 internal sealed class BlockTypst(PicturedLesson pictured, double width, double scale, Dictionary<string, byte[]> files)
 {
     private readonly Outline _outline = new();
-    private int _depth;
+
+    // Room between figures that stand side by side: 6 mm.
+    private const double Gutter = 6 / 25.4 * 72;
+
+    // A list of this many entries and characters is kept on one page.
+    private const int EntriesKeptTogether = 8;
+    private const int CharactersKeptTogether = 800;
 
     /// <summary>The blocks, one after the other.</summary>
-    public TypstMarkup Markup(ValueList<Block> blocks) => TypstMarkup.Join(blocks.Select(Markup));
+    public TypstMarkup Markup(ValueList<Block> blocks) =>
+        TypstMarkup.Join(
+            FigureRows
+                .Of(blocks)
+                .Select(row => row is [var block] ? Markup(block) : Row(row.Cast<Block.Figure>().ToValueList()))
+        );
 
     private TypstMarkup Markup(Block block) =>
         block switch
         {
             Block.Heading heading => TypstMarkup.Heading(_outline.LevelOf(heading.Level), Markup(heading.Content)),
             Block.Paragraph paragraph => TypstMarkup.Paragraph(Markup(paragraph.Content)),
-            Block.Listing { FirstNumber: { } first } list => TypstMarkup.NumberedList(Entries(list), first),
-            Block.Listing list => TypstMarkup.BulletList(Entries(list), !list.Entries.All(IsTask)),
-            Block.Quote quote => TypstMarkup.Quote(Inside(() => Markup(quote.Content))),
+            Block.Listing list => IsShort(list) ? TypstMarkup.Together(Listing(list)) : Listing(list),
+            Block.Quote quote => TypstMarkup.Quote(Markup(quote.Content)),
             Block.Code code => TypstMarkup.CodeBlock(code.Characters),
             Block.Table table => Table(table),
             Block.Rule => TypstMarkup.Rule,
@@ -41,6 +51,29 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
             _ => TypstMarkup.Empty,
         };
 
+    private TypstMarkup Listing(Block.Listing list) =>
+        list.FirstNumber is { } first
+            ? TypstMarkup.NumberedList(Entries(list), first)
+            : TypstMarkup.BulletList(Entries(list), !list.Entries.All(IsTask));
+
+    private static bool IsShort(Block.Listing list) =>
+        list.Entries.Count <= EntriesKeptTogether
+        && list.Entries.All(entry => entry is [Block.Paragraph])
+        && list.Entries.Sum(entry => Length(((Block.Paragraph)entry[0]).Content)) <= CharactersKeptTogether;
+
+    private static int Length(ValueList<Inline> content) =>
+        content.Sum(inline =>
+            inline switch
+            {
+                Inline.Text text => text.Characters.Length,
+                Inline.Code code => code.Characters.Length,
+                Inline.Emphasis emphasis => Length(emphasis.Content),
+                Inline.Strong strong => Length(strong.Content),
+                Inline.Link link => Length(link.Content),
+                _ => 1,
+            }
+        );
+
     private IEnumerable<TypstMarkup> Entries(Block.Listing list) => list.Entries.Select(Entry);
 
     private static bool IsTask(ValueList<Block> entry) =>
@@ -48,22 +81,9 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
 
     // A paragraph alone in an entry is written without its empty lines, which would spread the list.
     private TypstMarkup Entry(ValueList<Block> entry) =>
-        Inside(() =>
-            TypstMarkup.Join(
-                entry.Select(
-                    (block, at) =>
-                        at == 0 && block is Block.Paragraph paragraph ? Markup(paragraph.Content) : Markup(block)
-                )
-            )
-        );
-
-    private TypstMarkup Inside(Func<TypstMarkup> write)
-    {
-        _depth++;
-        var markup = write();
-        _depth--;
-        return markup;
-    }
+        entry is [Block.Paragraph paragraph, ..]
+            ? Markup(paragraph.Content) + Markup(entry.Skip(1).ToValueList())
+            : Markup(entry);
 
     private static TypstMarkup Table(Block.Table table) =>
         TypstMarkup.Table(
@@ -87,7 +107,7 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
             ? TypstMarkup.Lead(TypstMarkup.Strong(TypstMarkup.Text(title)))
             : TypstMarkup.Empty;
         var caption = TypstMarkup.Text(figure.Options.Caption ?? "");
-        var pictures = pictured.PicturesOf(figure);
+        var pictures = Placed(figure);
         if (pictures.Count == 0)
         {
             return markup + TypstMarkup.Paragraph(TypstMarkup.Text(PicturedLesson.NothingToSee));
@@ -95,24 +115,52 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
 
         foreach (var picture in pictures)
         {
-            var path = string.Create(CultureInfo.InvariantCulture, $"figures/{files.Count + 1}.svg");
-            files[path] = Encoding.UTF8.GetBytes(SvgWriter.Write(picture.Drawing, SvgTheme.Print));
-            markup += TypstMarkup.Figure(Placed(picture, path), caption);
+            markup += TypstMarkup.Figure(picture, caption);
             caption = TypstMarkup.Empty;
         }
 
         return markup;
     }
 
-    // Shown at the size it was drawn for, so that no type gets too small. What is wider than the text is turned in large
-    // print, but not in a list or a quote, which cannot hold a sheet of its own.
-    private HandoutPicture Placed(Picture picture, string path)
+    // Side by side where all of them have room at their full size.
+    private TypstMarkup Row(ValueList<Block.Figure> figures)
     {
-        var shown = picture.Drawing.Width * scale;
-        return new HandoutPicture(path, picture.Drawing.Description, isLandscape: shown > width && _depth == 0)
+        var needed = figures.Sum(Widest) + Gutter * (figures.Count - 1);
+        return needed > width || !figures.All(CanStandBeside)
+            ? TypstMarkup.Join(figures.Select(Figure))
+            : TypstMarkup.FigureRow(
+                figures.Select(figure =>
+                    (TypstMarkup.Text(figure.Options.Caption ?? ""), (IReadOnlyList<HandoutPicture>)Placed(figure))
+                )
+            );
+    }
+
+    private double Widest(Block.Figure figure) =>
+        pictured.PicturesOf(figure).Select(picture => picture.Drawing.Width * scale).DefaultIfEmpty(0).Max();
+
+    private bool CanStandBeside(Block.Figure figure) =>
+        figure.Options.Title is null && pictured.PicturesOf(figure).Count > 0;
+
+    // Shown at the size it was drawn for, so that no type gets too small; in large print as much larger as there is room.
+    private List<HandoutPicture> Placed(Block.Figure figure)
+    {
+        var pictures = pictured.PicturesOf(figure);
+        var placed = new List<HandoutPicture>();
+        foreach (var picture in pictures)
         {
-            WidthPt = Math.Round(shown, 2),
-        };
+            var path = string.Create(CultureInfo.InvariantCulture, $"figures/{files.Count + 1}.svg");
+            files[path] = Encoding.UTF8.GetBytes(SvgWriter.Write(picture.Drawing, SvgTheme.Print));
+            placed.Add(
+                new HandoutPicture(path, picture.Drawing.Description)
+                {
+                    WidthPt = Math.Round(Math.Min(width, picture.Drawing.Width * scale), 2),
+                    Note =
+                        placed.Count == pictures.Count - 1 ? RunningLines.NoteOn(figure.Exhibit, pictured.Front) : "",
+                }
+            );
+        }
+
+        return placed;
     }
 
     private static TypstMarkup Markup(ValueList<Inline> content) => TypstMarkup.Join(content.Select(Markup));

@@ -8,7 +8,7 @@ namespace Fretloom.Pages.Documents;
 
 /// <summary>How a lesson is printed.</summary>
 /// <param name="Paper">The paper.</param>
-/// <param name="IsLargePrint">18 point type, and every wide picture on a page of its own, lying on its side.</param>
+/// <param name="IsLargePrint">18 point type; all sheets lie on their side where a picture would else be too small.</param>
 /// <param name="SourceName">The name of the lesson file, for the last line of each page; empty for none.</param>
 public sealed record PrintOptions(Paper Paper = Paper.A4, bool IsLargePrint = false, string SourceName = "");
 
@@ -17,9 +17,9 @@ public static class PdfDocument
 {
     private const double PointsPerMm = 72 / 25.4;
 
-    // 18 point type is 1.8 times that of the standard edition. An A4 sheet lying on its side has 261 mm between its margins.
+    // 18 point type is 1.8 times that of the standard edition. Where a picture has no room for that, 1.3 times is the least.
     private const double LargePrintScale = 1.8;
-    private const double LargePrintDrawing = 261 * PointsPerMm / LargePrintScale;
+    private const double LeastLargePrintScale = 1.3;
 
     /// <summary>Sets a lesson.</summary>
     /// <param name="lesson">The lesson, in the key it is wanted in.</param>
@@ -31,34 +31,54 @@ public static class PdfDocument
         Of(Pictured(lesson, options), options, typst);
 
     /// <summary>Draws the pictures of a lesson as they are printed.</summary>
-    internal static PicturedLesson Pictured(Lesson lesson, PrintOptions options) =>
-        new(lesson, options.IsLargePrint ? LargePrintDrawing : PicturePlan.PageWidth);
+    internal static PicturedLesson Pictured(Lesson lesson, PrintOptions options)
+    {
+        if (!options.IsLargePrint)
+        {
+            return new PicturedLesson(lesson);
+        }
+
+        var upright = new PicturedLesson(lesson, TextWidth(options.Paper, isLandscape: false) / LeastLargePrintScale);
+        return FitsUpright(upright, options.Paper)
+            ? upright
+            : new PicturedLesson(lesson, TextWidth(options.Paper, isLandscape: true) / LargePrintScale);
+    }
+
+    // The whole edition lies on its side when one picture would be too small on an upright sheet.
+    private static bool FitsUpright(PicturedLesson pictured, Paper paper) =>
+        pictured
+            .Figures.SelectMany(figure => pictured.PicturesOf(figure))
+            .All(picture => picture.Drawing.Width * LeastLargePrintScale <= TextWidth(paper, isLandscape: false));
 
     /// <summary>Sets a lesson whose pictures are drawn.</summary>
     internal static byte[] Of(PicturedLesson pictured, PrintOptions options, TypstCompiler typst)
     {
         var lines = pictured.Lines;
+        var isLandscape = options.IsLargePrint && !FitsUpright(pictured, options.Paper);
+        var width = TextWidth(options.Paper, isLandscape);
         var scale = options.IsLargePrint ? LargePrintScale : 1;
         var files = new Dictionary<string, byte[]>();
         var front = pictured.Front;
-        var subtitle = TypstMarkup.Emphasis(TypstMarkup.Text(front.Subtitle ?? ""));
-        var byline = TypstMarkup.Small(TypstMarkup.Text(lines.Byline));
-        var opening =
-            (front.Subtitle is null ? TypstMarkup.Empty : TypstMarkup.Lead(subtitle))
-            + (lines.Byline.Length == 0 ? TypstMarkup.Empty : TypstMarkup.Lead(byline));
-        var body = new BlockTypst(pictured, TextWidth(options.Paper), scale, files).Markup(pictured.Blocks);
-        var handout = new Handout(front.Title, opening + body)
+        var body = new BlockTypst(pictured, width, scale, files).Markup(pictured.Blocks);
+        var handout = new Handout(front.Title, body)
         {
+            Subtitle = front.Subtitle ?? "",
+            Byline = lines.Byline,
             HeaderLeft = lines.Left,
             HeaderRight = lines.Right,
             SourceName = options.SourceName,
             Paper = options.Paper,
             IsLargePrint = options.IsLargePrint,
+            IsLandscape = isLandscape,
             Language = front.Language.Split('-')[0],
         };
         return handout.ToPdf(typst, files);
     }
 
     // Margins of 18 mm.
-    private static double TextWidth(Paper paper) => ((paper == Paper.Letter ? 215.9 : 210) - 36) * PointsPerMm;
+    private static double TextWidth(Paper paper, bool isLandscape)
+    {
+        var (width, height) = paper == Paper.Letter ? (215.9, 279.4) : (210, 297);
+        return ((isLandscape ? height : width) - 36) * PointsPerMm;
+    }
 }

@@ -1,10 +1,13 @@
+using System.Globalization;
+using Fretloom.Exhibits;
 using Fretloom.Lessons;
+using Fretloom.Neck;
 using Fretloom.Theory;
 
 namespace Fretloom.Pages.Documents;
 
 /// <summary>What stands above every page of a lesson.</summary>
-/// <param name="Left">Instrument, course, sheet.</param>
+/// <param name="Left">Instrument with capo and hand, course, sheet.</param>
 /// <param name="Right">The key.</param>
 /// <param name="Byline">Teacher and date, below the title; empty for none.</param>
 internal sealed record RunningLines(string Left, string Right, string Byline)
@@ -12,12 +15,30 @@ internal sealed record RunningLines(string Left, string Right, string Byline)
     /// <summary>The lines of a lesson.</summary>
     public static RunningLines Of(Lesson lesson)
     {
-        var instrument = lesson.Front.Defaults.Instrument.Name;
         return new RunningLines(
-            Joined(char.ToUpperInvariant(instrument[0]) + instrument[1..], lesson.Front.Course, lesson.Front.Sheet),
+            Joined(Player(lesson.Front), lesson.Front.Course, lesson.Front.Sheet),
             Accidentals.Pretty(lesson.Key.ToString()),
             Joined(lesson.Front.Teacher, lesson.Front.Date)
         );
+    }
+
+    /// <summary>For whom a picture is, where that is not what stands above the page; else empty.</summary>
+    public static string NoteOn(Exhibit exhibit, FrontMatter front)
+    {
+        var player = Player(exhibit.Map.Instrument, exhibit.Map.Instrument.Capo, exhibit.IsLeftHanded);
+        return player == Player(front) ? "" : player;
+    }
+
+    private static string Player(FrontMatter front) =>
+        Player(front.Defaults.Instrument, front.Capo, front.Defaults.IsLeftHanded);
+
+    private static string Player(Instrument instrument, int capo, bool isLeftHanded)
+    {
+        var name = Accidentals.Pretty(instrument.Name);
+        return char.ToUpperInvariant(name[0])
+            + name[1..]
+            + (capo > 0 ? string.Create(CultureInfo.InvariantCulture, $", capo at {capo}") : "")
+            + (isLeftHanded ? ", left-handed" : "");
     }
 
     private static string Joined(params IEnumerable<string?> parts) =>

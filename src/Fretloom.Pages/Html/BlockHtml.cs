@@ -16,11 +16,11 @@ internal sealed class BlockHtml(HtmlText html, PicturedLesson pictured)
         // Levels of the sections that are open; a heading in a list or a quote opens none, so levels may be missing.
         var open = new Stack<int>();
         var sections = 0;
-        foreach (var block in blocks)
+        foreach (var row in FigureRows.Of(blocks))
         {
-            if (block is not Block.Heading heading)
+            if (row is not [Block.Heading heading])
             {
-                Write(block);
+                Write(row);
                 continue;
             }
 
@@ -48,11 +48,23 @@ internal sealed class BlockHtml(HtmlText html, PicturedLesson pictured)
 
     private static string ElementOf(int level) => string.Create(CultureInfo.InvariantCulture, $"h{level}");
 
-    private void Write(ValueList<Block> blocks)
+    private void WriteAll(ValueList<Block> blocks)
     {
-        foreach (var block in blocks)
+        foreach (var row in FigureRows.Of(blocks))
+        {
+            Write(row);
+        }
+    }
+
+    private void Write(ValueList<Block> row)
+    {
+        if (row is [var block])
         {
             Write(block);
+        }
+        else
+        {
+            _figures.WriteRow(row.Cast<Block.Figure>());
         }
     }
 
@@ -75,7 +87,7 @@ internal sealed class BlockHtml(HtmlText html, PicturedLesson pictured)
                 break;
             case Block.Quote quote:
                 html.Open("blockquote");
-                Write(quote.Content);
+                WriteAll(quote.Content);
                 html.Close();
                 break;
             case Block.Code code:
@@ -109,15 +121,15 @@ internal sealed class BlockHtml(HtmlText html, PicturedLesson pictured)
         {
             var isTask = entry is [Block.Paragraph { Content: [Inline.Checkbox, ..] }, ..];
             html.Open("li", ("class", isTask ? "task" : null));
-            foreach (var block in entry)
+            foreach (var row in FigureRows.Of(entry))
             {
-                if (list.IsTight && block is Block.Paragraph paragraph)
+                if (list.IsTight && row is [Block.Paragraph paragraph])
                 {
                     InlineHtml.Write(html, paragraph.Content);
                 }
                 else
                 {
-                    Write(block);
+                    Write(row);
                 }
             }
 

@@ -11,10 +11,25 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
 {
     private int _captions;
 
+    /// <summary>Writes figures side by side; where there is no room, one below the other.</summary>
+    public void WriteRow(IEnumerable<Block.Figure> figures)
+    {
+        html.Open("div", ("class", "row")).Line();
+        foreach (var figure in figures)
+        {
+            Write(figure);
+            html.Line();
+        }
+
+        html.Close();
+    }
+
     /// <summary>Writes a figure. Those with a caption are numbered.</summary>
     public void Write(Block.Figure figure)
     {
-        html.Open("figure", ("id", Id(figure))).Line();
+        var pictures = pictured.PicturesOf(figure);
+        var widest = Drawn(pictures.Select(picture => picture.Drawing.Width).DefaultIfEmpty(0).Max());
+        html.Open("figure", ("id", Id(figure)), ("style", widest)).Line();
         if (figure.Options.Title is { } title)
         {
             html.Element("p", title, ("class", "figure-title")).Line();
@@ -25,7 +40,6 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
             html.Open("figcaption").Element("b", Number(++_captions)).Text(" " + caption).Close().Line();
         }
 
-        var pictures = pictured.PicturesOf(figure);
         if (pictures.Count == 0)
         {
             html.Element("p", PicturedLesson.NothingToSee);
@@ -36,6 +50,11 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
             Picture(pictures[at], $"{Id(figure)}-{Number(at + 1)}");
         }
 
+        if (RunningLines.NoteOn(figure.Exhibit, pictured.Front) is { Length: > 0 } note)
+        {
+            html.Element("p", note, ("class", "note")).Line();
+        }
+
         Words(pictures);
         html.Close();
     }
@@ -44,12 +63,10 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
 
     private void Picture(Picture picture, string id)
     {
-        var width = Math.Round(picture.Drawing.Width, 2);
-        var style = string.Create(CultureInfo.InvariantCulture, $"--drawn: {width}pt");
         html.Open(
                 "div",
                 ("class", "picture"),
-                ("style", style),
+                ("style", Drawn(picture.Drawing.Width)),
                 ("tabindex", "0"),
                 ("role", "group"),
                 ("aria-label", picture.Drawing.Title)
@@ -103,6 +120,9 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
 
         html.Close().Close().Close().Line();
     }
+
+    private static string Drawn(double width) =>
+        string.Create(CultureInfo.InvariantCulture, $"--drawn: {Math.Round(width, 2)}pt");
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -26,6 +26,12 @@ public sealed record Handout(string Title, TypstMarkup Body)
 {
     private const string TemplatePath = "handout.typ";
 
+    /// <summary>A line below the title; empty for none.</summary>
+    public string Subtitle { get; init; } = "";
+
+    /// <summary>Who and when, in small type below the title; empty for none.</summary>
+    public string Byline { get; init; } = "";
+
     /// <summary>Text at the left of the header line.</summary>
     public string HeaderLeft { get; init; } = "";
 
@@ -41,6 +47,9 @@ public sealed record Handout(string Title, TypstMarkup Body)
     /// <summary>Whether this is the large-print edition: 18 pt body.</summary>
     public bool IsLargePrint { get; init; }
 
+    /// <summary>Whether the sheets lie on their side.</summary>
+    public bool IsLandscape { get; init; }
+
     /// <summary>Language of the text as a two-letter ISO 639-1 code, for hyphenation and screen readers.</summary>
     public string Language { get; init; } = "en";
 
@@ -50,12 +59,13 @@ public sealed record Handout(string Title, TypstMarkup Body)
             #import "/{TemplatePath}": *
             #show: handout.with(
               title: {TypstMarkup.Text(Title).Bracketed}, plain-title: {TypstMarkup.Literal(Title)},
+              subtitle: {TypstMarkup.Text(Subtitle).OrNone}, byline: {TypstMarkup.Text(Byline).OrNone},
               header-left: {TypstMarkup.Text(HeaderLeft).Bracketed}, header-right: {TypstMarkup.Text(
                 HeaderRight
             ).Bracketed},
               source: {(SourceName.Length == 0 ? "none" : TypstMarkup.Text(SourceName).Bracketed)},
               paper: "{(Paper == Paper.Letter ? "us-letter" : "a4")}", lang: {TypstMarkup.Literal(Language)},
-              large-print: {(IsLargePrint ? "true" : "false")},
+              large-print: {(IsLargePrint ? "true" : "false")}, flipped: {(IsLandscape ? "true" : "false")},
             )
             {Body}
             """;

@@ -9,10 +9,9 @@ public sealed record HandoutPicture
     /// <param name="path">Path under which the file is handed to the compiler, such as <c>figures/neck.svg</c>.</param>
     /// <param name="alternativeText">What the picture says, for those who do not see it; not empty.</param>
     /// <param name="share">Part of the full width it takes, above 0 and up to 1. It is made smaller if the page is too low.</param>
-    /// <param name="isLandscape">Whether it gets a page of its own, lying on its side, in the large-print edition.</param>
     /// <exception cref="ArgumentException">The path or the alternative text is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The share is not above 0 and up to 1.</exception>
-    public HandoutPicture(string path, string alternativeText, double share = 1, bool isLandscape = false)
+    public HandoutPicture(string path, string alternativeText, double share = 1)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         ArgumentException.ThrowIfNullOrWhiteSpace(alternativeText);
@@ -25,7 +24,7 @@ public sealed record HandoutPicture
             );
         }
 
-        (Path, AlternativeText, Share, IsLandscape) = (path, alternativeText, share, isLandscape);
+        (Path, AlternativeText, Share) = (path, alternativeText, share);
     }
 
     /// <summary>Path of the file among those handed to the compiler.</summary>
@@ -40,13 +39,15 @@ public sealed record HandoutPicture
     /// <summary>The width in points, instead of <see cref="Share"/>; null for that. Where there is less room, it is as wide as the room.</summary>
     public double? WidthPt { get; init; }
 
-    /// <summary>Whether it gets a page of its own in the large-print edition.</summary>
-    public bool IsLandscape { get; }
+    /// <summary>Quiet words below it; empty for none.</summary>
+    public string Note { get; init; } = "";
 
-    internal string ToCall(TypstMarkup caption) =>
+    internal string ToCall(TypstMarkup caption) => $"picture({Arguments}, caption: {caption.OrNone})";
+
+    internal string Arguments =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"picture({Source}, caption: {caption.OrNone}, share: {Share}, width: {(WidthPt is { } points ? FormattableString.Invariant($"{points}pt") : "none")}, landscape: {(IsLandscape ? "true" : "false")})"
+            $"{Source}, share: {Share}, width: {(WidthPt is { } points ? FormattableString.Invariant($"{points}pt") : "none")}, note: {TypstMarkup.Text(Note).OrNone}"
         );
 
     internal string ToAside(TypstMarkup words) => $"aside({Source}, words: {words.OrNone})";

@@ -47,6 +47,9 @@ public readonly partial record struct TypstMarkup
         );
     }
 
+    /// <summary>Blocks that are not parted by the end of a page.</summary>
+    public static TypstMarkup Together(TypstMarkup content) => Block($"block(breakable: false){content.Bracketed}");
+
     /// <summary>A block quotation.</summary>
     public static TypstMarkup Quote(TypstMarkup content) => Block($"quote(block: true){content.Bracketed}");
 
@@ -104,6 +107,18 @@ public readonly partial record struct TypstMarkup
     /// <param name="picture">Which picture, and how it is shown.</param>
     /// <param name="caption">Caption; figures with one are numbered. Empty for a picture without.</param>
     public static TypstMarkup Figure(HandoutPicture picture, TypstMarkup caption) => Block(picture.ToCall(caption));
+
+    /// <summary>Figures side by side, each in a column of at least its width (handout template).</summary>
+    /// <param name="figures">Caption as for <see cref="Figure"/>, and pictures one below the other, each with its width in points.</param>
+    public static TypstMarkup FigureRow(
+        IEnumerable<(TypstMarkup Caption, IReadOnlyList<HandoutPicture> Pictures)> figures
+    ) => Block($"picture-row({string.Join(", ", figures.Select(figure => Column(figure.Caption, figure.Pictures)))})");
+
+    private static string Column(TypstMarkup caption, IReadOnlyList<HandoutPicture> pictures) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"(widest: {pictures.Max(picture => picture.WidthPt ?? 0)}pt, caption: {caption.OrNone}, pictures: ({string.Concat(pictures.Select(picture => $"arguments({picture.Arguments}), "))}))"
+        );
 
     /// <summary>A box that asks for care (handout template).</summary>
     public static TypstMarkup Caution(TypstMarkup label, TypstMarkup content) =>

@@ -2,6 +2,7 @@ using Fretloom.Lessons;
 using Fretloom.Pages.Documents;
 using Fretloom.Pages.Pdf;
 using Fretloom.Theory;
+using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.DocumentLayoutAnalysis.TextExtractor;
 using UglyToad.PdfPig.Tokens;
 using PdfReader = UglyToad.PdfPig.PdfDocument;
@@ -103,13 +104,13 @@ public sealed class PdfDocumentTests
     }
 
     [Fact]
-    public void Large_print_turns_wide_pictures_and_has_no_small_type()
+    public void Large_print_lies_one_way_and_has_no_small_type()
     {
         using var document = PdfReader.Open(
             PdfDocument.Of(Samples.EveryConstruct, new PrintOptions(IsLargePrint: true), Typst)
         );
 
-        Assert.Contains(document.GetPages(), page => page.Width > page.Height);
+        Assert.Single(document.GetPages().Select(page => page.Width > page.Height).Distinct());
         var body = document.GetPage(1).Letters.Where(letter => letter.Value == "F").Max(letter => letter.PointSize);
         Assert.True(body >= 18);
     }
@@ -131,6 +132,50 @@ public sealed class PdfDocumentTests
 
             Assert.Contains("Where to look", TextOf(pdf), StringComparison.Ordinal);
         }
+    }
+
+    [Fact]
+    public void Half_wide_figures_that_follow_each_other_stand_side_by_side()
+    {
+        const string Figure = "```show\nthe chord V, on strings 4-2, frets 3-5\ncaption: Look\nwidth: half\n```\n\n";
+
+        var lookAt = PositionsOf("Look", PdfDocument.Of(Samples.WithText(Figure + Figure + Figure), new(), Typst));
+
+        Assert.Equal(lookAt[0].Bottom, lookAt[1].Bottom, 0.1);
+        Assert.True(lookAt[1].Left > lookAt[0].Left + 200);
+        Assert.True(lookAt[2].Bottom < lookAt[0].Bottom - 50);
+        Assert.Equal(lookAt[0].Left, lookAt[2].Left, 0.1);
+    }
+
+    private static List<PdfRectangle> PositionsOf(string word, byte[] pdf)
+    {
+        using var document = PdfReader.Open(pdf);
+        return
+        [
+            .. document
+                .GetPages()
+                .SelectMany(page => page.GetWords())
+                .Where(found => found.Text == word)
+                .Select(found => found.BoundingBox),
+        ];
+    }
+
+    [Theory]
+    [InlineData("instrument: guitar\ncapo: 3\nplayer: left-handed", "Guitar, capo at 3, left-handed")]
+    [InlineData("instrument: bass", "Bass")]
+    public void The_running_header_says_for_which_player_it_is(string settings, string expected)
+    {
+        var lesson = Lesson.Parse($"---\ntitle: T\n{settings}\n---\nText.");
+
+        Assert.Equal(expected, RunningLines.Of(lesson).Left);
+    }
+
+    [Fact]
+    public void A_figure_on_another_instrument_says_so()
+    {
+        var lesson = Samples.WithText("```show\nthe notes of the key on a bass\n```");
+
+        Assert.Equal("Bass", RunningLines.NoteOn(new PicturedLesson(lesson).Figures[0].Exhibit, lesson.Front));
     }
 
     [Fact]

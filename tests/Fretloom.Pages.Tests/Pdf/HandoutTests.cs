@@ -174,21 +174,35 @@ public class HandoutTests(TypstFixture typst)
         Assert.Equal(1, document.NumberOfPages);
     }
 
-    [Fact]
-    public void In_large_print_a_wide_picture_gets_a_sheet_lying_on_its_side()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void All_sheets_lie_the_same_way(bool isLandscape)
     {
-        var wide = new Handout(
-            "Wide",
-            TypstMarkup.Paragraph(Text("Before"))
-                + TypstMarkup.Figure(new("neck.svg", "A neck", isLandscape: true), Text("Neck"))
-                + TypstMarkup.Paragraph(Text("After"))
+        var body =
+            TypstMarkup.Paragraph(Text("Before")) + TypstMarkup.PageBreak + TypstMarkup.Figure(Neck, Text("Neck"));
+
+        using var document = PdfDocument.Open(
+            Set(new("Wide", body) { IsLargePrint = true, IsLandscape = isLandscape })
         );
 
-        using var upright = PdfDocument.Open(Set(wide));
-        using var large = PdfDocument.Open(Set(wide with { IsLargePrint = true }));
+        Assert.Equal([isLandscape, isLandscape], document.GetPages().Select(page => page.Width > page.Height));
+    }
 
-        Assert.Equal([false], upright.GetPages().Select(page => page.Width > page.Height));
-        Assert.Equal([false, true, false], large.GetPages().Select(page => page.Width > page.Height));
+    [Fact]
+    public void Figures_in_a_row_stand_side_by_side_with_their_captions()
+    {
+        HandoutPicture[] pictures = [Neck with { WidthPt = 100, Note = "Bass" }];
+        var row = TypstMarkup.FigureRow([(Text("LEFTCAPTION"), pictures), (Text("RIGHTCAPTION"), pictures)]);
+
+        using var document = PdfDocument.Open(Set(new("Row", row)));
+        var words = document.GetPage(1).GetWords().ToList();
+        var left = Assert.Single(words, word => word.Text == "LEFTCAPTION").BoundingBox;
+        var right = Assert.Single(words, word => word.Text == "RIGHTCAPTION").BoundingBox;
+
+        Assert.Equal(left.Bottom, right.Bottom, 0.1);
+        Assert.True(right.Left > left.Left + 100);
+        Assert.Equal(2, words.Count(word => word.Text == "Bass"));
     }
 
     [Fact]
