@@ -41,6 +41,8 @@ internal sealed class ChordVoices
     /// </remarks>
     public PitchClassSet Essential { get; }
 
+    public PitchClass Root => _chord.Root.PitchClass;
+
     public bool HasForeignBass => _chord.Inversion < 0;
 
     public int Count => Names.Count;
@@ -62,6 +64,19 @@ internal sealed class ChordVoices
     /// <summary>The pitch classes of <see cref="Lowest"/>.</summary>
     public PitchClassSet LowestPitchClasses(ValueList<int> inversions) =>
         PitchClassSet.Of(Lowest(inversions).Select(index => Names[index].PitchClass));
+
+    /// <summary>
+    /// Whether every colour tone (any member but root, third and fifth) sounds at most once, and over the root in the bass a
+    /// ninth or higher one at least that far above it: C-E-G-D, not C-D-G-E, for Cadd9 (common practice, no source).
+    /// </summary>
+    public bool HasColoursInPlace(Grip grip) =>
+        _chord
+            .Quality.Intervals.Where(interval => interval.Steps is not (0 or 2 or 4))
+            .All(interval =>
+            {
+                var heights = grip.HeightsOf(Root.Plus(interval.Semitones)).ToList();
+                return heights.Count < 2 && (grip.Bass != Root || heights.All(height => height >= interval.Semitones));
+            });
 
     /// <summary>Why an inversion does not exist, or null.</summary>
     public string? WhyNot(ValueList<int> inversions) =>

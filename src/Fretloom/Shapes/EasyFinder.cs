@@ -28,7 +28,7 @@ internal static class EasyFinder
         return map
             .Strings.Neighbours(voicing.StringCount)
             .Reverse()
-            .SelectMany(run => GripOrder.Sort(grips.On(run), voices))
+            .SelectMany(run => GripOrder.Sort(grips.On(run), voices, run.Numbers[^1]))
             .Select(grip => voices.ShapeOf(map, map.Strings, grip.Spots));
     }
 }

@@ -12,6 +12,11 @@ internal sealed class Grip
 {
     public const int MostFingers = 4;
 
+    /// <summary>
+    /// How many strings apart two fingers at the lowest fret may be, with another further up between them and a trapped open string.
+    /// </summary>
+    private const int WidestArch = 3;
+
     private readonly ValueList<SoundingSpot> _places;
 
     /// <summary>Makes a grip.</summary>
@@ -28,7 +33,7 @@ internal sealed class Grip
 
         PitchClasses = new PitchClassSet(bits);
         Bass = PitchClass.FromSemitones(lowest);
-        (Lowest, Highest, _) = Pressed(places.AsSpan());
+        (Lowest, Highest, HasOpen) = Pressed(places.AsSpan());
     }
 
     /// <summary>Where it lies, in the order of the strings.</summary>
@@ -49,15 +54,15 @@ internal sealed class Grip
     /// <summary>The highest fret that is pressed; 0 when all strings are open.</summary>
     public int Highest { get; }
 
+    /// <summary>Whether an open string rings; the short string of a banjo does not count.</summary>
+    public bool HasOpen { get; }
+
     /// <summary>Frets covered, inclusively, open strings left out.</summary>
     public int Span => Highest == 0 ? 0 : Highest - Lowest + 1;
 
-    /// <summary>The lowest position whose four frets reach it; 1 for everything that first position reaches.</summary>
-    public int Position => Math.Max(1, Highest - Reach.FretsInPosition + 1);
-
     /// <summary>
-    /// Fingers that press: one for each note, but one index finger laid across for all notes at the lowest fret unless an open
-    /// string lies between them.
+    /// Fingers that press: one for each note, but one index finger laid across for all notes at the lowest fret. It lies across
+    /// every string from the farthest of them to the floor, so that none of those may be open.
     /// </summary>
     public int Fingers
     {
@@ -73,6 +78,12 @@ internal sealed class Grip
             return atLowest > 1 && IsBarrePossible() ? pressed - atLowest + 1 : pressed;
         }
     }
+
+    /// <summary>
+    /// Whether a hand can hold it: with four fingers, and not with two at the lowest fret four or more strings apart while
+    /// another presses further up between them and an open string is trapped: 1-0-2-2-1-0, 2-0-4-3-2.
+    /// </summary>
+    public bool IsHoldable => Fingers <= MostFingers && !IsArchedTooWide();
 
     /// <summary>Open strings that ring between two pressed neighbours, which both fingers have to keep clear of.</summary>
     public int TrappedOpenStrings
@@ -100,6 +111,12 @@ internal sealed class Grip
         return highest - lowest < span && (highest <= Reach.FretsInPosition || !hasOpen);
     }
 
+    /// <summary>Semitones from the lowest note up to each note of a pitch class.</summary>
+    public IEnumerable<int> HeightsOf(PitchClass pitchClass) =>
+        _places
+            .Where(place => place.PitchClass == pitchClass)
+            .Select(place => place.Midi - _places.Min(one => one.Midi));
+
     /// <summary>Whether it is another grip with strings muted.</summary>
     public bool IsPartOf(Grip other) => other.Count > Count && other._places.AsSpan().IndexOf(_places.AsSpan()) >= 0;
 
@@ -111,7 +128,7 @@ internal sealed class Grip
         var (lowest, highest, hasOpen) = (int.MaxValue, 0, false);
         foreach (var place in places)
         {
-            hasOpen |= place.Pressed == 0;
+            hasOpen |= place.Spot.Fret == 0;
             highest = Math.Max(highest, place.Pressed);
             lowest = place.Pressed == 0 ? lowest : Math.Min(lowest, place.Pressed);
         }
@@ -121,9 +138,18 @@ internal sealed class Grip
 
     private bool IsBarrePossible()
     {
-        var pressed = _places.Select(place => place.Pressed).ToArray();
-        var first = Array.IndexOf(pressed, Lowest);
-        var last = Array.LastIndexOf(pressed, Lowest);
-        return !pressed.AsSpan(first, last - first).Contains(0);
+        var pressed = PressedFrets();
+        return !pressed.AsSpan(Array.IndexOf(pressed, Lowest)).Contains(0);
     }
+
+    private bool IsArchedTooWide()
+    {
+        var pressed = PressedFrets();
+        var (first, last) = (Array.IndexOf(pressed, Lowest), Array.LastIndexOf(pressed, Lowest));
+        return last - first > WidestArch
+            && TrappedOpenStrings > 0
+            && pressed.AsSpan(first, last - first).ContainsAnyExcept(0, Lowest);
+    }
+
+    private int[] PressedFrets() => [.. _places.Select(place => place.Pressed)];
 }

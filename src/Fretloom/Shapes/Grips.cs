@@ -21,7 +21,7 @@ internal sealed class Grips
         _voices = voices;
         _lowest = lowest;
         _mostFrets = mostFrets;
-        _choices = reach.Map.Strings.Numbers.ToDictionary(number => number, number => voices.SpotsOn(reach, number));
+        _choices = reach.Map.Strings.Numbers.ToDictionary(number => number, number => Choices(reach, voices, number));
     }
 
     /// <summary>Every grip on a run.</summary>
@@ -32,7 +32,13 @@ internal sealed class Grips
                 places => Grip.IsWithin(_mostFrets, places)
             )
             .Select(places => new Grip(places))
-            .Where(grip => SoundsTheChord(grip) && grip.Fingers <= Grip.MostFingers);
+            .Where(grip => SoundsTheChord(grip) && grip.IsHoldable);
+
+    /// <summary>A short string is never pressed; it rings in every position (common practice, no source).</summary>
+    private static SoundingSpot[] Choices(Reach reach, ChordVoices voices, int number) =>
+        reach.Map.Instrument.String(number).StartsAtFret == 0
+            ? voices.SpotsOn(reach, number)
+            : [.. voices.SpotsOn(reach with { Position = null }, number).Where(spot => spot.Pressed == 0)];
 
     private bool SoundsTheChord(Grip grip) =>
         grip.PitchClasses.Includes(_voices.Essential)

@@ -32,13 +32,30 @@ internal static class OneNotePerStringFinder
     {
         var voices = new ChordVoices(source);
         var place = Placing(new Reach(map, voicing.Position), voices, voicing);
-        return map
-            .Strings.Neighbours(voices.Count)
+        return Runs(map, voices.Count, voicing.Arrangement)
             .SelectMany(run => place(run).Select(spots => (Run: run, Spots: spots)))
             .OrderBy(found => found.Spots.Min(spot => spot.Fret))
             .ThenBy(found => found.Spots.Max(spot => spot.Fret))
             .ThenBy(found => found.Spots, SpotOrder.FarthestFromTheFloorFirst)
             .Select(found => voices.ShapeOf(map, found.Run, found.Spots));
+    }
+
+    /// <summary>
+    /// Neighbours; for drop 3 also neighbours but for one left out above the string that sounds lowest, where the trade's shapes
+    /// lie (common practice, no source).
+    /// </summary>
+    private static IEnumerable<StringSet> Runs(NeckMap map, int size, Arrangement arrangement)
+    {
+        var neighbours = map.Strings.Neighbours(size);
+        return arrangement == Arrangement.DropThree
+            ? neighbours.Concat(map.Strings.Neighbours(size + 1).Select(run => WithoutSecond(map.Instrument, run)))
+            : neighbours;
+    }
+
+    private static StringSet WithoutSecond(Instrument instrument, StringSet run)
+    {
+        var second = instrument.FromLowestOpen(run).ElementAt(1);
+        return new StringSet(run.Numbers.Where(number => number != second));
     }
 
     /// <summary>How the placements on a run are found, far string first.</summary>

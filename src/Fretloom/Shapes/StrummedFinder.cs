@@ -8,6 +8,9 @@ internal static class StrummedFinder
 {
     private const int MostFrets = 4;
 
+    /// <summary>Grips on fewer strings are asked for as easy ones.</summary>
+    private const int FewestStringsOfEasierParts = 4;
+
     /// <summary>Below C2 an instrument plays the bass part.</summary>
     private const int LowestWithoutBass = 36;
 
@@ -34,7 +37,7 @@ internal static class StrummedFinder
         var grips = new Grips(new Reach(map, voicing.Position), voices, lowest, MostFrets);
         var found = Enumerable.Range(1, map.Strings.Count).SelectMany(map.Strings.Neighbours).SelectMany(grips.On);
         return GripOrder
-            .Sort(WithoutPartsOfOthers(found), voices)
+            .Sort(WithoutNeedlessParts(found), voices, map.Strings.Numbers[^1])
             .Select(grip => voices.ShapeOf(map, map.Strings, grip.Spots));
     }
 
@@ -50,13 +53,16 @@ internal static class StrummedFinder
         return isReentrant || (fromFar.Count <= MostStringsWithoutBass && fromFar.Min() >= LowestWithoutBass);
     }
 
-    /// <summary>Drops what is merely another grip with outer strings muted.</summary>
-    private static List<Grip> WithoutPartsOfOthers(IEnumerable<Grip> grips)
+    /// <summary>
+    /// Drops what is merely another grip with outer strings muted, unless it sounds at least four strings and takes fewer fingers
+    /// than every grip that it is part of: xx3211 beside 133211.
+    /// </summary>
+    private static List<Grip> WithoutNeedlessParts(IEnumerable<Grip> grips)
     {
         var kept = new List<Grip>();
         foreach (var grip in grips.OrderByDescending(grip => grip.Count))
         {
-            if (!kept.Exists(grip.IsPartOf))
+            if (!kept.Exists(other => grip.IsPartOf(other) && !IsEasier(grip, other)))
             {
                 kept.Add(grip);
             }
@@ -64,4 +70,7 @@ internal static class StrummedFinder
 
         return kept;
     }
+
+    private static bool IsEasier(Grip part, Grip whole) =>
+        part.Count >= FewestStringsOfEasierParts && part.Fingers < whole.Fingers;
 }

@@ -90,6 +90,17 @@ public class OneNotePerStringTests
         Assert.Equal(members, string.Join(' ', shape.Notes.Select(note => note.Member)));
     }
 
+    /// <summary>Common practice, no source: the string above the bass is left out.</summary>
+    [Fact]
+    public void Drop_3_on_six_strings_finds_the_shapes_that_leave_a_string_out() =>
+        Assert.Equal(
+            ["6, 4, 3 and 2: 8998", "5, 3, 2 and 1: 3453"],
+            Find.Shapes(Find.Map("guitar"), "Cmaj7", new Voicing.OneNotePerString(Arrangement.DropThree, [0]))
+                .Where(shape => !shape.Strings.IsRun)
+                .Select(shape => $"{shape.Strings}: {Find.Frets(shape)}")
+                .OrderDescending()
+        );
+
     [Fact]
     public void On_a_re_entrant_instrument_the_voices_rise_by_sound()
     {

@@ -26,8 +26,7 @@ internal static class SlowShapes
     }
 
     public static IEnumerable<string> OneNotePerString(NeckMap map, Chord chord, Voicing.OneNotePerString voicing) =>
-        map
-            .Strings.Neighbours(Names(chord).Count)
+        Runs(map, Names(chord).Count, voicing.Arrangement)
             .SelectMany(run => OneNotePerString(map, run, Assignments(map, run, muted: false), chord, voicing));
 
     /// <summary>Of the assignments on one run of strings, those that the words mean.</summary>
@@ -48,6 +47,14 @@ internal static class SlowShapes
             select $"{run}: {Find.Frets(run, spots)}";
     }
 
+    /// <summary>Drop 3 also looks at one string more and leaves out the second from the lowest-sounding one.</summary>
+    private static IEnumerable<StringSet> Runs(NeckMap map, int size, Arrangement arrangement) =>
+        from wanted in arrangement == Arrangement.DropThree ? new[] { size, size + 1 } : [size]
+        from start in Enumerable.Range(0, Math.Max(0, map.Strings.Count - wanted + 1))
+        let run = map.Strings.Numbers.Skip(start).Take(wanted).ToList()
+        let second = run.OrderBy(number => map.Instrument.String(number).Open.MidiNumber).ElementAt(1)
+        select new StringSet(wanted == size ? run : run.Where(number => number != second));
+
     public static IEnumerable<string> Strummed(
         NeckMap map,
         Chord chord,
@@ -58,19 +65,28 @@ internal static class SlowShapes
     {
         var fitting = Assignments(map, map.Strings, muted: true)
             .Where(spots => spots.Count > 0 && IsRun(map, spots) && IsHeld(map, spots, chord, 4))
-            .Where(spots => IsInPosition(map, spots, position))
+            .Where(spots => IsInPosition(map, WithoutShort(map, spots), position))
             .Where(spots => IsBass(map, spots, chord, anyBass ? [] : inversions))
             .ToList();
         return fitting
-            .Where(spots => !fitting.Any(other => other.Count > spots.Count && spots.All(other.Contains)))
+            .Where(spots => fitting.All(other => !IsPart(spots, other) || IsEasier(map, spots, other)))
             .Select(spots => Find.Frets(map.Strings, spots));
     }
 
     public static IEnumerable<string> Easy(NeckMap map, Chord chord, int count, int? position) =>
         Assignments(map, map.Strings, muted: true)
             .Where(spots => spots.Count == count && IsRun(map, spots) && IsHeld(map, spots, chord, 3))
-            .Where(spots => IsInPosition(map, spots, position ?? 1) && IsBass(map, spots, chord, []))
+            .Where(spots => IsInPosition(map, WithoutShort(map, spots), position ?? 1) && IsBass(map, spots, chord, []))
             .Select(spots => Find.Frets(map.Strings, spots));
+
+    private static bool IsPart(List<Spot> spots, List<Spot> other) =>
+        other.Count > spots.Count && spots.All(other.Contains);
+
+    private static bool IsEasier(NeckMap map, List<Spot> part, List<Spot> whole) =>
+        part.Count >= 4 && Fingers(map, part) < Fingers(map, whole);
+
+    private static List<Spot> WithoutShort(NeckMap map, List<Spot> spots) =>
+        [.. spots.Where(spot => map.Instrument.String(spot.String).StartsAtFret == 0)];
 
     private static List<NoteName> Names(Chord chord) =>
         chord.Inversion < 0 ? [.. chord.Notes, chord.Bass] : [.. chord.Notes];
@@ -149,14 +165,23 @@ internal static class SlowShapes
             return false;
         }
 
-        var pressed = spots.Where(spot => !IsOpen(map, spot)).ToList();
+        var nutStrings = WithoutShort(map, spots);
+        if (spots.Except(nutStrings).Any(spot => !IsOpen(map, spot)))
+        {
+            return false;
+        }
+
+        var pressed = nutStrings.Where(spot => spot.Fret > 0).ToList();
         if (pressed.Count == 0)
         {
             return true;
         }
 
         var (low, high) = (pressed.Min(spot => spot.Fret), pressed.Max(spot => spot.Fret));
-        return high - low < mostFrets && (pressed.Count == spots.Count || high <= 4) && Fingers(map, spots, low) <= 4;
+        return high - low < mostFrets
+            && (pressed.Count == nutStrings.Count || high <= 4)
+            && Fingers(map, spots) <= 4
+            && !IsArchedTooWide(map, spots, low);
     }
 
     private static bool MayBeMissing(Chord chord, int index) =>
@@ -167,12 +192,30 @@ internal static class SlowShapes
             || chord.Quality.Omissible.Contains(chord.Quality.Intervals[index])
         );
 
-    /// <summary>One for each pressed note, or one finger across: over every string between the outer notes at the lowest fret, none of them open.</summary>
-    private static int Fingers(NeckMap map, List<Spot> spots, int low)
+    /// <summary>One for each pressed note, or one finger across: over every string from the far note at the lowest fret to the floor, none of them open.</summary>
+    private static int Fingers(NeckMap map, List<Spot> spots)
     {
         var pressed = spots.Where(spot => !IsOpen(map, spot)).ToList();
-        var atLow = pressed.Where(spot => spot.Fret == low).Select(spot => spot.String).ToList();
-        var under = spots.Where(spot => spot.String <= atLow.Max() && spot.String >= atLow.Min());
-        return under.Any(spot => IsOpen(map, spot)) ? pressed.Count : pressed.Count(spot => spot.Fret > low) + 1;
+        if (pressed.Count == 0)
+        {
+            return 0;
+        }
+
+        var low = pressed.Min(spot => spot.Fret);
+        var far = pressed.Where(spot => spot.Fret == low).Max(spot => spot.String);
+        return spots.Any(spot => spot.String <= far && IsOpen(map, spot))
+            ? pressed.Count
+            : pressed.Count(spot => spot.Fret > low) + 1;
+    }
+
+    private static bool IsArchedTooWide(NeckMap map, List<Spot> spots, int low)
+    {
+        var atLow = spots.Index().Where(one => one.Item.Fret == low && !IsOpen(map, one.Item)).ToList();
+        var between = spots[atLow[0].Index..atLow[^1].Index];
+        return atLow[^1].Index - atLow[0].Index >= 4
+            && between.Exists(spot => spot.Fret > low && !IsOpen(map, spot))
+            && Enumerable
+                .Range(1, spots.Count - 2)
+                .Any(at => IsOpen(map, spots[at]) && !IsOpen(map, spots[at - 1]) && !IsOpen(map, spots[at + 1]));
     }
 }

@@ -37,6 +37,25 @@ public class StrummedTests
     [InlineData("Dsus4", "xx0233")]
     [InlineData("Asus2", "x02200")]
     [InlineData("C6", "x32210")]
+    [InlineData("Fmaj7", "xx3210")]
+    [InlineData("Gmaj7", "320002")]
+    [InlineData("Amaj7", "x02120")]
+    [InlineData("Dmaj7", "xx0222")]
+    [InlineData("Emaj7", "021100")]
+    [InlineData("Asus4", "x02230")]
+    [InlineData("Dsus2", "xx0230")]
+    [InlineData("Esus4", "022200")]
+    [InlineData("Cadd9", "x32030")]
+    [InlineData("E6", "022120")]
+    [InlineData("G6", "320000")]
+    [InlineData("D6", "xx0202")]
+    [InlineData("Bm7", "x20202")]
+    [InlineData("F7", "131211")]
+    [InlineData("Bb7", "x13131")]
+    [InlineData("Fm", "133111")]
+    [InlineData("F#", "244322")]
+    [InlineData("F#m7", "xx4220")]
+    [InlineData("Bbmaj7", "x13231")]
     public void The_first_shape_on_guitar_is_the_one_that_is_taught_first(string chord, string frets)
     {
         Assert.Equal(frets, Find.Frets(Find.Shapes(Find.Map("guitar"), chord, InFirstPosition)[0]));
@@ -56,6 +75,19 @@ public class StrummedTests
     [InlineData("A", "2100")]
     [InlineData("D", "2220")]
     [InlineData("Bb", "3211")]
+    [InlineData("A7", "0100")]
+    [InlineData("D7", "2223")]
+    [InlineData("E7", "1202")]
+    [InlineData("Bm", "4222")]
+    [InlineData("Fm", "1013")]
+    [InlineData("Gm", "0231")]
+    [InlineData("Cmaj7", "0002")]
+    [InlineData("Am7", "0000")]
+    [InlineData("F7", "2310")]
+    [InlineData("Cm", "0333")]
+    [InlineData("Eb", "0331")]
+    [InlineData("E", "4442")]
+    [InlineData("B", "4322")]
     public void The_first_shape_on_ukulele_is_the_one_that_is_taught_first(string chord, string frets)
     {
         Assert.Equal(frets, Find.Frets(Find.Shapes(Find.Map("ukulele"), chord, InFirstPosition)[0]));
@@ -68,10 +100,23 @@ public class StrummedTests
     [InlineData("mandolin", "D", "2002")]
     [InlineData("mandolin", "C", "0230")]
     [InlineData("mandolin", "Am", "2230")]
+    [InlineData("mandolin", "Em", "0220")]
+    [InlineData("mandolin", "A", "2240")]
+    [InlineData("mandolin", "E", "1220")]
+    [InlineData("mandolin", "Dm", "2001")]
+    [InlineData("mandolin", "D7", "2032")]
+    [InlineData("mandolin", "G7", "0021")]
     [InlineData("baritone ukulele", "G", "0003")]
     [InlineData("banjo", "G", "50000")]
     [InlineData("banjo", "C", "52012")]
     [InlineData("banjo", "D", "x0234")]
+    [InlineData("banjo", "D7", "x0214")]
+    [InlineData("banjo", "Em", "52002")]
+    [InlineData("banjo", "Am", "x2212")]
+    [InlineData("banjo", "F", "x3213")]
+    [InlineData("banjo", "A", "x2222")]
+    [InlineData("banjo", "G7", "50003")]
+    [InlineData("banjo", "C7", "52312")]
     public void Other_instruments_that_leave_the_bass_to_others_sound_all_their_strings(
         string instrument,
         string chord,
@@ -93,6 +138,51 @@ public class StrummedTests
     [InlineData("Am/G", "302210")]
     public void The_bass_of_a_slash_chord_lies_lowest(string chord, string frets) =>
         Assert.Equal(frets, Find.Frets(Find.Shapes(Find.Map("guitar"), chord, InFirstPosition)[0]));
+
+    /// <summary>Common practice, no source.</summary>
+    [Theory]
+    [InlineData("F", "xx3211")]
+    [InlineData("Fm", "xx3111")]
+    [InlineData("F#", "xx4322")]
+    public void An_easier_part_of_a_shape_is_found_after_the_whole(string chord, string frets)
+    {
+        var shapes = Find.Shapes(Find.Map("guitar"), chord, InFirstPosition).Select(Find.Frets).ToList();
+
+        Assert.Equal(6, shapes[0].Replace("x", "", StringComparison.Ordinal).Length);
+        Assert.Contains(frets, shapes);
+    }
+
+    /// <summary>Common practice, no source.</summary>
+    [Theory]
+    [InlineData("Cm7", "x35343", "x31313")]
+    public void Without_a_position_barre_shapes_up_to_third_position_are_in_one_class(
+        string chord,
+        string anywhere,
+        string inFirst
+    )
+    {
+        var shapes = Find.Shapes(Find.Map("guitar"), chord, Anywhere).Select(Find.Frets).ToList();
+
+        Assert.Equal(anywhere, shapes[0]);
+        Assert.Contains(inFirst, Find.Shapes(Find.Map("guitar"), chord, InFirstPosition).Select(Find.Frets));
+    }
+
+    /// <summary>A hand rule of ours: two fingers at one fret, far apart, with another and a ringing string between them.</summary>
+    [Theory]
+    [InlineData("F", "10321x")]
+    [InlineData("Fmaj7", "102210")]
+    [InlineData("Bm", "x20432")]
+    public void What_no_hand_holds_is_not_found(string chord, string frets) =>
+        Assert.DoesNotContain(frets, Find.Shapes(Find.Map("guitar"), chord, Anywhere).Select(Find.Frets));
+
+    [Fact]
+    public void The_short_string_of_a_banjo_rings_in_every_position_and_is_never_pressed()
+    {
+        var shapes = Find.Shapes(Find.Map("banjo"), "C", new Voicing.Strummed(5, [0])).Select(Find.Frets).ToList();
+
+        Assert.Contains("55555", shapes);
+        Assert.All(shapes, frets => Assert.Contains(frets[0], "5x"));
+    }
 
     [Fact]
     public void In_fifth_position_all_notes_lie_at_frets_5_to_8()
