@@ -139,7 +139,7 @@ public static class SentenceGen
             Gen.Enum<LabelStyle>().Nullable(),
             Gen.Bool,
             Gen.OneOf(Gen.OneOf(165.0, 189.0, 210.0, 150.0), Gen.Double[100, 260]).Nullable(),
-            Gen.Bool,
+            Gen.Bool.Nullable(),
             Gen.Bool,
             (labels, isWithFingers, hand, isLeftHanded, isOneShapeEach) =>
                 new ShowSentence

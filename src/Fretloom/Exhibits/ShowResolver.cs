@@ -8,8 +8,7 @@ namespace Fretloom.Exhibits;
 /// <summary>Works a show sentence out.</summary>
 public static class ShowResolver
 {
-    private const string NoFingers =
-        "Fingers are not worked out by this version; say 'as degrees', 'as members', 'as names' or 'as intervals'.";
+    private const string NoFingers = "Fingers are not worked out by this version; say 'as names' instead.";
 
     private static readonly Key CMajor = new(new NoteName(Step.C), ScaleKind.Major);
 
@@ -51,7 +50,7 @@ public static class ShowResolver
             Sentence = complete.ToString(),
             Map = map,
             Labels = complete.Labels!.Value,
-            IsLeftHanded = complete.IsLeftHanded,
+            IsLeftHanded = complete.IsLeftHanded == true,
             Hand = complete.Hand ?? HandSize.Adult,
             Notes = NotesOf(complete, map),
             Landmarks = complete.Subjects.Any(WantsLandmarks) ? Landmarks.Of(map) : null,
@@ -79,7 +78,7 @@ public static class ShowResolver
             Frets = sentence.Frets ?? UsualFrets(sentence, defaults, instrument.Frets - capo),
             Labels = sentence.Labels ?? LabelStyle.Degrees,
             Hand = sentence.Hand ?? (defaults.Hand == HandSize.Adult ? null : defaults.Hand),
-            IsLeftHanded = sentence.IsLeftHanded || defaults.IsLeftHanded,
+            IsLeftHanded = sentence.IsLeftHanded ?? defaults.IsLeftHanded ? true : null,
         };
     }
 

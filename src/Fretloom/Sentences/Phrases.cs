@@ -24,6 +24,6 @@ public static class Phrases
         LabelsPhrases.Labels,
         LabelsPhrases.Fingers,
         HandPhrases.Hand,
-        HandPhrases.LeftHanded,
+        HandPhrases.Player,
     ];
 }

@@ -63,8 +63,8 @@ public sealed record ShowSentence
     /// <summary>The length of the player's hand in millimetres, wrist to tip of the middle finger.</summary>
     public HandSize? Hand { get; init; }
 
-    /// <summary>Whether the pictures are for a left-handed player.</summary>
-    public bool IsLeftHanded { get; init; }
+    /// <summary>Whether the pictures are for a left-handed player; false for a right-handed one, null when the sentence says nothing.</summary>
+    public bool? IsLeftHanded { get; init; }
 
     /// <summary>
     /// The canonical sentence: what to see, instrument, key, strings, frets, voicing, number of shapes, labels, hand; what was left unsaid is

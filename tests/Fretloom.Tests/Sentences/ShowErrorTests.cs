@@ -56,6 +56,23 @@ public class ShowErrorTests
     [InlineData("the thirds, on a guitar tuned B####################4")]
     public void What_once_ended_badly_is_an_error(string text) => Assert.Single(ShowParser.Parse(text).Errors);
 
+    [Theory]
+    [InlineData("Gmaj scale on guitar", "the G major scale on guitar")]
+    [InlineData("C scale", "the C major scale")]
+    [InlineData("the C scale", "the C major scale")]
+    [InlineData("Em and Am scale", "Em and the A minor scale")]
+    [InlineData("Bb maj7 scale", "the Bb major scale")]
+    [InlineData("G7 scale", "the G mixolydian scale")]
+    [InlineData("Bm7b5 scale", "the B locrian scale")]
+    [InlineData("the Gm pentatonic scale", "the G minor pentatonic scale")]
+    public void A_chord_called_a_scale_gets_the_scale_that_holds_it(string text, string mended)
+    {
+        var error = Assert.Single(ShowParser.Parse(text).Errors);
+
+        Assert.Equal(mended, error.Repair?.ApplyTo(text));
+        Assert.True(ShowParser.Parse(mended).IsRead);
+    }
+
     [Fact]
     public void A_word_that_is_only_out_of_place_gets_no_suggestion() =>
         Assert.Null(ShowParser.Parse("show the chord, in D major").Errors[0].Repair);

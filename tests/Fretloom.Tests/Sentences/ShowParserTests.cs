@@ -49,6 +49,17 @@ public class ShowParserTests
         "the seventh chords in second and first inversion",
         "show the seventh chords, in first and second inversion"
     )]
+    [InlineData("C on left handed ukulele", "show C, on a ukulele, for a left-handed player")]
+    [InlineData("C, for a lefty, on my left-handed banjo", "show C, on a banjo, for a left-handed player")]
+    [InlineData("G chord, on a ukulele", "show G, on a ukulele")]
+    [InlineData("the C, F and G7 chords", "show C, F and G7")]
+    [InlineData("C chord V7", "show C and the chord V7")]
+    [InlineData("the chords G major and D minor, strummed", "show G and Dm, strummed")]
+    [InlineData("easy, three strings, the A half-diminished seventh chord", "show Am7b5, easy, three strings")]
+    [InlineData("C major and A minor", "show the C major scale and the A minor scale")]
+    [InlineData("the minor pentatonic scale, in A major", "show the A minor pentatonic scale, in A major")]
+    [InlineData("the major scale in the key of E flat", "show the Eb major scale")]
+    [InlineData("C, in the open position", "show C, in first position")]
     [InlineData("the triads for a child’s hand", "show the triads, for a child's hand")]
     [InlineData("the triads for a hand of 189mm", "show the triads, for an adult hand")]
     [InlineData(

@@ -17,18 +17,22 @@ internal static class ChordList
     public static bool IsNumeral(Cursor at) => Numeral(at, 0).Count > 0;
 
     /// <summary>Reads the symbols from here on; there is at least one.</summary>
-    public static Subject ReadSymbols(Cursor at) => new Subject.ChordsBySymbol(Read(at, Symbol));
+    /// <param name="at">The place.</param>
+    /// <param name="last">Where the last one begins.</param>
+    public static Subject.ChordsBySymbol ReadSymbols(Cursor at, out Token last) => new(Read(at, Symbol, out last));
 
     /// <summary>Reads the numerals from here on; there is at least one.</summary>
-    public static Subject ReadNumerals(Cursor at) => new Subject.ChordsByNumeral(Read(at, Numeral));
+    public static Subject ReadNumerals(Cursor at) => new Subject.ChordsByNumeral(Read(at, Numeral, out _));
 
-    private static ValueList<T> Read<T>(Cursor at, Func<Cursor, int, (T? Chord, int Count)> chordAt)
+    private static ValueList<T> Read<T>(Cursor at, Func<Cursor, int, (T? Chord, int Count)> chordAt, out Token last)
         where T : class
     {
         var chords = new List<T>();
+        last = at.Current;
         for (var skip = 0; chordAt(at, skip) is ({ } chord, var count); skip = Separators(at))
         {
             chords.Add(chord);
+            last = at.Peek(skip);
             at.Skip(skip + count);
         }
 

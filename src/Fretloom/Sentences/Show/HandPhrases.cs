@@ -31,17 +31,30 @@ internal static class HandPhrases
             "for a hand of 176 mm"
         );
 
-    /// <summary><c>for a left-handed player</c>.</summary>
-    public static PhraseKind LeftHanded { get; } =
+    /// <summary><c>for a left-handed player</c>, <c>for a right-handed player</c>.</summary>
+    public static PhraseKind Player { get; } =
         new(
-            "the left-handed player",
+            "the player",
             ShowPhrase.Player,
-            at => LeftLength(at, at.Is("for") ? Lead(at) : 0) > 0,
-            ReadLeftHanded,
+            at => Handed(at, at.Is("for") ? Lead(at) : 0).Count > 0,
+            ReadPlayer,
             "for a left-handed player",
             "for left-handed players",
-            "left-handed"
+            "for a right-handed player",
+            "left-handed",
+            "lefty"
         );
+
+    /// <summary>Whether some words ahead say left-handed or right-handed, and how many they are; 0 when they say neither.</summary>
+    public static (bool IsLeft, int Count) Handed(Cursor at, int ahead)
+    {
+        var word = at.Peek(ahead);
+        var isApart = word.IsAny("left", "right") && at.Peek(ahead + 1).Is("handed");
+        return word.IsAny("left-handed", "lefty") ? (true, 1)
+            : word.Is("right-handed") ? (false, 1)
+            : isApart ? (word.Is("left"), 2)
+            : default;
+    }
 
     /// <summary>How a hand is asked for: <c>a small hand</c>.</summary>
     public static string WordsOf(HandSize size)
@@ -70,6 +83,16 @@ internal static class HandPhrases
         at.Accept("hand");
         at.Accept("of");
         return ReadLength(at, out hand);
+    }
+
+    /// <summary>Notes who plays; a failure when the sentence said the opposite before.</summary>
+    public static Failure? Choose(bool isLeft, Token place, ShowDraft draft)
+    {
+        var isOpposite = draft.Sentence.IsLeftHanded == !isLeft;
+        draft.Sentence = draft.Sentence with { IsLeftHanded = isLeft };
+        return isOpposite
+            ? Failure.At(place, "the player was already said to be the opposite earlier in this sentence")
+            : null;
     }
 
     private static HandSize? SizeOf(Token token) =>
@@ -121,20 +144,20 @@ internal static class HandPhrases
         return null;
     }
 
-    // left-handed, or left handed.
-    private static int LeftLength(Cursor at, int ahead) =>
-        at.Peek(ahead).Is("left-handed") ? 1
-        : at.Peek(ahead).Is("left") && at.Peek(ahead + 1).Is("handed") ? 2
-        : 0;
-
-    private static Failure? ReadLeftHanded(Cursor at, ShowDraft draft)
+    private static Failure? ReadPlayer(Cursor at, ShowDraft draft)
     {
         var isFor = at.Is("for");
         var lead = isFor ? Lead(at) : 0;
-        at.Skip(lead + LeftLength(at, lead));
-        draft.Sentence = draft.Sentence with { IsLeftHanded = true };
-        return at.AcceptAny("player", "players") || !isFor
+        var (isLeft, count) = Handed(at, lead);
+        at.Skip(lead + count);
+        if (Choose(isLeft, at.Previous, draft) is { } opposite)
+        {
+            return opposite;
+        }
+
+        var isWhole = at.Previous.Is("lefty") || !isFor;
+        return at.AcceptAny("player", "players") || isWhole
             ? null
-            : Failure.Expected("'player' after 'left-handed'", at.Current, "player", "players");
+            : Failure.Expected($"'player' after '{at.Previous.Text}'", at.Current, "player", "players");
     }
 }

@@ -15,13 +15,14 @@ internal static class InstrumentPhrase
         new(
             "the instrument",
             ShowPhrase.Instrument,
-            at => at.Is("on") && Find(at, 1 + Articles(at, 1)).Instrument is not null,
+            at => at.Is("on") && Find(at, Lead(at)).Instrument is not null,
             Read,
             "on a guitar",
             "on guitar",
             "on a low-G ukulele",
             "on the bass",
             "on a 3/4 guitar",
+            "on a left-handed guitar",
             "on a guitar tuned D2 A2 D3 G3 A3 D4"
         );
 
@@ -71,10 +72,26 @@ internal static class InstrumentPhrase
 
     private static Failure? Read(Cursor at, ShowDraft draft)
     {
-        at.Skip();
+        var handed = 1 + Articles(at, 1);
+        if (
+            HandPhrases.Handed(at, handed) is (var isLeft, > 0)
+            && HandPhrases.Choose(isLeft, at.Peek(handed), draft) is { } opposite
+        )
+        {
+            return opposite;
+        }
+
+        at.Skip(Lead(at));
         var failure = Read(at, out var instrument);
         draft.Sentence = draft.Sentence with { Instrument = instrument };
         return failure;
+    }
+
+    // On, on a, on a left-handed.
+    private static int Lead(Cursor at)
+    {
+        var lead = 1 + Articles(at, 1);
+        return lead + HandPhrases.Handed(at, lead).Count;
     }
 
     private static int Articles(Cursor at, int ahead) => at.Peek(ahead).IsAny("a", "an", "the", "my") ? 1 : 0;

@@ -28,7 +28,8 @@ internal static class LabelsPhrases
             "as fingers",
             "as note names",
             "as scale degrees",
-            "as chord members"
+            "as chord members",
+            "as finger numbers"
         );
 
     /// <summary><c>with fingers</c>, beside other labels.</summary>
@@ -36,10 +37,13 @@ internal static class LabelsPhrases
         new(
             "the fingers",
             ShowPhrase.Labels,
-            at => at.Is("with") && at.Peek(1).IsAny("fingers", "fingering", "fingerings"),
+            at =>
+                at.Is("with")
+                && (at.Peek(1).IsAny("fingers", "fingering", "fingerings") || IsFingerNumbers(at.Peek(1), at.Peek(2))),
             ReadFingers,
             "with fingers",
-            "with fingering"
+            "with fingering",
+            "with finger numbers"
         );
 
     /// <summary>The word of a style.</summary>
@@ -48,6 +52,13 @@ internal static class LabelsPhrases
     private static Failure? ReadLabels(Cursor at, ShowDraft draft)
     {
         at.Skip();
+        if (IsFingerNumbers(at.Current, at.Peek(1)))
+        {
+            at.Skip(2);
+            draft.Sentence = draft.Sentence with { Labels = LabelStyle.Fingers };
+            return null;
+        }
+
         var isPair =
             (at.Is("note") && at.Peek(1).Is("names"))
             || (at.Is("scale") && at.Peek(1).Is("degrees"))
@@ -57,9 +68,9 @@ internal static class LabelsPhrases
         if (Array.FindIndex(Styles, pair => token.Is(pair.Word)) is var found && found < 0)
         {
             return Failure.Expected(
-                "'degrees', 'members', 'names', 'intervals' or 'fingers' after 'as'",
+                "'degrees', 'members', 'names' or 'intervals' after 'as'",
                 token,
-                Styles.Select(pair => pair.Word)
+                Styles.Where(pair => pair.Style != LabelStyle.Fingers).Select(pair => pair.Word)
             );
         }
 
@@ -68,9 +79,12 @@ internal static class LabelsPhrases
         return null;
     }
 
+    private static bool IsFingerNumbers(Token first, Token second) =>
+        first.IsAny("finger", "fingering") && second.IsAny("numbers", "number");
+
     private static Failure? ReadFingers(Cursor at, ShowDraft draft)
     {
-        at.Skip(2);
+        at.Skip(IsFingerNumbers(at.Peek(1), at.Peek(2)) ? 3 : 2);
         draft.Sentence = draft.Sentence with { IsWithFingers = true };
         return null;
     }

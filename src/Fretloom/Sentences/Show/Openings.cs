@@ -44,12 +44,7 @@ internal static class Openings
 
         return opening.Is("in") ? AfterIn(at)
             : opening.IsAny("with", "without")
-                ? Failure.Expected(
-                    $"'a capo at 2' or 'fingers' after '{opening.Text}'",
-                    BehindArticle(at),
-                    "capo",
-                    "fingers"
-                )
+                ? Failure.Expected($"'a capo at 2' after '{opening.Text}'", BehindArticle(at), "capo")
             : opening.Is("for")
                 ? Failure.Expected(
                     "'a small hand', 'a large hand', 'a child's hand', 'a hand of 176 mm' or 'a left-handed player' after 'for'",
@@ -59,7 +54,8 @@ internal static class Openings
                     "adult",
                     "child's",
                     "hand",
-                    "left-handed"
+                    "left-handed",
+                    "right-handed"
                 )
             : Symbols.Misread(at) ?? General(at, isSeparated);
     }

@@ -132,9 +132,9 @@ internal static class ShowPrinter
             yield return $"for {HandPhrases.WordsOf(hand)}";
         }
 
-        if (sentence.IsLeftHanded)
+        if (sentence.IsLeftHanded is { } isLeft)
         {
-            yield return "for a left-handed player";
+            yield return isLeft ? "for a left-handed player" : "for a right-handed player";
         }
     }
 

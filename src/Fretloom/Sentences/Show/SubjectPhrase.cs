@@ -57,7 +57,10 @@ internal static class SubjectPhrase
             "the chords I vi ii V7",
             "Bm7b5 and E7",
             "C, F and G7",
+            "D major chord",
+            "the C chord",
             "D minor pentatonic",
+            "the blues scale in A",
             "the A blues scale",
             "every D",
             "every D, F and A",
@@ -72,6 +75,7 @@ internal static class SubjectPhrase
         (at.Current.IsAny(Beginnings) && !OneShapePhrase.Begins(at, 0))
         || FamilyAt(at) is not null
         || Notes.ReadScale(at, 0).Scale is not null
+        || Notes.ReadKind(at, 0).Kind is not null
         || ChordList.IsSymbol(at)
         || ChordList.IsNumeral(at);
 
@@ -166,8 +170,9 @@ internal static class SubjectPhrase
             );
         }
 
-        return ChordList.IsNumeral(at) ? (ChordList.ReadNumerals(at), null)
-            : ChordList.IsSymbol(at) ? (ChordList.ReadSymbols(at), null)
+        return SpokenChords.Read(at, isIntroduced: true) is { } spoken ? (spoken, null)
+            : ChordList.IsNumeral(at) ? (ChordList.ReadNumerals(at), null)
+            : ChordList.IsSymbol(at) ? (ChordList.ReadSymbols(at, out _), null)
             : (
                 null,
                 Symbols.Misread(at)
@@ -183,6 +188,11 @@ internal static class SubjectPhrase
             return (new Subject.ScaleShapes(null, null), null);
         }
 
+        if (SpokenChords.Read(at, isIntroduced: false) is { } spoken)
+        {
+            return (spoken, null);
+        }
+
         var (scale, count) = Notes.ReadScale(at, 0);
         if (scale is not null)
         {
@@ -191,27 +201,47 @@ internal static class SubjectPhrase
             return (new Subject.ScaleShapes(scale, null), null);
         }
 
-        if (!hasArticle)
+        if (Notes.ReadKind(at, 0).Kind is not null)
         {
-            return (ChordList.IsNumeral(at) ? ChordList.ReadNumerals(at) : ChordList.ReadSymbols(at), null);
+            return ScaleWords.ReadKindFirst(at);
         }
 
-        var tonic = Notes.Read(at, 0, out _);
-        return (
-            null,
-            tonic > 0
-                ? Failure.Expected(
-                    $"a kind of scale such as 'major', 'minor pentatonic' or 'blues' after '{at.Words(0, tonic)}'",
-                    at.Peek(tonic),
-                    Notes.KindWords
-                )
-                : Failure.Expected(
-                    "'notes of the key', 'landmarks', 'triads', 'seventh chords', 'chord V7' or 'scale' after 'the'",
-                    at.Current,
-                    Beginnings.Skip(2).Append("ninth")
-                )
-        );
+        if (!hasArticle && ChordList.IsNumeral(at))
+        {
+            return (ChordList.ReadNumerals(at), null);
+        }
+
+        var wrong = hasArticle ? AfterArticle(at) : null;
+        return ChordList.IsSymbol(at) ? ReadSymbols(at, hasArticle, wrong) : (null, wrong);
     }
+
+    // C chord; the C, F and G7 chords; with the article the last word must stand.
+    private static (Subject?, Failure?) ReadSymbols(Cursor at, bool hasArticle, Failure? wrong)
+    {
+        var chords = ChordList.ReadSymbols(at, out var last);
+        if (ScaleWords.Misnamed(at, chords.Chords[^1], last, hasArticle) is { } misnamed)
+        {
+            return (null, misnamed);
+        }
+
+        var introducesOthers =
+            at.Peek(1) is var next && (Chord.TryParse(next.Text, out _) || RomanNumeral.TryParse(next.Text, out _));
+        var isClosed = !introducesOthers && at.AcceptAny("chord", "chords");
+        return hasArticle && !isClosed ? (null, wrong) : (chords, null);
+    }
+
+    private static Failure AfterArticle(Cursor at) =>
+        Notes.Read(at, 0, out _) is > 0 and var tonic
+            ? Failure.Expected(
+                $"a kind of scale such as 'major', 'minor pentatonic' or 'blues' after '{at.Words(0, tonic)}'",
+                at.Peek(tonic),
+                Notes.KindWords
+            )
+            : Failure.Expected(
+                "'notes of the key', 'landmarks', 'triads', 'seventh chords', 'chord V7' or 'scale' after 'the'",
+                at.Current,
+                Beginnings.Skip(2).Append("ninth")
+            );
 
     // every D; every D, F and A; every D and every G.
     private static Failure? ReadEvery(Cursor at, ShowDraft draft, Token first)
