@@ -83,7 +83,7 @@ public static class ShowResolver
     }
 
     /// <summary>
-    /// The lesson's frets, else 0-12, and on as far as a position that is named; single notes in a position are looked for there alone.
+    /// The lesson's frets, else 0-12, and on as far as a position that is named, with a fret on either side for the stretches of a scale; single notes in a position are looked for there alone.
     /// </summary>
     private static FretRange UsualFrets(ShowSentence sentence, ShowDefaults defaults, int lastFret)
     {
@@ -91,6 +91,8 @@ public static class ShowResolver
         if (sentence.Voicing.Position is { } position)
         {
             var near = Reach.FretsOf(position);
+            var isStretched = sentence.Subjects.Any(subject => subject is Subject.ScaleShapes);
+            near = isStretched ? new FretRange(Math.Max(0, near.First - 1), near.Last + 1) : near;
             usual = PositionOfNotes(sentence) is null
                 ? new FretRange(Math.Min(usual.First, near.First), Math.Max(usual.Last, near.Last))
                 : near;
