@@ -69,7 +69,22 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
             found.Error(0, "The lesson has no title; add a line such as 'title: Three frets that carry the key'.");
         }
 
-        return _read;
+        return Curled(_read);
+    }
+
+    private static FrontMatter Curled(FrontMatter front)
+    {
+        return front with
+        {
+            Title = Quotes.Curl(front.Title, front.Language),
+            Subtitle = Curl(front.Subtitle),
+            Course = Curl(front.Course),
+            Teacher = Curl(front.Teacher),
+            Date = Curl(front.Date),
+            Sheet = Curl(front.Sheet),
+        };
+
+        string? Curl(string? text) => text is null ? null : Quotes.Curl(text, front.Language);
     }
 
     private static bool IsFence(string line) => line.TrimEnd() == "---";

@@ -37,7 +37,7 @@ internal sealed class ParsedLesson
         var bound = new DiagnosticList(source);
         var front = new FrontMatterReader(source, found, bound).Read(out var end);
         var isEnglish = front.Language.Split('-')[0] == "en";
-        var reader = new MarkdownReader(source, front.Defaults.Instrument, found, bound);
+        var reader = new MarkdownReader(source, front.Defaults.Instrument, front.Language, found, bound);
         var blocks = reader.Read(Blanked(source.Text, end), isEnglish);
         return new ParsedLesson
         {

@@ -66,6 +66,8 @@ public class OtherKeysTests
     [InlineData("The key of Bb major.", "6:12", "Bb")]
     [InlineData("A chord: Am7 is nice.", "6:10", "Am7")]
     [InlineData("So D is next.", "6:4", "D")]
+    [InlineData("Twelve bars in A.", "6:16", "A")]
+    [InlineData("Twelve bars in A", "6:16", "A")]
     [InlineData("Look at fret 5.", "6:9", "fret 5")]
     [InlineData("It lies at 10-9-8-7.", "6:12", "10-9-8-7")]
     public void Prose_that_stays_behind_is_a_warning_in_other_keys_only(string prose, string place, string name)

@@ -12,6 +12,7 @@ namespace Fretloom.Lessons.Markdown;
 internal sealed partial class FenceReader(
     SourceText source,
     Instrument instrument,
+    string language,
     DiagnosticList found,
     DiagnosticList bound
 )
@@ -80,8 +81,8 @@ internal sealed partial class FenceReader(
             ProseCheck.Check(entry.Value, entry.ValueOffset, bound);
             options = entry.Key switch
             {
-                "caption" => options with { Caption = entry.Value },
-                "title" => options with { Title = entry.Value },
+                "caption" => options with { Caption = Quotes.Curl(entry.Value, language) },
+                "title" => options with { Title = Quotes.Curl(entry.Value, language) },
                 "alt" => options with { Alt = entry.Value },
                 _ => options with { WidthPercent = Width(entry) },
             };

@@ -7,14 +7,38 @@ using Inline = Fretloom.Lessons.Syntax.Inline;
 namespace Fretloom.Lessons.Markdown;
 
 /// <summary>Running text of Markdown -> our own tree.</summary>
-internal sealed class InlineReader(DiagnosticList found)
+internal sealed class InlineReader(DiagnosticList found, string language)
 {
     /// <summary>The finding about raw HTML.</summary>
     public const string HtmlIsText =
         "HTML is not passed on: it is printed as it is typed. Markdown says the same, such as **bold** or *stressed*.";
 
     /// <summary>Reads the text of a heading, a paragraph or a cell; null is empty.</summary>
-    public ValueList<Inline> Read(ContainerInline? container) => Read(container, 0);
+    public ValueList<Inline> Read(ContainerInline? container) => Curled(Read(container, 0), new Quotes(language));
+
+    private static ValueList<Inline> Curled(ValueList<Inline> content, Quotes quotes) =>
+        content.Select(inline => Curled(inline, quotes)).ToValueList();
+
+    private static Inline Curled(Inline inline, Quotes quotes)
+    {
+        switch (inline)
+        {
+            case Inline.Text text:
+                return new Inline.Text(quotes.Next(text.Characters));
+            case Inline.Emphasis emphasis:
+                return new Inline.Emphasis(Curled(emphasis.Content, quotes));
+            case Inline.Strong strong:
+                return new Inline.Strong(Curled(strong.Content, quotes));
+            case Inline.Link link:
+                return link with { Content = Curled(link.Content, quotes) };
+            case Inline.LineBreak:
+                quotes.Next(" ");
+                return inline;
+            default:
+                quotes.Pass();
+                return inline;
+        }
+    }
 
     private ValueList<Inline> Read(ContainerInline? container, int depth)
     {
@@ -112,13 +136,12 @@ internal sealed class InlineReader(DiagnosticList found)
         }
     }
 
+    // Quotation marks are curled later, by language.
     private static string Typographic(SmartyPant mark) =>
         mark.Type switch
         {
-            SmartyPantType.LeftQuote => "‘",
-            SmartyPantType.Quote or SmartyPantType.RightQuote => "’",
-            SmartyPantType.LeftDoubleQuote => "“",
-            SmartyPantType.DoubleQuote or SmartyPantType.RightDoubleQuote => "”",
+            SmartyPantType.Quote or SmartyPantType.LeftQuote or SmartyPantType.RightQuote => "'",
+            SmartyPantType.DoubleQuote or SmartyPantType.LeftDoubleQuote or SmartyPantType.RightDoubleQuote => "\"",
             SmartyPantType.LeftAngleQuote => "«",
             SmartyPantType.RightAngleQuote => "»",
             SmartyPantType.Ellipsis => "…",

@@ -10,21 +10,23 @@ namespace Fretloom.Lessons.Markdown;
 /// <summary>Markdown text -> our own tree. What Markdown can say and a handout cannot is reported.</summary>
 /// <param name="source">The text.</param>
 /// <param name="instrument">The instrument of the lesson.</param>
+/// <param name="language">The language of the lesson: how quotation marks curl.</param>
 /// <param name="found">Takes what is wrong in any key.</param>
 /// <param name="bound">Takes what is wrong in other keys than the lesson's own.</param>
 internal sealed class MarkdownReader(
     SourceText source,
     Instrument instrument,
+    string language,
     DiagnosticList found,
     DiagnosticList bound
 )
 {
-    private readonly InlineReader _inlines = new(found);
-    private readonly FenceReader _fences = new(source, instrument, found, bound);
+    private readonly InlineReader _inlines = new(found, language);
+    private readonly FenceReader _fences = new(source, instrument, language, found, bound);
 
     /// <summary>Reads the blocks of a lesson.</summary>
     /// <param name="text">As long as the source, so that places agree; the front matter is blanked out.</param>
-    /// <param name="isEnglish">Whether straight quotes become curly, dashes long.</param>
+    /// <param name="isEnglish">Whether two hyphens become a dash, three dots an ellipsis.</param>
     public ValueList<Block> Read(string text, bool isEnglish)
     {
         if (!DepthCheck.Passes(source, found))

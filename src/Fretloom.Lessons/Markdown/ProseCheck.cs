@@ -29,11 +29,12 @@ internal static partial class ProseCheck
         return match.Success ? (match.Index, match.Value) : null;
     }
 
-    // A note with an accidental, a chord symbol, a note letter other than A and I-like words, a fret by number, frets in a row.
+    // A note with an accidental, a chord symbol, "in A" where a phrase ends, a note letter other than A and I-like words, a fret by number, frets in a row.
     [GeneratedRegex(
         @"(?<![\w/#{])(?:[A-G](?:[#♯♭]|b(?![a-z])|-flat|-sharp)(?:[mM]|maj|min|dim|aug|sus|add|[ø°△0-9])*"
             + @"|[A-G](?:maj|min|m|M|dim|aug|sus|add|[ø°△+])?[0-9ø°]+(?:[b#♭♯][0-9]+)*|[A-G]m(?!\w)"
             + @"|[B-G](?![\w'’-])|A (?:major|minor|harmonic|melodic|dorian|phrygian|lydian|mixolydian|locrian)"
+            + @"|(?<=\b[Ii]n )A(?=\s*(?:[.,;:!?)]|$))"
             + @"|[Ff]rets? [0-9]+|[0-9]{1,2}(?:-[0-9]{1,2}){2,})",
         RegexOptions.CultureInvariant
     )]
