@@ -49,7 +49,7 @@ internal static class CardRow
         var ties = CardTies.Draw(exhibit, row, layout, Top + height);
         nodes.AddRange(ties.Nodes);
         LegendItem[] items = [.. ties.Legend, .. ofCards];
-        var legendWidth = Math.Max(width, items.Length > 3 ? room : 260);
+        var legendWidth = Math.Max(width, items.Length > 3 && room > PicturePlan.SmallestWidth ? room : 232);
         var legend = Legend.Draw(items, CardLayout.NumbersWidth, Top + height + ties.Height, legendWidth);
         nodes.AddRange(legend.Nodes);
         var (title, description) = CardWords.Of(exhibit, row);
