@@ -2,7 +2,7 @@ using Fretloom.Lessons.Syntax;
 
 namespace Fretloom.Lessons.Tests;
 
-/// <summary>Quotation marks and apostrophes. The marks of each language: Unicode CLDR, delimiters.</summary>
+/// <summary>Quotation marks and apostrophes. The marks of each language: from memory.</summary>
 public class QuotesTests
 {
     [Theory]

@@ -2,8 +2,8 @@ namespace Fretloom.Lessons.Markdown;
 
 /// <summary>Turns straight quotation marks and apostrophes into those of a language, piece by piece of a running text.</summary>
 /// <remarks>
-/// Marks by language: Unicode CLDR, delimiters. The apostrophe is U+2019 in all of them (The Unicode Standard, chapter 6.2). In
-/// a language that is not listed, double quotation marks stay straight.
+/// Marks by language: from memory, to be compared with the delimiters of Unicode CLDR. The apostrophe is U+2019 in all of
+/// them (The Unicode Standard, chapter 6.2). In a language that is not listed, double quotation marks stay straight.
 /// </remarks>
 /// <param name="language">A language tag such as <c>en-GB</c>.</param>
 internal sealed class Quotes(string language)
