@@ -18,9 +18,6 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
 {
     private readonly Outline _outline = new();
 
-    // Room between figures that stand side by side: 6 mm.
-    private const double Gutter = 6 / 25.4 * 72;
-
     // A list of this many entries and characters is kept on one page.
     private const int EntriesKeptTogether = 8;
     private const int CharactersKeptTogether = 800;
@@ -125,7 +122,7 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
     // Side by side where all of them have room at their full size.
     private TypstMarkup Row(ValueList<Block.Figure> figures)
     {
-        var needed = figures.Sum(Widest) + Gutter * (figures.Count - 1);
+        var needed = figures.Sum(Widest) + FigureRows.Gutter * (figures.Count - 1);
         return needed > width || !figures.All(CanStandBeside)
             ? TypstMarkup.Join(figures.Select(Figure))
             : TypstMarkup.FigureRow(

@@ -5,6 +5,9 @@ namespace Fretloom.Pages.Documents;
 /// <summary>Finds figures that follow each other and together take no more than the width of the text.</summary>
 internal static class FigureRows
 {
+    /// <summary>Room between figures that stand side by side, in points: 6 mm.</summary>
+    public const double Gutter = 6 / 25.4 * 72;
+
     /// <summary>The blocks in order: each alone, but figures that may stand side by side together.</summary>
     public static IEnumerable<ValueList<Block>> Of(ValueList<Block> blocks)
     {

@@ -108,6 +108,7 @@ public sealed class HandoutBuilder : IDisposable
         var printed = options.IsLargePrint
             ? new Lazy<PicturedLesson>(() => PdfDocument.Pictured(lesson, print))
             : upright;
+        var alone = new Lazy<PicturedLesson>(() => new PicturedLesson(lesson, areAlone: true));
         foreach (var format in options.Formats.Distinct())
         {
             var files = format switch
@@ -117,8 +118,8 @@ public sealed class HandoutBuilder : IDisposable
                 [
                     new(name + ".html", "html", () => Utf8(HtmlPage.Of(upright.Value, print.SourceName, print.Paper))),
                 ],
-                HandoutFormat.Svg => Pictures(upright.Value, name, "svg", svg => Utf8(svg)),
-                HandoutFormat.Png => Pictures(upright.Value, name, "png", svg => SvgRasteriser.ToPng(svg)),
+                HandoutFormat.Svg => Pictures(alone.Value, name, "svg", svg => Utf8(svg)),
+                HandoutFormat.Png => Pictures(alone.Value, name, "png", svg => SvgRasteriser.ToPng(svg)),
                 _ => throw new ArgumentOutOfRangeException(nameof(options)),
             };
             foreach (var file in files)

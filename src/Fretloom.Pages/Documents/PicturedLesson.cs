@@ -16,27 +16,31 @@ internal sealed class PicturedLesson
     /// <summary>Draws every picture of a lesson.</summary>
     /// <param name="lesson">The lesson.</param>
     /// <param name="width">The width of the text, in points.</param>
-    public PicturedLesson(Lesson lesson, double width = PicturePlan.PageWidth)
-        : this(lesson.Front, RunningLines.Of(lesson), lesson.Blocks, width) { }
+    /// <param name="areAlone">Whether the pictures are to be shown one by one: else a sign is explained where it first occurs.</param>
+    public PicturedLesson(Lesson lesson, double width = PicturePlan.PageWidth, bool areAlone = false)
+        : this(lesson.Front, RunningLines.Of(lesson), lesson.Blocks, width, areAlone) { }
 
     /// <summary>Draws every picture of a page about a lesson.</summary>
     /// <param name="front">Title, language and the like.</param>
     /// <param name="lines">What stands above every page.</param>
     /// <param name="blocks">The text and the pictures.</param>
     /// <param name="width">The width of the text, in points.</param>
+    /// <param name="areAlone">Whether the pictures are to be shown one by one: else a sign is explained where it first occurs.</param>
     public PicturedLesson(
         FrontMatter front,
         RunningLines lines,
         ValueList<Block> blocks,
-        double width = PicturePlan.PageWidth
+        double width = PicturePlan.PageWidth,
+        bool areAlone = false
     )
     {
         (Front, Lines, Blocks) = (front, lines, blocks);
         Figures = FiguresIn(blocks).ToValueList();
+        var explained = new HashSet<string>();
         foreach (var figure in Figures)
         {
-            var share = (figure.Options.WidthPercent ?? 100) / 100.0;
-            var pictures = PicturePlan.For(figure.Exhibit, Math.Max(PicturePlan.SmallestWidth, width * share));
+            var room = Math.Max(PicturePlan.SmallestWidth, Share(width, figure));
+            var pictures = PicturePlan.For(figure.Exhibit, room, null, areAlone ? [] : explained);
             _pictures[figure.Number] = Described(pictures, figure.Options.Alt);
         }
     }
@@ -66,6 +70,10 @@ internal sealed class PicturedLesson
             string.Create(CultureInfo.InvariantCulture, $"{lessonName}-{figure.Number}-{named.picture.Kind}{place}"),
             named.picture
         );
+
+    // Two halves, or three thirds, fill the width together with the room between them.
+    private static double Share(double width, Block.Figure figure) =>
+        (width + FigureRows.Gutter) * (figure.Options.WidthPercent ?? 100) / 100.0 - FigureRows.Gutter;
 
     // The author's own description stands for the whole figure: its first picture carries it.
     private static ValueList<Picture> Described(ValueList<Picture> pictures, string? alt) =>

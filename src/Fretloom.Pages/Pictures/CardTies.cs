@@ -26,15 +26,15 @@ internal sealed record CardTies(
         new("same form", Emblem.SameForm, (one, other) => one.HasTheSameFormAs(other)),
     ];
 
-    /// <summary>The ties of a row, from a height downward; empty unless the exhibit tells of symmetries.</summary>
-    public static CardTies Draw(Exhibit exhibit, IReadOnlyList<Shape> row, CardLayout layout, double top)
+    /// <summary>The ties of a row, from 0 downward; empty unless the exhibit tells of symmetries.</summary>
+    public static CardTies Draw(Exhibit exhibit, IReadOnlyList<Shape> row, CardLayout layout)
     {
         var ties = Motions
             .SelectMany(motion => TiesOf(exhibit, row, motion))
             .OrderBy(tie => tie.Cards[^1] - tie.Cards[0])
             .ToList();
         var levels = Levels(ties);
-        var nodes = ties.Select<Tie, Node>((tie, at) => Bracket(tie, row, layout, top, LevelY(at)))
+        var nodes = ties.Select<Tie, Node>((tie, at) => Bracket(tie, row, layout, LevelY(at)))
             .Concat(ties.Select((tie, at) => Sign(tie, layout, LevelY(at))));
         return new CardTies(
             ties.Count == 0 ? [] : [new Node.Group("ties", nodes.ToValueList())],
@@ -46,7 +46,7 @@ internal sealed record CardTies(
             ties.Select(tie => Sentence(tie, row)).ToValueList()
         );
 
-        double LevelY(int at) => top + (levels[at] + 0.5) * LevelHeight + 4;
+        double LevelY(int at) => (levels[at] + 0.5) * LevelHeight + 4;
     }
 
     /// <summary>The pairs of one motion, those that share a card joined to one tie; the cards' own forms must agree.</summary>
@@ -114,32 +114,32 @@ internal sealed record CardTies(
 
     private static bool Meet(Tie one, Tie other) => one.Cards[0] <= other.Cards[^1] && other.Cards[0] <= one.Cards[^1];
 
-    private static Node.Group Bracket(Tie tie, IReadOnlyList<Shape> row, CardLayout layout, double top, double y)
+    private static Node.Group Bracket(Tie tie, IReadOnlyList<Shape> row, CardLayout layout, double y)
     {
         var line = new Stroke(Tone.Ink, 0.9);
         var xs = tie.Cards.Select(card => X(tie, card, layout)).ToList();
         var nodes = new List<Node>();
         if (xs.Count == 1)
         {
-            nodes.Add(new Node.Line(xs[0], top, xs[0], y, line));
+            nodes.Add(new Node.Line(xs[0], 0, xs[0], y, line));
         }
         else
         {
             nodes.Add(
                 new Node.Path(
                     [
-                        PathStep.MoveTo(xs[0], top),
+                        PathStep.MoveTo(xs[0], 0),
                         PathStep.LineTo(xs[0], y - Corner),
                         PathStep.ArcTo(xs[0] + Corner, y, Corner, false),
                         PathStep.LineTo(xs[^1] - Corner, y),
                         PathStep.ArcTo(xs[^1], y - Corner, Corner, false),
-                        PathStep.LineTo(xs[^1], top),
+                        PathStep.LineTo(xs[^1], 0),
                     ],
                     Tone.None,
                     line
                 )
             );
-            nodes.AddRange(xs[1..^1].Select(x => new Node.Line(x, top, x, y, line)));
+            nodes.AddRange(xs[1..^1].Select(x => new Node.Line(x, 0, x, y, line)));
             nodes.AddRange(xs[1..^1].Select(x => new Node.Circle(x, y, 1.5, Tone.Ink)));
         }
 

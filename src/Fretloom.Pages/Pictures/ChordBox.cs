@@ -15,6 +15,7 @@ internal sealed class ChordBox
     private const double BetweenDots = 4.2;
     private const double FretNumberWidth = 22;
     private const double OtherSideWidth = 9;
+    private const double BetweenBoxes = 8;
     private const double SignsHeight = 20;
     private const double TuningHeight = 14;
 
@@ -52,10 +53,10 @@ internal sealed class ChordBox
     public static double WidthOf(Exhibit exhibit)
     {
         var instrument = exhibit.Map.Instrument;
-        var side = SideWidth(instrument);
+        var side = SideWidth(exhibit);
         var widening = WideningOf(exhibit);
         return Math.Max(
-            side + GridWidth(instrument, widening) + OtherSideWidth + 2 * widening,
+            side + GridWidth(instrument, widening) + FarSideWidth(exhibit) + 2 * widening,
             (exhibit.Shapes ?? [])
                 .Select(shape => NameStyle.WidthOf(NameOf(exhibit, shape)) + side)
                 .DefaultIfEmpty(0)
@@ -70,8 +71,8 @@ internal sealed class ChordBox
     public Node.Group Draw(double width)
     {
         var gridWidth = GridWidth(_instrument, _widening);
-        var side = SideWidth(_instrument);
-        var gridLeft = (width - side - gridWidth - OtherSideWidth) / 2 + side;
+        var side = SideWidth(_exhibit);
+        var gridLeft = (width - side - gridWidth - FarSideWidth(_exhibit)) / 2 + side;
         var ground = new ChordBoxGround(_exhibit, _grip, _frets)
         {
             Left = gridLeft,
@@ -91,8 +92,19 @@ internal sealed class ChordBox
     public static string NameOf(Exhibit exhibit, Shape shape) =>
         exhibit.AsksForInversions ? CardWords.SymbolOf(shape) : Accidentals.Pretty(shape.Source.Name);
 
-    private static double SideWidth(Instrument instrument) =>
-        instrument.Capo > 0 ? Math.Max(FretNumberWidth, CapoStyle.WidthOf(Capo(instrument)) + 12) : FretNumberWidth;
+    private static bool AreAtTheNut(Exhibit exhibit) =>
+        exhibit.Map.Instrument.Capo == 0
+        && (exhibit.Shapes ?? []).All(shape => new ChordGrip(exhibit.Map.Instrument, shape).FirstFret == 1);
+
+    /// <summary>Room for a fret number or the capo at the left of every box; where none has one, boxes begin with the text.</summary>
+    private static double SideWidth(Exhibit exhibit) =>
+        AreAtTheNut(exhibit) ? OtherSideWidth
+        : exhibit.Map.Instrument.Capo > 0
+            ? Math.Max(FretNumberWidth, CapoStyle.WidthOf(Capo(exhibit.Map.Instrument)) + 12)
+        : FretNumberWidth;
+
+    private static double FarSideWidth(Exhibit exhibit) =>
+        OtherSideWidth + (AreAtTheNut(exhibit) ? BetweenBoxes : 0);
 
     private static string Capo(Instrument instrument) => $"capo {Wording.Number(instrument.Capo)}";
 

@@ -11,13 +11,13 @@ internal sealed record LegendItem(Func<double, double, Node> Sign, double SignWi
 /// <summary>What the signs of a picture mean, in rows.</summary>
 internal static class Legend
 {
-    private const double RowHeight = 20;
-    private const double Gap = 16;
+    private const double RowHeight = 18;
+    private const double Gap = 12;
 
     private static readonly TextStyle Style = new(Face.Sans, 9.5);
 
-    /// <summary>The legend in a given width, and its height; nothing and 0 when there are no items.</summary>
-    public static (ValueList<Node> Nodes, double Height) Draw(
+    /// <summary>The legend, its right edge and its height; nothing and 0 when there are no items.</summary>
+    public static (ValueList<Node> Nodes, double Right, double Height) Draw(
         IReadOnlyList<LegendItem> items,
         double left,
         double top,
@@ -25,7 +25,7 @@ internal static class Legend
     )
     {
         var nodes = new List<Node>();
-        var (x, row) = (left, 0);
+        var (x, row, end) = (left, 0, 0.0);
         foreach (var item in items)
         {
             var width = item.SignWidth + 4 + Style.WidthOf(item.Words);
@@ -37,9 +37,12 @@ internal static class Legend
             var y = top + (row + 0.5) * RowHeight;
             nodes.Add(item.Sign(x + item.SignWidth / 2, y));
             nodes.Add(new Node.Label(x + item.SignWidth + 4, y + 3.2, item.Words, Style, Tone.Quiet, Anchor.Start));
+            end = Math.Max(end, x + width);
             x += width + Gap;
         }
 
-        return items.Count == 0 ? ([], 0) : ([new Node.Group("legend", nodes.ToValueList())], (row + 1) * RowHeight);
+        return items.Count == 0
+            ? ([], 0, 0)
+            : ([new Node.Group("legend", nodes.ToValueList())], end, (row + 1) * RowHeight);
     }
 }

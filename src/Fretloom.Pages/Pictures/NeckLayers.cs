@@ -20,7 +20,9 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
     private readonly NeckGround _ground = new(content.Map, frame);
 
     /// <summary>Baseline of the fret numbers.</summary>
-    public double NumbersY => frame.EdgeBottom + TickGap + _measures.TickHeight + 11;
+    public double NumbersY => frame.EdgeBottom + (HasTicks ? TickGap + _measures.TickHeight + 11 : 12);
+
+    private bool HasTicks => content.Landmarks is { FullFrets.Count: > 0 } or { EmptyFrets.Count: > 0 };
 
     /// <summary>The landmarks alone: columns and frets without strings, ticks and numbers.</summary>
     public IEnumerable<Node> Landmarks =>

@@ -6,7 +6,7 @@ namespace Fretloom.Pages.Pictures;
 /// <summary>The picture of a neck: one row of frets or several, and a legend.</summary>
 internal static class NeckPicture
 {
-    private const double NamesWidth = 30;
+    private const double NamesWidth = 26;
     private const double WidestFret = 66;
     private const double RowGap = 14;
     private const double StripHeadRoom = 14;
@@ -15,15 +15,25 @@ internal static class NeckPicture
     /// <param name="content">What it shows.</param>
     /// <param name="width">Points there are; a short range takes less.</param>
     /// <param name="words">Title and description.</param>
-    public static Drawing Draw(NeckContent content, double width, (string Title, string Description) words) =>
-        Draw(content, content.Map, width, words, layers => layers.All);
+    /// <param name="explained">The words of the signs explained before; those explained here are added.</param>
+    public static Drawing Draw(
+        NeckContent content,
+        double width,
+        (string Title, string Description) words,
+        HashSet<string> explained
+    ) => Draw(content, content.Map, width, words, explained, layers => layers.All);
 
     /// <summary>Lays out the landmarks of a neck alone, as a strip.</summary>
-    public static Drawing DrawLandmarks(NeckContent content, double width, (string Title, string Description) words)
+    public static Drawing DrawLandmarks(
+        NeckContent content,
+        double width,
+        (string Title, string Description) words,
+        HashSet<string> explained
+    )
     {
         var map = content.Map;
         var thin = new NeckMap(map.Instrument, map.Key, new StringSet([map.Strings.Numbers[^1]]), map.Frets);
-        return Draw(content, thin, width, words, layers => layers.Landmarks);
+        return Draw(content, thin, width, words, explained, layers => layers.Landmarks);
     }
 
     private static Drawing Draw(
@@ -31,6 +41,7 @@ internal static class NeckPicture
         NeckMap ground,
         double width,
         (string Title, string Description) words,
+        HashSet<string> explained,
         Func<NeckLayers, IEnumerable<Node>> choose
     )
     {
@@ -52,15 +63,15 @@ internal static class NeckPicture
 
         var neckWidth = natural;
         var placed = content.IsLeftHanded ? nodes.Select(node => node.Placed(Placement.Mirrored(neckWidth))) : nodes;
-        var legendWidth = Math.Max(natural, Math.Min(width, 300));
+        var items = isStrip ? NeckLegend.Landmarks(content) : NeckLegend.For(content);
         var legend = Legend.Draw(
-            [.. isStrip ? NeckLegend.Landmarks(content) : NeckLegend.For(content)],
+            [.. items.Where(item => explained.Add(item.Words))],
             2,
             top - RowGap + 2,
-            legendWidth
+            Math.Max(natural, width)
         );
         return new Drawing(
-            legend.Height > 0 ? legendWidth : natural,
+            Math.Max(natural, legend.Right + 2),
             top - RowGap + legend.Height + 2,
             words.Title,
             words.Description,

@@ -9,8 +9,8 @@ public static class PicturePlan
     /// <summary>The width of text on an A4 page with margins of 20 mm: 170 mm, in points.</summary>
     public const double PageWidth = 170 / 25.4 * 72;
 
-    /// <summary>The least width there must be, in points.</summary>
-    public const double SmallestWidth = 300;
+    /// <summary>The least width there must be, in points: that of a column of three.</summary>
+    public const double SmallestWidth = 146;
 
     /// <summary>
     /// The pictures of an exhibit, in the order they are shown. First the neck, when notes, landmarks or symmetries were asked
@@ -21,20 +21,28 @@ public static class PicturePlan
     /// <param name="width">The width there is, in points; a picture that needs less is narrower.</param>
     /// <param name="focus">The shape to bring out, one of the exhibit's; null leaves it to the exhibit.</param>
     /// <exception cref="ArgumentOutOfRangeException">The width is less than <see cref="SmallestWidth"/>.</exception>
-    public static ValueList<Picture> For(Exhibit exhibit, double width = PageWidth, Shape? focus = null)
+    public static ValueList<Picture> For(Exhibit exhibit, double width = PageWidth, Shape? focus = null) =>
+        For(exhibit, width, focus, []);
+
+    /// <summary>The same among other pictures, where a sign is explained once.</summary>
+    /// <param name="exhibit">What to show.</param>
+    /// <param name="width">The width there is, in points.</param>
+    /// <param name="focus">The shape to bring out, or null.</param>
+    /// <param name="explained">The words of the signs explained before; those explained here are added.</param>
+    internal static ValueList<Picture> For(Exhibit exhibit, double width, Shape? focus, HashSet<string> explained)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(width, SmallestWidth);
         var pictures = new List<Picture>();
         if (HasNeck(exhibit))
         {
-            pictures.Add(Neck(exhibit, width, focus));
+            pictures.Add(Neck(exhibit, width, focus, explained));
         }
 
         if (HasShapes(exhibit))
         {
             var (kind, rows) = ChordBoxRow.IsFor(exhibit.Shapes ?? [])
                 ? ("boxes", ChordBoxRow.DrawAll(exhibit, width))
-                : ("cards", CardRow.DrawAll(exhibit, width, focus));
+                : ("cards", CardRow.DrawAll(exhibit, width, focus, explained));
             pictures.AddRange(rows.Select(row => row with { Kind = kind }));
         }
 
@@ -57,15 +65,15 @@ public static class PicturePlan
 
     private static bool IsOneScale(Exhibit exhibit) => exhibit.Shapes is [{ Source: ShapeSource.OfScale }];
 
-    private static Picture Neck(Exhibit exhibit, double width, Shape? focus)
+    private static Picture Neck(Exhibit exhibit, double width, Shape? focus, HashSet<string> explained)
     {
         var content = NeckContent.Of(exhibit, focus);
         var words = NeckWords.Of(content);
         return HasLandmarksOnly(exhibit)
-            ? new Picture(NeckPicture.DrawLandmarks(content, width, words), NeckWords.LandmarkTable(exhibit.Landmarks!))
+            ? new Picture(NeckPicture.DrawLandmarks(content, width, words, explained), NeckWords.LandmarkTable(exhibit.Landmarks!))
             {
                 Kind = "landmarks",
             }
-            : new Picture(NeckPicture.Draw(content, width, words), NeckWords.Table(content));
+            : new Picture(NeckPicture.Draw(content, width, words, explained), NeckWords.Table(content));
     }
 }
