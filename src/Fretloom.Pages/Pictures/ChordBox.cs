@@ -103,8 +103,7 @@ internal sealed class ChordBox
             ? Math.Max(FretNumberWidth, CapoStyle.WidthOf(Capo(exhibit.Map.Instrument)) + 12)
         : FretNumberWidth;
 
-    private static double FarSideWidth(Exhibit exhibit) =>
-        OtherSideWidth + (AreAtTheNut(exhibit) ? BetweenBoxes : 0);
+    private static double FarSideWidth(Exhibit exhibit) => OtherSideWidth + (AreAtTheNut(exhibit) ? BetweenBoxes : 0);
 
     private static string Capo(Instrument instrument) => $"capo {Wording.Number(instrument.Capo)}";
 

@@ -70,7 +70,10 @@ public static class PicturePlan
         var content = NeckContent.Of(exhibit, focus);
         var words = NeckWords.Of(content);
         return HasLandmarksOnly(exhibit)
-            ? new Picture(NeckPicture.DrawLandmarks(content, width, words, explained), NeckWords.LandmarkTable(exhibit.Landmarks!))
+            ? new Picture(
+                NeckPicture.DrawLandmarks(content, width, words, explained),
+                NeckWords.LandmarkTable(exhibit.Landmarks!)
+            )
             {
                 Kind = "landmarks",
             }

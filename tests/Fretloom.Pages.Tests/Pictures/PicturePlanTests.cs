@@ -93,7 +93,9 @@ public class PicturePlanTests
 
     [Fact]
     public void Too_narrow_a_page_is_refused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => PicturePlan.For(Shown.By("show every D")!, PicturePlan.SmallestWidth - 1));
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            PicturePlan.For(Shown.By("show every D")!, PicturePlan.SmallestWidth - 1)
+        );
 
     [Fact]
     public void Shapes_that_do_not_exist_give_no_picture() =>
