@@ -18,7 +18,8 @@ internal static class CardRow
         {
             var ties = CardTies.Draw(exhibit, rows[at], layout);
             var isLast = at == rows.Count - 1;
-            LegendItem[] items = [.. ties.Legend, .. isLast ? CardLegend.For(exhibit) : []];
+            LegendItem[] across = [.. isLast ? CardTies.Across(exhibit, rows) : []];
+            LegendItem[] items = [.. ties.Legend, .. across, .. isLast ? CardLegend.For(exhibit) : []];
             LegendItem[] news = [.. items.Where(item => explained.Add(item.Words))];
             var drawing = Draw(exhibit, rows[at], layout, focus, ties, news, width);
             yield return new Picture(drawing, CardWords.Table(exhibit, rows[at]));

@@ -49,6 +49,22 @@ internal sealed record CardTies(
         double LevelY(int at) => (levels[at] + 0.5) * LevelHeight + 4;
     }
 
+    /// <summary>Ties between cards of different rows, in words beside the sign of their motion; empty unless the exhibit tells of symmetries.</summary>
+    public static IEnumerable<LegendItem> Across(Exhibit exhibit, IReadOnlyList<Shape[]> rows)
+    {
+        var all = rows.SelectMany(row => row).ToList();
+        var rowOf = rows.SelectMany((row, at) => row.Select(_ => at)).ToList();
+        return from motion in Motions
+            from tie in TiesOf(exhibit, all, motion)
+            let names = tie.Cards.Select(card => CardHeading.LargeText(all[card])).Distinct().ToList()
+            where rowOf[tie.Cards[0]] != rowOf[tie.Cards[^1]] && names.Count > 1
+            select new LegendItem(
+                motion.Emblem,
+                Emblem.HalfTurnWidth,
+                $"{Wording.List(names)} are {Meaning(motion.Name)}"
+            );
+    }
+
     /// <summary>The pairs of one motion, those that share a card joined to one tie; the cards' own forms must agree.</summary>
     private static IEnumerable<Tie> TiesOf(Exhibit exhibit, IReadOnlyList<Shape> row, Motion motion)
     {

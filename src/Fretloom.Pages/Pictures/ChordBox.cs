@@ -9,8 +9,6 @@ namespace Fretloom.Pages.Pictures;
 /// <summary>A chord box: all strings of the instrument downward, frets across, X and O on top, the name above.</summary>
 internal sealed class ChordBox
 {
-    public const double HeadHeight = 32;
-
     private const double Radius = 6.6;
     private const double BetweenDots = 4.2;
     private const double FretNumberWidth = 22;
@@ -45,9 +43,9 @@ internal sealed class ChordBox
         _widening = WideningOf(exhibit);
     }
 
-    private static double GridTop => HeadHeight + SignsHeight;
+    private double GridTop => HeadHeight(_exhibit) + SignsHeight;
 
-    private static double SignsY => GridTop - SignsHeight / 2 - 1;
+    private double SignsY => GridTop - SignsHeight / 2 - 1;
 
     /// <summary>The width of a box of an instrument, with room for the fret number or capo and for the longest name.</summary>
     public static double WidthOf(Exhibit exhibit)
@@ -64,9 +62,9 @@ internal sealed class ChordBox
         );
     }
 
-    /// <summary>The height of a box with so many frets.</summary>
-    public static double HeightOf(int frets) =>
-        HeadHeight + SignsHeight + frets * ChordBoxGround.FretHeight + TuningHeight + 4;
+    /// <summary>The height of the boxes of an exhibit with so many frets.</summary>
+    public static double HeightOf(Exhibit exhibit, int frets) =>
+        HeadHeight(exhibit) + SignsHeight + frets * ChordBoxGround.FretHeight + TuningHeight + 4;
 
     public Node.Group Draw(double width)
     {
@@ -92,6 +90,10 @@ internal sealed class ChordBox
     public static string NameOf(Exhibit exhibit, Shape shape) =>
         exhibit.AsksForInversions ? CardWords.SymbolOf(shape) : Accidentals.Pretty(shape.Source.Name);
 
+    /// <summary>Room for the names, and for the numerals below them where there are any.</summary>
+    private static double HeadHeight(Exhibit exhibit) =>
+        (exhibit.Shapes ?? []).Any(shape => shape.Source is ShapeSource.OfChord { Roman: not null }) ? 32 : 22;
+
     private static bool AreAtTheNut(Exhibit exhibit) =>
         exhibit.Map.Instrument.Capo == 0
         && (exhibit.Shapes ?? []).All(shape => new ChordGrip(exhibit.Map.Instrument, shape).FirstFret == 1);
@@ -112,7 +114,7 @@ internal sealed class ChordBox
         var roman = (_shape.Source as ShapeSource.OfChord)?.Roman;
         yield return new Node.Label(
             middle,
-            roman is null ? 22 : 13,
+            roman is null ? HeadHeight(_exhibit) - 10 : 13,
             NameOf(_exhibit, _shape),
             NameStyle,
             Tone.Ink,

@@ -43,7 +43,7 @@ internal static class ChordBoxRow
     private static Drawing Draw(Exhibit exhibit, Shape[] row, double box)
     {
         var frets = row.Max(shape => new ChordGrip(exhibit.Map.Instrument, shape).Frets);
-        var height = ChordBox.HeightOf(frets);
+        var height = ChordBox.HeightOf(exhibit, frets);
         var nodes = row.Select(
                 (shape, at) => new ChordBox(exhibit, shape, frets).Draw(box).Placed(Placement.Moved(at * box, 0))
             )

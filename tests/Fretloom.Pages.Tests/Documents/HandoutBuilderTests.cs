@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Fretloom.Lessons;
 using Fretloom.Pages.Documents;
 using Fretloom.Pages.Pdf;
@@ -319,5 +320,19 @@ public sealed class HandoutBuilderTests : IDisposable
             .Files.Select(file => File.ReadAllBytes(file.Path));
 
         Assert.Equal(first, second);
+    }
+
+    [Fact]
+    public void A_sign_is_explained_once_on_a_page_but_in_every_picture_file()
+    {
+        const string Neck = "```show\nthe notes of the key, frets 0-5\n```\n\n";
+        var path = Lesson("---\ntitle: T\n---\n\n" + Neck + Neck);
+        var result = Build(path, new BuildOptions(Out) { Formats = [HandoutFormat.Html, HandoutFormat.Svg] });
+
+        Assert.Equal(
+            [1, 1, 1],
+            result.Files.Select(file => Regex.Count(File.ReadAllText(file.Path), ">in the key</text>"))
+        );
+        Assert.Equal(["html", "svg", "svg"], result.Files.Select(file => file.Kind));
     }
 }

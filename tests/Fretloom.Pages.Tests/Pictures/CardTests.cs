@@ -122,4 +122,18 @@ public class CardTests
     }
 
     private static string[] Folder(string file) => ["Fretloom.Pages.Tests", "Pictures", "Expectations", "Cards", file];
+
+    [Fact]
+    public void Cards_of_different_rows_that_are_images_of_one_another_are_named_below_the_last_row()
+    {
+        // Common practice, no source: on strings 4-1 of a guitar the dominant seventh and the half-diminished are half-turns.
+        var rows = PicturePlan
+            .For(Shown.By("show the seventh chords and the symmetries, on a guitar, on strings 4-1, in C major")!, 300)
+            .Where(picture => picture.Kind == "cards")
+            .Select(picture => SvgWriter.Write(picture.Drawing, SvgTheme.Print))
+            .ToList();
+
+        Assert.True(rows.Count > 1);
+        Assert.Contains("are half-turns of each other</text>", rows[^1], StringComparison.Ordinal);
+    }
 }

@@ -57,6 +57,7 @@ public class PicturePlanTests
     }
 
     [Theory]
+    [InlineData(233)]
     [InlineData(300)]
     [InlineData(420)]
     [InlineData(700)]
