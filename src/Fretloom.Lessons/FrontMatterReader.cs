@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Fretloom.Exhibits;
+using Fretloom.Hand;
 using Fretloom.Lessons.Markdown;
 using Fretloom.Lessons.Syntax;
 using Fretloom.Lessons.Yaml;

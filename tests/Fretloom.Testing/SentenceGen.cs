@@ -1,4 +1,5 @@
 using CsCheck;
+using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Sentences;
 using Fretloom.Shapes;

@@ -1,3 +1,4 @@
+using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Sentences;
 using Fretloom.Shapes;
@@ -20,7 +21,7 @@ public sealed record Exhibit
     /// <summary>How notes and strings are named.</summary>
     public NoteNaming NoteNames { get; init; }
 
-    /// <summary>Whether pictures are mirrored for a left-handed player.</summary>
+    /// <summary>Whether pictures are mirrored for a left-handed player; an instrument that is turned over is drawn as it is.</summary>
     public bool IsLeftHanded { get; init; }
 
     /// <summary>The hand it is for.</summary>
@@ -37,6 +38,18 @@ public sealed record Exhibit
 
     /// <summary>The shapes asked for, chord by chord in the order asked, each chord's from the nut on; null when none were asked for.</summary>
     public ValueList<Shape>? Shapes { get; init; }
+
+    /// <summary>The shapes as the hand takes them, in the order of <see cref="Shapes"/>; empty when none were asked for.</summary>
+    public ValueList<ShapeInHand> InHand { get; init; }
+
+    /// <summary>Fingers for single notes in a position, in the order of <see cref="Notes"/>; empty when no fingers were asked for.</summary>
+    public ValueList<FingeredNote> NoteFingers { get; init; }
+
+    /// <summary>Whether fingers are shown: inside the marks with <see cref="LabelStyle.Fingers"/>, else beside them.</summary>
+    public bool ShowsFingers { get; init; }
+
+    /// <summary>Whether a hand was named, so that shapes are told apart by what it reaches.</summary>
+    public bool ComparesReach { get; init; }
 
     /// <summary>Chords and scales that were asked for and have no shape here, each once, in the order asked.</summary>
     public ValueList<ShapeSource> WithoutShapes { get; init; }

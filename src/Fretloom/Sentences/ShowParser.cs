@@ -1,4 +1,5 @@
 using System.Globalization;
+using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Sentences.Reading;
 using Fretloom.Sentences.Show;

@@ -1,3 +1,4 @@
+using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Shapes;
 using Fretloom.Theory;

@@ -1,4 +1,5 @@
 using Fretloom.Exhibits;
+using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Sentences;
 using Fretloom.Shapes;

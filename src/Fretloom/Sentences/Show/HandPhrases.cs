@@ -1,4 +1,5 @@
 using System.Globalization;
+using Fretloom.Hand;
 using Fretloom.Sentences.Reading;
 
 namespace Fretloom.Sentences.Show;

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Fretloom.Sentences;
+namespace Fretloom.Hand;
 
 /// <summary>The length of a hand, wrist crease to tip of the middle finger, in millimetres: 100 to 260.</summary>
 /// <remarks>
@@ -17,6 +17,7 @@ public readonly record struct HandSize
     public const double MostMm = 260;
 
     private const double AdultMm = 189;
+    private const double LongestChildMm = 150;
 
     // Null stands for the adult hand, so that the default is valid and every length is kept to the last digit.
     private readonly double? _otherMm;
@@ -47,6 +48,12 @@ public readonly record struct HandSize
 
     /// <summary>The length in millimetres.</summary>
     public double LengthMm => _otherMm ?? AdultMm;
+
+    /// <summary>The length as a share of the adult hand's, 189 mm.</summary>
+    public double Scale => LengthMm / AdultMm;
+
+    /// <summary>Whether it is taken for a child's hand, up to 150 mm: an assumption, as no child's hand is in the data.</summary>
+    public bool IsChild => LengthMm <= LongestChildMm;
 
     /// <summary>The length: <c>165 mm</c>.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{LengthMm} mm");

@@ -1,6 +1,6 @@
-using Fretloom.Sentences;
+using Fretloom.Hand;
 
-namespace Fretloom.Tests.Sentences;
+namespace Fretloom.Tests.Hand;
 
 public class HandSizeTests
 {

@@ -1,0 +1,25 @@
+using System.Globalization;
+
+namespace Fretloom.Hand;
+
+/// <summary>What is said beside stretches that may strain a hand. General words; no medical figure, no limit of time.</summary>
+public static class Cautions
+{
+    /// <summary>What is said wherever something wide is shown.</summary>
+    /// <param name="hand">A child is sent to the teacher or a parent.</param>
+    public static string General(HandSize hand) =>
+        hand.IsChild
+            ? "Do not force it. Stop and tell your teacher or a parent if it hurts, tingles or goes numb. Children's hand sizes are not in the data behind this: the teacher decides."
+            : "Warm up first and do not force it. Stop if there is pain, tingling, numbness or weakness, and rest. If it comes back, see a doctor or physiotherapist; ask your teacher for another fingering.";
+
+    /// <summary>What is said of one stretch; null when it is in reach.</summary>
+    /// <param name="stretch">The stretch.</param>
+    /// <param name="hand">The hand it was judged for.</param>
+    public static string? Of(Stretch stretch, HandSize hand) =>
+        stretch.Width == Width.InReach
+            ? null
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"{(stretch.Width == Width.Wide ? "Wide" : "Very wide")} for a hand of {hand} on this instrument: {stretch.DistanceMm:0} mm between fingers {(int)stretch.Lower} and {(int)stretch.Higher}. This is a setting of the tool, not a medical limit."
+            );
+}

@@ -1,0 +1,8 @@
+using Fretloom.Neck;
+
+namespace Fretloom.Hand;
+
+/// <summary>A spot with what stops it.</summary>
+/// <param name="Spot">Where.</param>
+/// <param name="Finger">The finger; <see cref="Finger.None"/> for an open string.</param>
+public readonly record struct FingeredNote(Spot Spot, Finger Finger);

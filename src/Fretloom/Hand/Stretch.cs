@@ -1,0 +1,57 @@
+namespace Fretloom.Hand;
+
+/// <summary>How much a stretch asks of a hand.</summary>
+public enum Width
+{
+    /// <summary>Within what the hand reaches easily.</summary>
+    InReach,
+
+    /// <summary>Nearer to the greatest distance of the two fingers than to the comfortable one.</summary>
+    Wide,
+
+    /// <summary>Beyond the greatest distance of the two fingers, as the tool is set.</summary>
+    VeryWide,
+}
+
+/// <summary>The distance along the neck between two fingers that are down at the same time, on a hand.</summary>
+/// <remarks>
+/// Wide begins half-way between the comfortable and the greatest distance of <see cref="HandReach"/>, very wide beyond the
+/// greatest: settings of this tool without a source, not medical limits.
+/// </remarks>
+public readonly record struct Stretch
+{
+    /// <summary>Judges a distance.</summary>
+    /// <param name="hand">The hand.</param>
+    /// <param name="lower">The finger nearer the index.</param>
+    /// <param name="higher">The finger nearer the little finger.</param>
+    /// <param name="distanceMm">Millimetres between the landing points, at least 0.</param>
+    /// <exception cref="ArgumentException">The fingers are not in order, or the distance is negative.</exception>
+    public Stretch(HandSize hand, Finger lower, Finger higher, double distanceMm)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(distanceMm);
+        var comfortable = hand.ComfortableMm(lower, higher);
+        var most = hand.MostMm(lower, higher);
+        Lower = lower;
+        Higher = higher;
+        DistanceMm = distanceMm;
+        Effort = (distanceMm - comfortable) / (most - comfortable);
+    }
+
+    /// <summary>The finger nearer the index.</summary>
+    public Finger Lower { get; }
+
+    /// <summary>The finger nearer the little finger.</summary>
+    public Finger Higher { get; }
+
+    /// <summary>Millimetres between the landing points.</summary>
+    public double DistanceMm { get; }
+
+    /// <summary>0 or less is comfortable, 1 the greatest distance, more lies beyond.</summary>
+    public double Effort { get; }
+
+    /// <summary>In reach, wide or very wide.</summary>
+    public Width Width =>
+        Effort > 1 ? Width.VeryWide
+        : Effort > 0.5 ? Width.Wide
+        : Width.InReach;
+}
