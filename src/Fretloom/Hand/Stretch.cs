@@ -1,18 +1,5 @@
 namespace Fretloom.Hand;
 
-/// <summary>How much a stretch asks of a hand.</summary>
-public enum Width
-{
-    /// <summary>Within what the hand reaches easily.</summary>
-    InReach,
-
-    /// <summary>Nearer to the greatest distance of the two fingers than to the comfortable one.</summary>
-    Wide,
-
-    /// <summary>Beyond the greatest distance of the two fingers, as the tool is set.</summary>
-    VeryWide,
-}
-
 /// <summary>The distance along the neck between two fingers that are down at the same time, on a hand.</summary>
 /// <remarks>
 /// Wide begins half-way between the comfortable and the greatest distance of <see cref="HandReach"/>, very wide beyond the
