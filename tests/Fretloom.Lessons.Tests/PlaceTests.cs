@@ -39,7 +39,7 @@ public class PlaceTests
     [Fact]
     public void What_cannot_be_worked_out_points_at_its_phrase()
     {
-        var found = Assert.Single(Lessons.WithText("```show\nthe triads,\n as fingers\n```").Diagnostics);
+        var found = Assert.Single(Lessons.WithText("```show\nthe landmarks,\n as fingers\n```").Diagnostics);
 
         Assert.Equal((6, 2), (found.Line, found.Column));
     }

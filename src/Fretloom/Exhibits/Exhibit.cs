@@ -24,8 +24,8 @@ public sealed record Exhibit
     /// <summary>Whether pictures are mirrored for a left-handed player; an instrument that is turned over is drawn as it is.</summary>
     public bool IsLeftHanded { get; init; }
 
-    /// <summary>The hand it is for.</summary>
-    public HandSize Hand { get; init; }
+    /// <summary>The hand it is for, on the instrument of <see cref="Map"/>.</summary>
+    public required Player Player { get; init; }
 
     /// <summary>The notes asked for, string by string from the far side, frets ascending; null when none were asked for.</summary>
     public ValueList<NeckNote>? Notes { get; init; }
@@ -36,7 +36,8 @@ public sealed record Exhibit
     /// <summary>Whether the thirds among the landmarks were asked for by themselves, to be seen on the neck.</summary>
     public bool ShowsThirds { get; init; }
 
-    /// <summary>The shapes asked for, chord by chord in the order asked, each chord's from the nut on; null when none were asked for.</summary>
+    /// <summary>The shapes asked for, chord by chord in the order asked, each chord's sorted by what the hand reaches: in reach, wide, very wide, at last
+    /// those that no hand can take; else from the nut on. Null when none were asked for.</summary>
     public ValueList<Shape>? Shapes { get; init; }
 
     /// <summary>The shapes as the hand takes them, in the order of <see cref="Shapes"/>; empty when none were asked for.</summary>
@@ -75,16 +76,32 @@ public sealed record Exhibit
     /// <summary>A note as this exhibit names it, for display: with Unicode accidentals.</summary>
     public string NameOf(NoteName note) => NoteNameSystem.Of(NoteNames, Map.Key).Format(note, unicode: true);
 
+    /// <summary>What stops a single note; null when no fingers were asked for, or they are those of shapes.</summary>
+    public Finger? FingerAt(Spot spot)
+    {
+        foreach (var note in NoteFingers)
+        {
+            if (note.Spot == spot)
+            {
+                return note.Finger;
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>The label of a note in the style of this exhibit, for display: with Unicode accidentals.</summary>
     /// <param name="pitch">The note.</param>
     /// <param name="degree">Its degree in the key.</param>
     /// <param name="member">Its place in the chord, or null for a note outside a chord (then its degree is shown).</param>
-    public string LabelOf(Pitch pitch, Degree degree, string? member) =>
+    /// <param name="finger">What stops it; null when that is not known.</param>
+    public string LabelOf(Pitch pitch, Degree degree, string? member, Finger? finger = null) =>
         Labels switch
         {
             LabelStyle.Members when member is not null => member == "1" ? "R" : Accidentals.Pretty(member),
             LabelStyle.Names => NameOf(pitch.Name),
             LabelStyle.Intervals => Accidentals.Pretty(Map.Key.Tonic.IntervalTo(pitch.Name).ToDegreeText()),
+            LabelStyle.Fingers => finger?.ToLabel() ?? "",
             _ => Accidentals.Pretty(degree.ToString()),
         };
 }

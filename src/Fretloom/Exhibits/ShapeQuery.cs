@@ -1,3 +1,4 @@
+using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Sentences;
 using Fretloom.Shapes;
@@ -12,15 +13,15 @@ internal static class ShapeQuery
     /// The shapes found and what has none, or why there can be none; shapes and error are null when the sentence asks for no shape.
     /// </summary>
     internal readonly record struct Answer(
-        ValueList<Shape>? Found,
+        ValueList<ShapeInHand>? Found,
         ValueList<ShapeSource> Missing,
         ResolutionError? Error
     );
 
     /// <summary>Runs every subject that asks for shapes, in the order said.</summary>
-    public static Answer Run(ShowSentence sentence, NeckMap map)
+    public static Answer Run(ShowSentence sentence, NeckMap map, Player player)
     {
-        var found = new List<Shape>();
+        var found = new List<ShapeInHand>();
         var missing = new List<ShapeSource>();
         var isAsked = false;
         foreach (var subject in sentence.Subjects)
@@ -55,7 +56,8 @@ internal static class ShapeQuery
 
         void Add(ShapeSource source, ValueList<Shape> shapes)
         {
-            found.AddRange(sentence.IsOneShapeEach ? shapes.Take(1) : shapes);
+            var inHand = ShapeFingering.Sorted(shapes.Select(shape => ShapeFingering.Of(player, shape)));
+            found.AddRange(sentence.IsOneShapeEach ? inHand.Take(1) : inHand);
             if (shapes.Count == 0)
             {
                 missing.Add(source);

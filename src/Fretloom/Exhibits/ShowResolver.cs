@@ -9,7 +9,8 @@ namespace Fretloom.Exhibits;
 /// <summary>Works a show sentence out.</summary>
 public static class ShowResolver
 {
-    private const string NoFingers = "Fingers are not worked out by this version; say 'as names' instead.";
+    private const string NoFingers =
+        "Fingers belong to shapes or to notes in one position; add 'in fifth position', or ask for chords.";
 
     private static readonly Key CMajor = new(new NoteName(Step.C), ScaleKind.Major);
 
@@ -22,11 +23,6 @@ public static class ShowResolver
     {
         ArgumentNullException.ThrowIfNull(sentence);
         ArgumentNullException.ThrowIfNull(defaults);
-        if (sentence is { Labels: LabelStyle.Fingers } or { IsWithFingers: true })
-        {
-            return Resolution.Refused(ShowPhrase.Labels, NoFingers);
-        }
-
         var complete = Completed(sentence, defaults);
         var map = new NeckMap(
             complete.Instrument!.WithCapo(complete.Capo ?? 0),
@@ -39,24 +35,40 @@ public static class ShowResolver
             return Resolution.Refused(ShowPhrase.Position, reason);
         }
 
-        var shapes = ShapeQuery.Run(complete, map);
-        return shapes.Error is { } error
-            ? Resolution.Refused(error.Phrase, error.Message)
-            : Resolution.Shown(Exhibit(complete, map, shapes) with { NoteNames = defaults.NoteNames });
+        var player = PlayerOf(complete, map.Instrument);
+        var shapes = ShapeQuery.Run(complete, map, player);
+        if (shapes.Error is { } error)
+        {
+            return Resolution.Refused(error.Phrase, error.Message);
+        }
+
+        var exhibit = Exhibit(complete, map, player, shapes) with { NoteNames = defaults.NoteNames };
+        return exhibit.ShowsFingers && exhibit.Shapes is null
+            ? WithNoteFingers(exhibit, PositionOfNotes(complete))
+            : Resolution.Shown(exhibit);
     }
 
-    private static Exhibit Exhibit(ShowSentence complete, NeckMap map, ShapeQuery.Answer shapes) =>
+    private static Resolution WithNoteFingers(Exhibit exhibit, int? position) =>
+        Resolution.Refused(ShowPhrase.Labels, NoFingers);
+
+    private static Player PlayerOf(ShowSentence complete, Instrument instrument) =>
+        new(instrument, complete.Hand ?? HandSize.Adult);
+
+    private static Exhibit Exhibit(ShowSentence complete, NeckMap map, Player player, ShapeQuery.Answer shapes) =>
         new()
         {
             Sentence = complete.ToString(),
             Map = map,
             Labels = complete.Labels!.Value,
             IsLeftHanded = complete.IsLeftHanded == true,
-            Hand = complete.Hand ?? HandSize.Adult,
+            Player = player,
             Notes = NotesOf(complete, map),
             Landmarks = complete.Subjects.Any(WantsLandmarks) ? Landmarks.Of(map) : null,
             ShowsThirds = complete.Subjects.Any(subject => subject is Subject.TheThirds),
-            Shapes = shapes.Found,
+            Shapes = shapes.Found?.Select(found => found.Shape).ToValueList(),
+            InHand = shapes.Found ?? [],
+            ShowsFingers = complete is { Labels: LabelStyle.Fingers } or { IsWithFingers: true },
+            ComparesReach = complete.Hand is not null,
             WithoutShapes = shapes.Missing,
             AsksForInversions = complete.Voicing.Inversions is not null,
             Symmetries = complete.Subjects.Any(subject => subject is Subject.TheSymmetries)

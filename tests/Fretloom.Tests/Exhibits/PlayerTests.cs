@@ -17,16 +17,4 @@ public class PlayerTests
 
         Assert.Equal(isLeft, answer.Value?.IsLeftHanded);
     }
-
-    [Theory]
-    [InlineData("as fingers")]
-    [InlineData("as finger numbers")]
-    [InlineData("with finger numbers")]
-    public void Fingers_are_refused_with_what_can_be_shown_instead(string phrase)
-    {
-        var error = Assert.Single(ShowQuestion.Answer($"C, {phrase}", ShowDefaults.Standard).Errors);
-
-        Assert.Equal("Fingers are not worked out by this version; say 'as names' instead.", error.Message);
-        Assert.Equal((4, phrase.Length), (error.Column, error.Length));
-    }
 }

@@ -68,9 +68,9 @@ internal static class LabelsPhrases
         if (Array.FindIndex(Styles, pair => token.Is(pair.Word)) is var found && found < 0)
         {
             return Failure.Expected(
-                "'degrees', 'members', 'names' or 'intervals' after 'as'",
+                "'degrees', 'members', 'names', 'intervals' or 'fingers' after 'as'",
                 token,
-                Styles.Where(pair => pair.Style != LabelStyle.Fingers).Select(pair => pair.Word)
+                Styles.Select(pair => pair.Word)
             );
         }
 

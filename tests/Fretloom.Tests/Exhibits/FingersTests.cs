@@ -1,0 +1,88 @@
+using Fretloom.Exhibits;
+using Fretloom.Hand;
+using Fretloom.Neck;
+
+namespace Fretloom.Tests.Exhibits;
+
+public class FingersTests
+{
+    [Theory]
+    [InlineData("the notes of the key, as fingers", 23)]
+    [InlineData("every D, with fingers", 10)]
+    [InlineData("the landmarks, in G major, as finger numbers", 28)]
+    [InlineData("the symmetries, on strings 4-1, with fingering", 33)]
+    public void Notes_all_over_the_neck_have_no_fingers(string sentence, int column)
+    {
+        var error = Assert.Single(ShowQuestion.Answer(sentence, ShowDefaults.Standard).Errors);
+
+        Assert.Equal(
+            "Fingers belong to shapes or to notes in one position; add 'in fifth position', or ask for chords.",
+            error.Message
+        );
+        Assert.Equal((column, sentence.Length - column + 1), (error.Column, error.Length));
+    }
+
+    [Theory]
+    [InlineData("C, F and G7, as fingers", true)]
+    [InlineData("C, F and G7, with fingers", true)]
+    [InlineData("C, F and G7, as names", false)]
+    public void Fingers_are_shown_when_asked_for(string sentence, bool areShown) =>
+        Assert.Equal(areShown, Shown(sentence).ShowsFingers);
+
+    // Frets and fingers on strings 6 to 1; open strings and muted ones have no finger. The grips of every beginner's book
+    // (common practice, no source).
+    [Theory]
+    [InlineData("C", "x32010", " 32 1 ")]
+    public void A_chord_has_the_fingers_that_a_teacher_shows(string chord, string frets, string fingers)
+    {
+        var exhibit = Shown($"{chord}, in first position, one shape each, as fingers");
+        var shape = Assert.Single(exhibit.InHand);
+        var labels = shape.Shape.Notes.ToDictionary(
+            note => note.Spot.String,
+            note => exhibit.LabelOf(note.Pitch, note.Degree, note.Member, shape.FingerAt(note.Spot))
+        );
+
+        var strings = Enumerable.Range(1, 6).Reverse().ToList();
+        Assert.Equal(
+            frets,
+            string.Concat(
+                strings.Select(number =>
+                    shape
+                        .Shape.Spots.Where(spot => spot.String == number)
+                        .Select(spot => $"{spot.Fret}")
+                        .DefaultIfEmpty("x")
+                        .Single()
+                )
+            )
+        );
+        Assert.Equal(
+            fingers,
+            string.Concat(
+                strings.Select(number => labels.GetValueOrDefault(number) is { Length: > 0 } label ? label : " ")
+            )
+        );
+    }
+
+    [Fact]
+    public void Shapes_and_their_fingers_stand_in_one_order()
+    {
+        var exhibit = Shown("the triads and the scale, 3 notes a string, in every inversion, for a small hand");
+
+        Assert.Equal(exhibit.Shapes!.Value, exhibit.InHand.Select(shape => shape.Shape).ToValueList());
+        Assert.All(
+            exhibit.InHand.Where(shape => shape.Fingering is not null),
+            shape => Assert.All(shape.Shape.Spots, spot => Assert.NotNull(shape.FingerAt(spot)))
+        );
+    }
+
+    [Fact]
+    public void The_thumb_is_a_letter_and_an_open_string_nothing() =>
+        Assert.Equal("1234T", string.Concat(Enum.GetValues<Finger>().Select(finger => finger.ToLabel())));
+
+    private static Exhibit Shown(string sentence)
+    {
+        var answer = ShowQuestion.Answer(sentence, ShowDefaults.Standard);
+        Assert.True(answer.IsRead, $"{sentence}\n{answer.Errors}");
+        return answer.Value;
+    }
+}
