@@ -148,12 +148,32 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
 
     private void TakePlayer(string value, int at)
     {
-        if (value is not ("left-handed" or "right-handed"))
+        var said = ShowParser.Parse($"the thirds, {value}").Value;
+        var player = new ShowSentence
         {
-            found.Error(at, $"{Suggestion.Quoted(value)} is not a player; expected left-handed or right-handed.");
+            Subjects = [new Subject.TheThirds()],
+            IsLeftHanded = said?.IsLeftHanded,
+            IsTurnedOver = said?.IsTurnedOver == true,
+            UsesThumb = said?.UsesThumb,
+        };
+        if (said != player)
+        {
+            found.Error(
+                at,
+                $"{Suggestion.Quoted(value)} is not a player; expected left-handed or right-handed, and perhaps 'turned over' or 'with the thumb' after a comma."
+            );
+            return;
         }
 
-        _read = _read with { Defaults = _read.Defaults with { IsLeftHanded = value == "left-handed" } };
+        _read = _read with
+        {
+            Defaults = _read.Defaults with
+            {
+                IsLeftHanded = player.IsLeftHanded == true,
+                IsTurnedOver = player.IsTurnedOver,
+                UsesThumb = player.UsesThumb == true,
+            },
+        };
     }
 
     private void TakeNoteNames(string value, int at)

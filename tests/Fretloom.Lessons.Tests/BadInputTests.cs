@@ -12,7 +12,7 @@ public class BadInputTests
     [InlineData("title:", "2:7: error: 'title' is empty; write something after the colon or leave it out.")]
     [InlineData(
         "title: T\nplayer: lefthanded",
-        "3:9: error: 'lefthanded' is not a player; expected left-handed or right-handed."
+        "3:9: error: 'lefthanded' is not a player; expected left-handed or right-handed, and perhaps 'turned over' or 'with the thumb' after a comma."
     )]
     [InlineData(
         "title: T\nlanguage: English!",

@@ -141,15 +141,17 @@ public static class SentenceGen
             Gen.Bool,
             Gen.OneOf(Gen.OneOf(165.0, 189.0, 210.0, 150.0), Gen.Double[100, 260]).Nullable(),
             Gen.Bool.Nullable(),
-            Gen.Bool,
-            (labels, isWithFingers, hand, isLeftHanded, isOneShapeEach) =>
+            Gen.Select(Gen.Bool, Gen.Bool, Gen.Bool.Nullable()),
+            (labels, isWithFingers, hand, isLeftHanded, others) =>
                 new ShowSentence
                 {
-                    IsOneShapeEach = isOneShapeEach,
+                    IsOneShapeEach = others.Item1,
                     Labels = labels,
                     IsWithFingers = isWithFingers,
                     Hand = hand is { } lengthMm ? new HandSize(lengthMm) : null,
                     IsLeftHanded = isLeftHanded,
+                    IsTurnedOver = others.Item2,
+                    UsesThumb = others.Item3,
                 }
         );
 
@@ -172,6 +174,8 @@ public static class SentenceGen
             IsWithFingers = player.IsWithFingers,
             Hand = player.Hand,
             IsLeftHanded = player.IsLeftHanded,
+            IsTurnedOver = player.IsTurnedOver,
+            UsesThumb = player.UsesThumb,
         };
     }
 

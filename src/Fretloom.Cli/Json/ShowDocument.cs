@@ -1,4 +1,5 @@
 using Fretloom.Exhibits;
+using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Shapes;
 
@@ -10,6 +11,7 @@ namespace Fretloom.Cli.Json;
 /// <param name="Key">The key: tonic and kind.</param>
 /// <param name="Strings">The strings looked at, the farthest from the floor first.</param>
 /// <param name="FretRange">First and last fret.</param>
+/// <param name="Hand">The hand that fingers and widths are for, in millimetres.</param>
 /// <param name="Notes">The notes asked for.</param>
 /// <param name="Landmarks">The landmarks, when asked for.</param>
 /// <param name="Shapes">The shapes, when chords or stretches of scale were asked for.</param>
@@ -20,6 +22,7 @@ public sealed record ShowDocument(
     string Key,
     IReadOnlyList<int> Strings,
     IReadOnlyList<int> FretRange,
+    double Hand,
     IReadOnlyList<NoteDocument>? Notes = null,
     LandmarksDocument? Landmarks = null,
     IReadOnlyList<ShapeDocument>? Shapes = null,
@@ -34,9 +37,12 @@ public sealed record ShowDocument(
             exhibit.Map.Key.ToString(),
             [.. exhibit.Map.Strings.Numbers],
             [exhibit.Map.Frets.First, exhibit.Map.Frets.Last],
-            exhibit.Notes?.Select(NoteDocument.Of).ToList(),
+            exhibit.Player.Hand.LengthMm,
+            exhibit.Notes?.Select(note => NoteDocument.Of(note, exhibit.FingerAt(note.Spot))).ToList(),
             exhibit.Landmarks is { } landmarks ? LandmarksDocument.Of(landmarks) : null,
-            exhibit.Shapes?.Select(ShapeDocument.Of).ToList(),
+            exhibit.Shapes is null
+                ? null
+                : [.. exhibit.InHand.Select(shape => ShapeDocument.Of(shape, exhibit.Player.Hand))],
             exhibit.Symmetries is { } symmetries ? SymmetriesDocument.Of(symmetries) : null
         );
 }
@@ -71,10 +77,18 @@ public sealed record InstrumentDocument(
 /// <param name="Pitch">The spelled pitch.</param>
 /// <param name="Midi">The MIDI number.</param>
 /// <param name="Degree">The place in the key's own scale.</param>
-public sealed record NoteDocument(int String, int Fret, string Pitch, int Midi, string Degree)
+/// <param name="Finger">0 for an open string, 1 to 4 from index to little finger; left out unless fingers were asked for.</param>
+public sealed record NoteDocument(int String, int Fret, string Pitch, int Midi, string Degree, int? Finger = null)
 {
-    internal static NoteDocument Of(NeckNote note) =>
-        new(note.Spot.String, note.Spot.Fret, note.Pitch.ToString(), note.Pitch.MidiNumber, note.Degree.ToString());
+    internal static NoteDocument Of(NeckNote note, Finger? finger) =>
+        new(
+            note.Spot.String,
+            note.Spot.Fret,
+            note.Pitch.ToString(),
+            note.Pitch.MidiNumber,
+            note.Degree.ToString(),
+            (int?)finger
+        );
 }
 
 /// <summary>Landmarks.</summary>
@@ -122,60 +136,6 @@ public sealed record ThirdDocument(
             third.Quality,
             third.Lower.Degree.ToString(),
             [third.Lower.Spot.Fret, third.Upper.Spot.Fret]
-        );
-}
-
-/// <summary>A shape.</summary>
-/// <param name="Span">Frets covered, inclusively, open strings left out.</param>
-/// <param name="StretchMm">Millimetres between the outermost landing points, to a tenth.</param>
-/// <param name="Spots">The notes, far string first.</param>
-/// <param name="Chord">The chord symbol; left out for a stretch of scale.</param>
-/// <param name="Roman">The Roman numeral; left out when the chord was named by its symbol.</param>
-/// <param name="Scale">The scale; left out for a chord.</param>
-/// <param name="MutedStrings">Strings of the set that must not sound, descending; left out when there are none.</param>
-public sealed record ShapeDocument(
-    int Span,
-    double StretchMm,
-    IReadOnlyList<ShapeSpotDocument> Spots,
-    string? Chord = null,
-    string? Roman = null,
-    string? Scale = null,
-    IReadOnlyList<int>? MutedStrings = null
-)
-{
-    internal static ShapeDocument Of(Shape shape)
-    {
-        var chord = shape.Source as ShapeSource.OfChord;
-        var muted = shape.MutedStrings.ToList();
-        return new(
-            shape.Span,
-            Math.Round(shape.StretchMm, 1),
-            [.. shape.Notes.Select(ShapeSpotDocument.Of)],
-            chord?.Chord.ToString(),
-            chord?.Roman?.ToString(),
-            (shape.Source as ShapeSource.OfScale)?.Name,
-            muted.Count == 0 ? null : muted
-        );
-    }
-}
-
-/// <summary>A note of a shape.</summary>
-/// <param name="String">The string, 1 nearest the floor.</param>
-/// <param name="Fret">The fret, 0 open.</param>
-/// <param name="Pitch">The spelled pitch.</param>
-/// <param name="Midi">The MIDI number.</param>
-/// <param name="Degree">The place in the key's own scale.</param>
-/// <param name="Member">The place in the chord: 1 for the root, 3, 5, 7.</param>
-public sealed record ShapeSpotDocument(int String, int Fret, string Pitch, int Midi, string Degree, string Member)
-{
-    internal static ShapeSpotDocument Of(ShapeNote note) =>
-        new(
-            note.Spot.String,
-            note.Spot.Fret,
-            note.Pitch.ToString(),
-            note.Pitch.MidiNumber,
-            note.Degree.ToString(),
-            note.Member
         );
 }
 

@@ -17,29 +17,3 @@ public sealed record ShapeInHand(Shape Shape, Fingering? Fingering, string? WhyN
     /// <summary>What stops a spot; null when the spot is not in the shape, or no hand can take it.</summary>
     public Finger? FingerAt(Spot spot) => Fingering?.FingerAt(spot);
 }
-
-/// <summary>Another way to the same chord that the hand reaches.</summary>
-/// <param name="Way">What is changed.</param>
-/// <param name="Words">The way with its place: <c>on strings 5-2, frets 7-9</c>, <c>with a capo at 3, frets 1-3</c>.</param>
-/// <param name="Shape">The shape; with a capo, its frets are counted from it.</param>
-/// <param name="Fingering">Its fingering, in reach.</param>
-public sealed record Instead(InsteadWay Way, string Words, Shape Shape, Fingering Fingering);
-
-/// <summary>What is changed to bring a chord into reach.</summary>
-public enum InsteadWay
-{
-    /// <summary>The same strings, elsewhere on the neck.</summary>
-    HigherUp,
-
-    /// <summary>Other strings.</summary>
-    OtherStrings,
-
-    /// <summary>Another note lowest.</summary>
-    Inversion,
-
-    /// <summary>Fewer strings.</summary>
-    FewerStrings,
-
-    /// <summary>A capo.</summary>
-    Capo,
-}

@@ -52,7 +52,7 @@ public static class ShowResolver
         Resolution.Refused(ShowPhrase.Labels, NoFingers);
 
     private static Player PlayerOf(ShowSentence complete, Instrument instrument) =>
-        new(instrument, complete.Hand ?? HandSize.Adult);
+        new(instrument, complete.Hand ?? HandSize.Adult, complete.IsTurnedOver, complete.UsesThumb == true);
 
     private static Exhibit Exhibit(ShowSentence complete, NeckMap map, Player player, ShapeQuery.Answer shapes) =>
         new()
@@ -60,7 +60,7 @@ public static class ShowResolver
             Sentence = complete.ToString(),
             Map = map,
             Labels = complete.Labels!.Value,
-            IsLeftHanded = complete.IsLeftHanded == true,
+            IsLeftHanded = complete.IsLeftHanded == true && !complete.IsTurnedOver,
             Player = player,
             Notes = NotesOf(complete, map),
             Landmarks = complete.Subjects.Any(WantsLandmarks) ? Landmarks.Of(map) : null,
@@ -90,8 +90,10 @@ public static class ShowResolver
             IsOnAllStrings = false,
             Frets = sentence.Frets ?? UsualFrets(sentence, defaults, instrument.Frets - capo),
             Labels = sentence.Labels ?? LabelStyle.Degrees,
-            Hand = sentence.Hand ?? (defaults.Hand == HandSize.Adult ? null : defaults.Hand),
+            Hand = sentence.Hand ?? defaults.Hand,
             IsLeftHanded = sentence.IsLeftHanded ?? defaults.IsLeftHanded ? true : null,
+            IsTurnedOver = sentence.IsTurnedOver || (sentence.IsLeftHanded is null && defaults.IsTurnedOver),
+            UsesThumb = sentence.UsesThumb ?? defaults.UsesThumb ? true : null,
         };
     }
 

@@ -25,5 +25,7 @@ public static class Phrases
         LabelsPhrases.Fingers,
         HandPhrases.Hand,
         HandPhrases.Player,
+        PlayingPhrases.TurnedOver,
+        PlayingPhrases.Thumb,
     ];
 }

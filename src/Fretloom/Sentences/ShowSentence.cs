@@ -67,6 +67,12 @@ public sealed record ShowSentence
     /// <summary>Whether the pictures are for a left-handed player; false for a right-handed one, null when the sentence says nothing.</summary>
     public bool? IsLeftHanded { get; init; }
 
+    /// <summary>Whether <c>turned over</c> was said: a right-handed instrument is held the other way round, strings and all.</summary>
+    public bool IsTurnedOver { get; init; }
+
+    /// <summary>Whether the thumb may stop a string over the edge of the neck; null when the sentence says nothing.</summary>
+    public bool? UsesThumb { get; init; }
+
     /// <summary>
     /// The canonical sentence: what to see, instrument, key, strings, frets, voicing, number of shapes, labels, hand; what was left unsaid is
     /// left out. All scales of one sentence share one number of notes a string.

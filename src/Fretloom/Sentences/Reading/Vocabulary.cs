@@ -7,7 +7,7 @@ internal static class Vocabulary
 {
     // Words that are understood without standing in an example.
     private const string Understood =
-        "show an my each all no per only just right handed number note hands players inversions adult's fingerings millimetres millimeters kind double flat sharp";
+        "show instrument an my each all no per only just right handed number note hands players inversions adult's fingerings millimetres millimeters kind double flat sharp";
 
     private static readonly HashSet<string> Words = new(
         Phrases

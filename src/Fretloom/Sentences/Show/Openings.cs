@@ -23,6 +23,9 @@ internal static class Openings
         "one",
         "capo",
         "left-handed",
+        "turned",
+        "held",
+        "thumb",
         "and",
     ];
 
@@ -43,8 +46,16 @@ internal static class Openings
         }
 
         return opening.Is("in") ? AfterIn(at)
-            : opening.IsAny("with", "without")
-                ? Failure.Expected($"'a capo at 2' after '{opening.Text}'", BehindArticle(at), "capo")
+            : opening.Is("with")
+                ? Failure.Expected(
+                    "'a capo at 2', 'fingers', 'the thumb' or 'the instrument turned over' after 'with'",
+                    BehindArticle(at),
+                    "capo",
+                    "fingers",
+                    "thumb"
+                )
+            : opening.Is("without")
+                ? Failure.Expected("'a capo' or 'the thumb' after 'without'", BehindArticle(at), "capo", "thumb")
             : opening.Is("for")
                 ? Failure.Expected(
                     "'a small hand', 'a large hand', 'a child's hand', 'a hand of 176 mm' or 'a left-handed player' after 'for'",

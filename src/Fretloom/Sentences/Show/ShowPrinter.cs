@@ -136,6 +136,16 @@ internal static class ShowPrinter
         {
             yield return isLeft ? "for a left-handed player" : "for a right-handed player";
         }
+
+        if (sentence.IsTurnedOver)
+        {
+            yield return "turned over";
+        }
+
+        if (sentence.UsesThumb is { } usesThumb)
+        {
+            yield return usesThumb ? "with the thumb" : "without the thumb";
+        }
     }
 
     /// <summary>Some things with commas, the last one with <c>and</c>.</summary>
