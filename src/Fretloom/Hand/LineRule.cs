@@ -1,0 +1,147 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using Fretloom.Hand.Lines;
+using Fretloom.Neck;
+using Fretloom.Sentences;
+
+namespace Fretloom.Hand;
+
+/// <summary>What a teacher asks of a fingering. <c>Parse(x.ToString())</c> gives <c>x</c>.</summary>
+/// <remarks>Notes are counted from 0 in code and from 1 in words.</remarks>
+public abstract record LineRule
+{
+    private LineRule() { }
+
+    /// <summary>The first note is stopped with this finger: <c>start with finger 2</c>.</summary>
+    public sealed record StartWith : LineRule
+    {
+        /// <summary>Makes the rule.</summary>
+        /// <exception cref="ArgumentOutOfRangeException">Not a finger from index to little.</exception>
+        public StartWith(Finger finger) => Finger = Checked(finger, Finger.Index);
+
+        /// <summary>Index to little.</summary>
+        public Finger Finger { get; }
+
+        /// <inheritdoc/>
+        public override string ToString() => $"start with finger {(int)Finger}";
+    }
+
+    /// <summary>The hand stays where the index finger lies at one fret: <c>stay in position 5</c>.</summary>
+    public sealed record StayIn : LineRule
+    {
+        /// <summary>Makes the rule.</summary>
+        /// <param name="position">The fret of the index finger, 1 to 99.</param>
+        /// <exception cref="ArgumentOutOfRangeException">The fret is out of range.</exception>
+        public StayIn(int position) => Position = Checked(position, 1, nameof(position));
+
+        /// <summary>The fret of the index finger, 1 to 99.</summary>
+        public int Position { get; }
+
+        /// <inheritdoc/>
+        public override string ToString() => Say($"stay in position {Position}");
+    }
+
+    /// <summary>Every note is stopped: <c>no open strings</c>.</summary>
+    public sealed record NoOpenStrings : LineRule
+    {
+        /// <inheritdoc/>
+        public override string ToString() => "no open strings";
+    }
+
+    /// <summary>A finger is not used: <c>never finger 4</c>.</summary>
+    public sealed record Never : LineRule
+    {
+        /// <summary>Makes the rule.</summary>
+        /// <exception cref="ArgumentOutOfRangeException">Not a finger from index to little.</exception>
+        public Never(Finger finger) => Finger = Checked(finger, Finger.Index);
+
+        /// <summary>Index to little.</summary>
+        public Finger Finger { get; }
+
+        /// <inheritdoc/>
+        public override string ToString() => $"never finger {(int)Finger}";
+    }
+
+    /// <summary>Every note lies on these frets: <c>within frets 5-9</c>.</summary>
+    /// <param name="Frets">Open strings count as the fret where they begin.</param>
+    public sealed record Within(FretRange Frets) : LineRule
+    {
+        /// <inheritdoc/>
+        public override string ToString() => $"within frets {Frets}";
+    }
+
+    /// <summary>One note is played on a certain string: <c>note 3 on string 3</c>.</summary>
+    public sealed record OnString : LineRule
+    {
+        /// <summary>Makes the rule.</summary>
+        /// <param name="note">The note, counted from 0.</param>
+        /// <param name="stringNumber">The string, 1 (nearest the floor) to 99.</param>
+        /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+        public OnString(int note, int stringNumber) =>
+            (Note, String) = (CheckedNote(note), Checked(stringNumber, 1, nameof(stringNumber)));
+
+        /// <summary>The note, counted from 0.</summary>
+        public int Note { get; }
+
+        /// <summary>The string, counted from 1 nearest the floor.</summary>
+        public int String { get; }
+
+        /// <inheritdoc/>
+        public override string ToString() => Say($"note {Note + 1} on string {String}");
+    }
+
+    /// <summary>One note is stopped with a certain finger, or left open: <c>note 3 with finger 1</c>, <c>note 3 open</c>.</summary>
+    public sealed record WithFinger : LineRule
+    {
+        /// <summary>Makes the rule.</summary>
+        /// <param name="note">The note, counted from 0.</param>
+        /// <param name="finger">Index to little, or none for the open string.</param>
+        /// <exception cref="ArgumentOutOfRangeException">The note is negative, or it is the thumb or no finger.</exception>
+        public WithFinger(int note, Finger finger) =>
+            (Note, Finger) = (CheckedNote(note), Checked(finger, Finger.None));
+
+        /// <summary>The note, counted from 0.</summary>
+        public int Note { get; }
+
+        /// <summary>Index to little, or none for the open string.</summary>
+        public Finger Finger { get; }
+
+        /// <inheritdoc/>
+        public override string ToString() =>
+            Finger == Finger.None ? Say($"note {Note + 1} open") : Say($"note {Note + 1} with finger {(int)Finger}");
+    }
+
+    /// <summary>Reads a rule in a teacher's words: <c>start with finger two</c>, <c>in 5th position</c>, <c>no open strings</c>.</summary>
+    /// <exception cref="FormatException">The text is not a rule; the message says what was expected.</exception>
+    public static LineRule Parse(string text)
+    {
+        var result = LineRuleReader.Read(text ?? "");
+        return result.IsRead ? result.Value : throw new FormatException(result.Errors[0].Message);
+    }
+
+    /// <summary>Reads a rule if the whole text is one.</summary>
+    public static bool TryParse([NotNullWhen(true)] string? text, [NotNullWhen(true)] out LineRule? rule) =>
+        (rule = LineRuleReader.Read(text ?? "").Value) is not null;
+
+    /// <summary>Reads a rule, or says where it goes wrong, what was expected, and what might be meant.</summary>
+    public static SentenceResult<LineRule> Read(string? text) => LineRuleReader.Read(text ?? "");
+
+    private static Finger Checked(Finger finger, Finger least) =>
+        finger >= least && finger <= Finger.Little
+            ? finger
+            : throw new ArgumentOutOfRangeException(nameof(finger), finger, "Lines are played with fingers 1 to 4.");
+
+    private static int Checked(int number, int least, string parameter) =>
+        number >= least && number <= 99
+            ? number
+            : throw new ArgumentOutOfRangeException(parameter, number, "Strings and frets are 1 to 99.");
+
+    private static int CheckedNote(int note)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(note);
+        ArgumentOutOfRangeException.ThrowIfEqual(note, int.MaxValue);
+        return note;
+    }
+
+    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
