@@ -1,4 +1,5 @@
 using Fretloom.Exhibits;
+using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Pages.Scene;
 using Fretloom.Shapes;
@@ -9,11 +10,14 @@ namespace Fretloom.Pages.Pictures;
 /// <summary>One shape on a card: heading, its part of the neck, fret numbers, stretch and span.</summary>
 internal sealed class Card
 {
+    private const double LineHeight = 10.5;
+
     private static readonly TextStyle Number = new(Face.Sans, TextStyle.SmallestSize);
     private static readonly TextStyle BoldNumber = CardLayout.NumberStyle;
 
     private readonly Exhibit _exhibit;
     private readonly Shape _shape;
+    private readonly ShapeLabels _labels;
     private readonly CardLayout _layout;
     private readonly NeckFrame _frame;
     private readonly bool _isChosen;
@@ -24,6 +28,7 @@ internal sealed class Card
     {
         _exhibit = exhibit;
         _shape = shape;
+        _labels = new ShapeLabels(exhibit, shape);
         _layout = layout;
         _isChosen = isChosen;
         _height = HeightOf(exhibit, layout);
@@ -39,7 +44,8 @@ internal sealed class Card
         CardHeading.Height
         + exhibit.Map.Strings.Count * Measures.Card.Spacing
         + 46
-        + LowestLevel(exhibit, layout) * CardLayout.LevelHeight;
+        + LowestLevel(exhibit, layout) * CardLayout.LevelHeight
+        + (exhibit.InHand.Any(one => WideSign.Words(one).Length > 0) ? LineHeight : 0);
 
     private static int LowestLevel(Exhibit exhibit, CardLayout layout) =>
         (exhibit.Shapes ?? [])
@@ -82,15 +88,19 @@ internal sealed class Card
     private IEnumerable<Node> Neck()
     {
         var ground = new NeckGround(_exhibit.Map, _frame);
+        var threads = Threads().ToList();
+        var fingers = new FingerNumerals([.. _shape.Notes.Select(Finger)], [.. threads.Select(ThreadLine.Course)]);
         return ground
             .Frets.Concat(ground.Strings)
-            .Concat(Threads())
+            .Concat(threads)
+            .Concat(fingers.Halos)
             .Concat(_shape.Notes.Select(Mark))
+            .Concat(fingers.Numerals)
             .Concat(FretNumbers())
             .Concat(Span());
     }
 
-    private IEnumerable<Node> Threads()
+    private IEnumerable<Node.Group> Threads()
     {
         if (_shape.Source is ShapeSource.OfScale)
         {
@@ -112,10 +122,23 @@ internal sealed class Card
     private Node Mark(ShapeNote note)
     {
         var (x, y) = _frame.PointOf(note.Spot);
-        var label = _exhibit.LabelOf(note.Pitch, note.Degree, note.Member);
+        return MarkOf(note).DrawnAt(x, y, _frame.Measures);
+    }
+
+    private Mark MarkOf(ShapeNote note)
+    {
         var isRoot = note.Member == "1" && _shape.Source is ShapeSource.OfChord;
         var kind = _isChosen ? MarkKind.Chosen : MarkKind.OfChord;
-        return new Mark(label, kind, note.Degree == new Degree(1), isRoot).DrawnAt(x, y, _frame.Measures);
+        return new Mark(_labels.On(note), kind, note.Degree == new Degree(1), isRoot)
+        {
+            IsSolid = !_labels.IsHollow(note),
+        };
+    }
+
+    private (double X, double Y, double Radius, string Finger) Finger(ShapeNote note)
+    {
+        var (x, y) = _frame.PointOf(note.Spot);
+        return (x, y, MarkOf(note).RadiusOf(_frame.Measures), _labels.Beside(note));
     }
 
     private double NumbersY => _frame.EdgeBottom + 11;
@@ -141,22 +164,39 @@ internal sealed class Card
         );
     }
 
-    /// <summary>The line between the outermost landing points with its length, and the span below; for a single fret the span alone.</summary>
+    /// <summary>
+    /// The line between the outermost landing points with its length, and the span below; for a single fret the span alone.
+    /// A stretch that is wide for the hand is drawn and named so.
+    /// </summary>
     private IEnumerable<Node> Span()
     {
         var (stretch, span) = CardWords.SpanOf(_shape);
+        var wide = WideSign.Words(_labels.InHand);
         var (left, right) = Stretch();
+        var below = 8.0;
         if (stretch.Length > 0)
         {
-            var y = _spanTop + 7;
-            var line = new Stroke(Tone.Quiet, 0.7);
-            yield return new Node.Line(left, y, right, y, line);
-            yield return new Node.Line(left, y - 2.5, left, y + 2.5, line);
-            yield return new Node.Line(right, y - 2.5, right, y + 2.5, line);
-            yield return Centred(stretch, 18.5, BoldNumber, Tone.Ink);
+            foreach (
+                var node in WideSign.Line(
+                    left,
+                    right,
+                    _spanTop + (_labels.Width == Width.InReach ? 7 : 7.8),
+                    _labels.Width
+                )
+            )
+            {
+                yield return node;
+            }
+
+            yield return Centred(stretch, below += LineHeight, BoldNumber, Tone.Ink);
         }
 
-        yield return Centred(span, stretch.Length > 0 ? 29 : 18.5, Number, Tone.Quiet);
+        if (wide.Length > 0)
+        {
+            yield return Centred(wide, below += LineHeight, BoldNumber, Tone.Ink);
+        }
+
+        yield return Centred(span, below + LineHeight, Number, Tone.Quiet);
 
         Node.Label Centred(string text, double below, TextStyle style, Tone tone)
         {

@@ -45,7 +45,8 @@ internal readonly record struct CardLayout(int Columns, double CardWidth, double
             var layout = With(columns, exhibit, shapes, width);
             var fits =
                 shapes.All(shape => layout.NarrowestOf(exhibit.Map.Instrument, shape) >= NeededBy(shape))
-                && shapes.All(shape => CardHeading.WidthOf(shape) + Padding <= layout.CardWidth);
+                && shapes.All(shape => CardHeading.WidthOf(shape) + Padding <= layout.CardWidth)
+                && exhibit.InHand.All(one => NumberStyle.WidthOf(WideSign.Words(one)) + Padding <= layout.CardWidth);
             best = fits ? layout : best;
         }
 

@@ -24,6 +24,11 @@ internal static class CardLegend
             yield return MarkItem(false, true, "root");
         }
 
+        foreach (var item in FingerLegend.ForShapes(exhibit))
+        {
+            yield return item;
+        }
+
         var thirds = shapes.Select(CardHeading.ThirdsOf).ToList();
         if (thirds.Exists(steps => steps.Count > 0))
         {
@@ -40,6 +45,11 @@ internal static class CardLegend
                 CardLayout.NumberStyle.WidthOf("mm"),
                 "between the outer fingers"
             );
+        }
+
+        foreach (var item in WideSign.Legend(exhibit))
+        {
+            yield return item;
         }
     }
 

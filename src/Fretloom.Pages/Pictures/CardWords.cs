@@ -49,28 +49,43 @@ internal static class CardWords
         var names = shapes.Select(CardHeading.LargeText).Distinct();
         var title =
             $"Shapes in {key} on {Wording.Name(map.Instrument)} {Wording.Strings(map.Strings)}: {Wording.List(names)}";
-        return (title, string.Join(" ", shapes.Select(Sentence).Prepend($"Shapes in {key} on {Wording.Place(map)}.")));
+        return (
+            title,
+            string.Join(
+                " ",
+                shapes.Select(shape => Sentence(exhibit, shape)).Prepend($"Shapes in {key} on {Wording.Place(map)}.")
+            )
+        );
     }
 
-    /// <summary>A row for each shape: name, frets from the far string on, span, stretch.</summary>
+    /// <summary>A row for each shape: name, frets from the far string on, the fingers if they are shown, span, stretch.</summary>
     public static TextTable Table(Exhibit exhibit, IEnumerable<Shape> shapes)
     {
         var strings = exhibit.Map.Strings.Numbers;
+        string[] fingers = exhibit.ShowsFingers ? ["fingers"] : [];
         return new TextTable(
-            ["shape", .. strings.Select(number => $"string {Wording.Number(number)}"), "span", "stretch"],
+            ["shape", .. strings.Select(number => $"string {Wording.Number(number)}"), .. fingers, "span", "stretch"],
             shapes
                 .Select(shape =>
                 {
-                    var (stretch, span) = SpanOf(shape);
+                    var labels = new ShapeLabels(exhibit, shape);
                     return new[] { NameOf(shape) }
                         .Concat(strings.Select(number => FretsOn(exhibit.Map.Instrument, shape, number)))
-                        .Append(span)
-                        .Append(stretch)
+                        .Concat(fingers.Select(_ => labels.FingersOn(strings)))
+                        .Append(SpanOf(shape).Span)
+                        .Append(StretchOf(labels, shape))
                         .ToValueList();
                 })
                 .ToValueList()
         );
     }
+
+    /// <summary>The stretch, and what it is for the hand: <c>128 mm, very wide 1–4</c>; empty where nothing is stretched.</summary>
+    public static string StretchOf(ShapeLabels labels, Shape shape) =>
+        string.Join(
+            ", ",
+            new[] { SpanOf(shape).Stretch, WideSign.Words(labels.InHand) }.Where(part => part.Length > 0)
+        );
 
     private static string FretsOn(Instrument instrument, Shape shape, int number) =>
         string.Join(
@@ -80,17 +95,22 @@ internal static class CardWords
                 .Select(spot => Wording.Number(instrument.IsOpen(spot) ? 0 : spot.Fret))
         );
 
-    private static string Sentence(Shape shape)
+    private static string Sentence(Exhibit exhibit, Shape shape)
     {
+        var labels = new ShapeLabels(exhibit, shape);
         var strings = shape
             .Notes.GroupBy(note => note.Spot.String)
-            .Select(run => $"string {Wording.Number(run.Key)} {Places(run.Select(note => note.Spot.Fret).ToList())}");
-        var (stretch, span) = SpanOf(shape);
-        return $"{NameOf(shape)}: {string.Join(", ", strings)}; {span}{(stretch.Length > 0 ? ", " + stretch : "")}.";
+            .Select(run => $"string {Wording.Number(run.Key)} {Places(labels, run.ToList())}");
+        var stretch = StretchOf(labels, shape);
+        return $"{NameOf(shape)}: {string.Join(", ", strings)}; {SpanOf(shape).Span}{(stretch.Length > 0 ? ", " + stretch : "")}.";
     }
 
-    private static string Places(List<int> frets) =>
-        frets is [0] ? "open"
-        : frets.Count == 1 ? $"fret {Wording.Number(frets[0])}"
-        : $"frets {Wording.List(frets)}";
+    private static string Places(ShapeLabels labels, List<ShapeNote> notes) =>
+        notes is [{ Spot.Fret: 0 }] ? "open"
+        : labels.Shown(notes[0]).Length > 0
+            ? Wording.List(
+                notes.Select(note => $"fret {Wording.Number(note.Spot.Fret)}{Fingers.After(labels.Shown(note))}")
+            )
+        : notes.Count == 1 ? $"fret {Wording.Number(notes[0].Spot.Fret)}"
+        : $"frets {Wording.List(notes.Select(note => note.Spot.Fret))}";
 }

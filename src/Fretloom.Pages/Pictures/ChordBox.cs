@@ -1,4 +1,5 @@
 using Fretloom.Exhibits;
+using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Pages.Scene;
 using Fretloom.Shapes;
@@ -16,14 +17,19 @@ internal sealed class ChordBox
     private const double BetweenBoxes = 8;
     private const double SignsHeight = 20;
     private const double TuningHeight = 14;
+    private const double FingersHeight = 12;
+    private const double WideHeight = 23;
 
     private static readonly TextStyle NameStyle = new(Face.SerifBold, 13);
     private static readonly TextStyle NumeralStyle = new(Face.Serif, 10.5);
     private static readonly TextStyle FretStyle = new(Face.SansBold, 10);
     private static readonly TextStyle CapoStyle = new(Face.SansBold, TextStyle.SmallestSize);
+    private static readonly TextStyle WideStyle = new(Face.SansBold, TextStyle.SmallestSize);
+    private static readonly TextStyle FingerStyle = new(Face.SansBold, 10);
 
     private readonly Exhibit _exhibit;
     private readonly Shape _shape;
+    private readonly ShapeLabels _labels;
     private readonly ChordGrip _grip;
     private readonly Instrument _instrument;
     private readonly int _frets;
@@ -38,7 +44,8 @@ internal sealed class ChordBox
         _exhibit = exhibit;
         _shape = shape;
         _instrument = exhibit.Map.Instrument;
-        _grip = new ChordGrip(_instrument, shape);
+        _labels = new ShapeLabels(exhibit, shape);
+        _grip = GripOf(exhibit, shape);
         _frets = frets;
         _widening = WideningOf(exhibit);
     }
@@ -53,18 +60,27 @@ internal sealed class ChordBox
         var instrument = exhibit.Map.Instrument;
         var side = SideWidth(exhibit);
         var widening = WideningOf(exhibit);
-        return Math.Max(
-            side + GridWidth(instrument, widening) + FarSideWidth(exhibit) + 2 * widening,
-            (exhibit.Shapes ?? [])
-                .Select(shape => NameStyle.WidthOf(NameOf(exhibit, shape)) + side)
-                .DefaultIfEmpty(0)
-                .Max()
-        );
+        var names = (exhibit.Shapes ?? []).Select(shape => NameStyle.WidthOf(NameOf(exhibit, shape)) + side);
+        var widths = exhibit.InHand.Select(one => WideStyle.WidthOf(WideSign.Words(one)) + side + BetweenBoxes);
+        return names
+            .Concat(widths)
+            .Append(side + GridWidth(instrument, widening) + FarSideWidth(exhibit) + 2 * widening)
+            .Max();
     }
+
+    /// <summary>How a shape is gripped.</summary>
+    public static ChordGrip GripOf(Exhibit exhibit, Shape shape) =>
+        new(exhibit.Map.Instrument, shape, new ShapeLabels(exhibit, shape).Fingering);
 
     /// <summary>The height of the boxes of an exhibit with so many frets.</summary>
     public static double HeightOf(Exhibit exhibit, int frets) =>
-        HeadHeight(exhibit) + SignsHeight + frets * ChordBoxGround.FretHeight + TuningHeight + 4;
+        HeadHeight(exhibit) + SignsHeight + frets * ChordBoxGround.FretHeight + BelowHeight(exhibit) + 4;
+
+    private static double TuningDrop(Exhibit exhibit) => 11 + (exhibit.HasFingersBeside() ? FingersHeight : 0);
+
+    /// <summary>What stands below the grid: fingers, open strings, and what is wide for the hand.</summary>
+    private static double BelowHeight(Exhibit exhibit) =>
+        TuningDrop(exhibit) + 3 + (exhibit.InHand.Any(one => WideSign.Words(one).Length > 0) ? WideHeight : 0);
 
     public Node.Group Draw(double width)
     {
@@ -76,8 +92,15 @@ internal sealed class ChordBox
             Left = gridLeft,
             Top = GridTop,
             StringGap = StringGap(_widening),
+            TuningDrop = TuningDrop(_exhibit),
         };
-        var nodes = Head(gridLeft + gridWidth / 2).Concat(ground.All).Concat(Aside(gridLeft)).Concat(Signs(ground));
+        var middle = gridLeft + gridWidth / 2;
+        var nodes = Head(middle)
+            .Concat(ground.All)
+            .Concat(Aside(gridLeft))
+            .Concat(Signs(ground))
+            .Concat(FingersBelow(ground))
+            .Concat(Wide(middle, ground.Bottom + TuningDrop(_exhibit)));
         if (_exhibit.IsLeftHanded)
         {
             nodes = nodes.Select(node => node.Placed(Placement.Mirrored(width)));
@@ -95,8 +118,7 @@ internal sealed class ChordBox
         (exhibit.Shapes ?? []).Any(shape => shape.Source is ShapeSource.OfChord { Roman: not null }) ? 32 : 22;
 
     private static bool AreAtTheNut(Exhibit exhibit) =>
-        exhibit.Map.Instrument.Capo == 0
-        && (exhibit.Shapes ?? []).All(shape => new ChordGrip(exhibit.Map.Instrument, shape).FirstFret == 1);
+        exhibit.Map.Instrument.Capo == 0 && (exhibit.Shapes ?? []).All(shape => GripOf(exhibit, shape).FirstFret == 1);
 
     /// <summary>Room for a fret number or the capo at the left of every box; where none has one, boxes begin with the text.</summary>
     private static double SideWidth(Exhibit exhibit) =>
@@ -156,11 +178,9 @@ internal sealed class ChordBox
 
     private IEnumerable<Node> Signs(ChordBoxGround ground)
     {
-        if (_grip.Barre is { } barre)
+        foreach (var bar in _grip.Bars)
         {
-            var (far, near) = (ground.StringX(barre.Far), ground.StringX(barre.Near));
-            var y = ground.FretY(_grip.Lowest);
-            yield return new Node.Rect(far, y - 4, near - far, 8, Tone.Ink, Corner: 4);
+            yield return Across(bar, ground);
         }
 
         for (var number = 1; number <= _instrument.Strings.Count; number++)
@@ -171,28 +191,86 @@ internal sealed class ChordBox
                 yield return Cross(ground.StringX(number), SignsY);
             }
 
-            foreach (var note in notes)
+            foreach (var note in notes.Where(note => !IsPartOfBar(note)))
             {
                 yield return Dot(note, ground);
             }
         }
     }
 
+    /// <summary>One finger across strings: a narrow bar below the marks; where fingers stand inside, one long mark.</summary>
+    private Node.Group Across(Bar bar, ChordBoxGround ground)
+    {
+        var (far, near) = (ground.StringX(bar.Far), ground.StringX(bar.Near));
+        var y = ground.FretY(bar.Fret);
+        return new Node.Group(
+            "barre",
+            IsBarOneMark
+                ?
+                [
+                    new Node.Rect(
+                        far - Radius,
+                        y - Radius,
+                        near - far + 2 * Radius,
+                        2 * Radius,
+                        Tone.Ink,
+                        Corner: Radius
+                    ),
+                    LabelAt(far, y, bar.Finger.ToLabel(), Tone.Paper),
+                ]
+                : [new Node.Rect(far, y - 4, near - far, 8, Tone.Ink, Corner: 4)]
+        );
+    }
+
+    private bool IsBarOneMark => _exhibit.HasFingersInside() && _labels.Fingering is not null;
+
+    private bool IsPartOfBar(ShapeNote note) =>
+        IsBarOneMark
+        && _grip.Bars.Any(bar => bar.Fret == note.Spot.Fret && bar.Finger == _labels.Fingering?.FingerAt(note.Spot));
+
     private Node.Group Dot(ShapeNote note, ChordBoxGround ground)
     {
         var x = ground.StringX(note.Spot.String);
         var isOpen = _instrument.IsOpen(note.Spot);
         var y = isOpen ? SignsY : ground.FretY(note.Spot.Fret);
-        var label = _exhibit.LabelOf(note.Pitch, note.Degree, note.Member);
-        var style = DotStyle(label);
+        var label = _labels.On(note);
+        var disc = Disc.For(x, y, Radius, label, DotStyle(label))
+            .Drawn(Radius, isOpen ? Tone.Paper : Tone.Ink, new Stroke(Tone.Ink, 1));
         return new Node.Group(
             isOpen ? "open" : "dot",
-            [
-                Disc.For(x, y, Radius, label, style)
-                    .Drawn(Radius, isOpen ? Tone.Paper : Tone.Ink, new Stroke(Tone.Ink, 1)),
-                new Node.Label(x, y + 0.325 * style.Size, label, style, isOpen ? Tone.Ink : Tone.Paper, Anchor.Middle),
-            ]
+            label.Length == 0 ? [disc] : [disc, LabelAt(x, y, label, isOpen ? Tone.Ink : Tone.Paper)]
         );
+    }
+
+    private static Node.Label LabelAt(double x, double y, string label, Tone tone)
+    {
+        var style = DotStyle(label);
+        return new Node.Label(x, y + 0.325 * style.Size, label, style, tone, Anchor.Middle);
+    }
+
+    /// <summary>The fingers beside the labels: a row below the strings.</summary>
+    private IEnumerable<Node> FingersBelow(ChordBoxGround ground) =>
+        from note in _shape.Notes
+        let finger = _labels.Beside(note)
+        where finger.Length > 0
+        select new Node.Label(
+            ground.StringX(note.Spot.String),
+            ground.Bottom + 12,
+            finger,
+            FingerStyle,
+            Tone.Ink,
+            Anchor.Middle
+        );
+
+    /// <summary>Below the open strings: that the shape is wide for the hand.</summary>
+    private IEnumerable<Node> Wide(double middle, double tuningY)
+    {
+        var words = WideSign.Words(_labels.InHand);
+        if (words.Length > 0)
+        {
+            yield return WideSign.Sample(middle, tuningY + 9, _labels.Width);
+            yield return new Node.Label(middle, tuningY + 22, words, WideStyle, Tone.Ink, Anchor.Middle);
+        }
     }
 
     private static double GridWidth(Instrument instrument, double widening) =>
@@ -204,8 +282,7 @@ internal sealed class ChordBox
     /// <summary>How much wider than a circle the widest dot of an exhibit is, on either side.</summary>
     private static double WideningOf(Exhibit exhibit) =>
         (exhibit.Shapes ?? [])
-            .SelectMany(shape => shape.Notes)
-            .Select(note => exhibit.LabelOf(note.Pitch, note.Degree, note.Member))
+            .SelectMany(shape => shape.Notes.Select(new ShapeLabels(exhibit, shape).On))
             .Distinct()
             .Select(label => Disc.For(0, 0, Radius, label, DotStyle(label)).Widening)
             .DefaultIfEmpty(0)

@@ -29,6 +29,9 @@ internal sealed class ChordBoxGround(Exhibit exhibit, ChordGrip grip, int frets)
     /// <summary>Between neighbouring strings.</summary>
     public required double StringGap { get; init; }
 
+    /// <summary>How far below the grid the names of the open strings stand.</summary>
+    public required double TuningDrop { get; init; }
+
     public double StringX(int number) => Left + (_count - number) * StringGap;
 
     public double FretY(int fret) => Top + (fret - grip.FirstFret + 0.5) * FretHeight;
@@ -38,7 +41,7 @@ internal sealed class ChordBoxGround(Exhibit exhibit, ChordGrip grip, int frets)
 
     private double Right => StringX(1);
 
-    private double Bottom => Top + frets * FretHeight;
+    public double Bottom => Top + frets * FretHeight;
 
     private bool HasNut => grip.FirstFret == 1;
 
@@ -138,7 +141,7 @@ internal sealed class ChordBoxGround(Exhibit exhibit, ChordGrip grip, int frets)
                     (course, at) =>
                         new Node.Label(
                             StringX(at + 1),
-                            Bottom + 11,
+                            Bottom + TuningDrop,
                             exhibit.NameOf(course.Open.Name),
                             NameStyle,
                             Tone.Quiet,

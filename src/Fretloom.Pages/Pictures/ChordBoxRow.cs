@@ -27,22 +27,28 @@ internal static class ChordBoxRow
             )
         );
 
-    /// <summary>All the rows of an exhibit's shapes.</summary>
-    public static IEnumerable<Picture> DrawAll(Exhibit exhibit, double width)
+    /// <summary>All the rows of an exhibit's shapes; below the last what the signs of all boxes mean.</summary>
+    public static IEnumerable<Picture> DrawAll(Exhibit exhibit, double width, HashSet<string> explained)
     {
         var shapes = exhibit.Shapes ?? [];
         var box = ChordBox.WidthOf(exhibit);
         var most = Math.Max(1, (int)(width / box));
         var rows = (shapes.Count + most - 1) / most;
-        foreach (var row in shapes.Chunk((shapes.Count + rows - 1) / Math.Max(1, rows)))
+        var chunks = shapes.Chunk((shapes.Count + rows - 1) / Math.Max(1, rows)).ToList();
+        for (var at = 0; at < chunks.Count; at++)
         {
-            yield return new Picture(Draw(exhibit, row, box), Table(exhibit, row));
+            LegendItem[] items =
+                at == chunks.Count - 1 ? [.. Legend(exhibit).Where(item => explained.Add(item.Words))] : [];
+            yield return new Picture(Draw(exhibit, chunks[at], box, items, width), Table(exhibit, chunks[at]));
         }
     }
 
-    private static Drawing Draw(Exhibit exhibit, Shape[] row, double box)
+    private static IEnumerable<LegendItem> Legend(Exhibit exhibit) =>
+        FingerLegend.ForBoxes(exhibit).Concat(WideSign.Legend(exhibit));
+
+    private static Drawing Draw(Exhibit exhibit, Shape[] row, double box, LegendItem[] items, double room)
     {
-        var frets = row.Max(shape => new ChordGrip(exhibit.Map.Instrument, shape).Frets);
+        var frets = row.Max(shape => ChordBox.GripOf(exhibit, shape).Frets);
         var height = ChordBox.HeightOf(exhibit, frets);
         var nodes = row.Select(
                 (shape, at) => new ChordBox(exhibit, shape, frets).Draw(box).Placed(Placement.Moved(at * box, 0))
@@ -53,10 +59,13 @@ internal static class ChordBoxRow
             nodes.Add(new Node.Label(row.Length * box, height + 9, LeftHanded, Note, Tone.Quiet, Anchor.End));
         }
 
+        var top = height + (exhibit.IsLeftHanded ? NoteHeight : 0);
+        var legend = Pictures.Legend.Draw(items, 2, top, Math.Max(row.Length * box, room));
+        nodes.AddRange(legend.Nodes);
         var names = Wording.List(row.Select(shape => ChordBox.NameOf(exhibit, shape)).Distinct());
         return new Drawing(
-            row.Length * box,
-            height + (exhibit.IsLeftHanded ? NoteHeight : 0),
+            Math.Max(row.Length * box, legend.Right + 2),
+            top + legend.Height,
             $"Chord boxes for {Wording.Name(exhibit.Map.Instrument)}: {names}",
             string.Join(" ", row.Select(shape => Sentence(exhibit, shape))),
             nodes.ToValueList()
@@ -68,10 +77,13 @@ internal static class ChordBoxRow
         var strings = exhibit.Map.Instrument.AllStrings.Numbers.Select(number =>
             $"string {Wording.Number(number)} {Place(exhibit, shape, number)}"
         );
-        var barre = new ChordGrip(exhibit.Map.Instrument, shape) is { Barre: { } across, Lowest: var fret }
-            ? $", barre at fret {Wording.Number(fret)} from string {Wording.Number(across.Far)} to {Wording.Number(across.Near)}"
-            : "";
-        return $"{ChordBox.NameOf(exhibit, shape)}: {string.Join(", ", strings)}{barre}.";
+        var bars = ChordBox
+            .GripOf(exhibit, shape)
+            .Bars.Select(bar =>
+                $", barre at fret {Wording.Number(bar.Fret)} from string {Wording.Number(bar.Far)} to {Wording.Number(bar.Near)}"
+            );
+        var wide = WideSign.Words(new ShapeLabels(exhibit, shape).InHand);
+        return $"{ChordBox.NameOf(exhibit, shape)}: {string.Join(", ", strings)}{string.Concat(bars)}{(wide.Length > 0 ? ", " + wide : "")}.";
     }
 
     private static TextTable Table(Exhibit exhibit, Shape[] row)
@@ -93,9 +105,14 @@ internal static class ChordBoxRow
     {
         var notes = shape.Notes.Where(note => note.Spot.String == number).ToList();
         return notes.Count == 0 ? "not played"
-            : exhibit.Map.Instrument.IsOpen(notes[0].Spot) ? $"open ({Label(notes[0])})"
-            : $"fret {Wording.Number(notes[0].Spot.Fret)} ({Label(notes[0])})";
+            : exhibit.Map.Instrument.IsOpen(notes[0].Spot) ? "open" + Labels(notes[0])
+            : $"fret {Wording.Number(notes[0].Spot.Fret)}{Labels(notes[0])}";
 
-        string Label(ShapeNote note) => exhibit.LabelOf(note.Pitch, note.Degree, note.Member);
+        string Labels(ShapeNote note)
+        {
+            var labels = new ShapeLabels(exhibit, shape);
+            var finger = labels.Shown(note);
+            return exhibit.HasFingersInside() ? Fingers.After(finger) : $" ({labels.On(note)}){Fingers.After(finger)}";
+        }
     }
 }

@@ -22,6 +22,12 @@ internal enum MarkKind
 /// <param name="IsRoot">Whether it has the foot.</param>
 internal readonly record struct Mark(string Label, MarkKind Kind, bool IsTonic, bool IsRoot)
 {
+    /// <summary>Whether it is filled; unsaid, all but the notes of the key are.</summary>
+    public bool IsSolid { get; init; } = Kind != MarkKind.OfKey;
+
+    /// <summary>How far it reaches from its middle.</summary>
+    public double RadiusOf(Measures measures) => IsTonic ? measures.RingRadius : measures.MarkRadius;
+
     private Tone Solid => Kind == MarkKind.Chosen ? Tone.Focus : Tone.Ink;
 
     /// <summary>Draws it around a point.</summary>
@@ -37,7 +43,7 @@ internal readonly record struct Mark(string Label, MarkKind Kind, bool IsTonic, 
         }
 
         var inner = IsTonic ? measures.MarkRadius - measures.MarkLine / 2 : measures.MarkRadius;
-        nodes.Add(disc.Drawn(inner, Kind == MarkKind.OfKey ? Tone.Paper : Solid, line));
+        nodes.Add(disc.Drawn(inner, IsSolid ? Solid : Tone.Paper, line));
         if (IsRoot)
         {
             nodes.Add(Foot(x, y, measures));
@@ -45,12 +51,10 @@ internal readonly record struct Mark(string Label, MarkKind Kind, bool IsTonic, 
 
         if (Label.Length > 0)
         {
-            var tone = Kind switch
-            {
-                MarkKind.OfKey => Tone.Ink,
-                MarkKind.OfChord => Tone.Paper,
-                _ => Tone.OnFocus,
-            };
+            var tone =
+                !IsSolid ? Tone.Ink
+                : Kind == MarkKind.Chosen ? Tone.OnFocus
+                : Tone.Paper;
             nodes.Add(new Node.Label(x, y + 0.325 * style.Size, Label, style, tone, Anchor.Middle));
         }
 

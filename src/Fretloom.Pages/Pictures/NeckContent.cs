@@ -1,4 +1,5 @@
 using Fretloom.Exhibits;
+using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Shapes;
 using Fretloom.Theory;
@@ -13,6 +14,7 @@ internal sealed class NeckContent
     private readonly Exhibit _exhibit;
     private readonly Dictionary<NoteName, string> _members = [];
     private readonly HashSet<Spot> _chosenSpots;
+    private readonly Dictionary<Spot, Finger> _fingers = [];
 
     private NeckContent(Exhibit exhibit, ValueList<Shape> chosen, Chord? chord)
     {
@@ -27,6 +29,14 @@ internal sealed class NeckContent
             {
                 _members[chord.Notes[at]] = chord.MemberText(at);
             }
+        }
+
+        var fingerings = exhibit
+            .InHand.Where(one => chosen.Contains(one.Shape))
+            .Select(one => one.Fingering?.Notes ?? []);
+        foreach (var note in fingerings.Append(exhibit.NoteFingers).SelectMany(notes => notes))
+        {
+            _fingers.TryAdd(note.Spot, note.Finger);
         }
 
         Notes = NotesOf(exhibit, chosen).ToValueList();
@@ -78,10 +88,45 @@ internal sealed class NeckContent
         return new NeckContent(exhibit, areApart && areOne ? shapes : [], OnlyChord(exhibit));
     }
 
-    public Mark MarkOf(NeckNote note) => new(LabelOf(note), KindOf(note), note.IsTonic, note.Pitch.Name == Chord?.Root);
+    public Mark MarkOf(NeckNote note)
+    {
+        var mark = new Mark(LabelOf(note), KindOf(note), note.IsTonic, note.Pitch.Name == Chord?.Root);
+        return _exhibit.HasFingersInside()
+            ? mark with
+            {
+                IsSolid = !IsOpen(note) && (mark.IsSolid || mark.Label.Length > 0),
+            }
+            : mark;
+    }
 
+    /// <summary>What stands on a mark: its finger where fingers stand inside, with nothing on open strings.</summary>
     public string LabelOf(NeckNote note) =>
-        _exhibit.LabelOf(note.Pitch, note.Degree, _members.GetValueOrDefault(note.Pitch.Name));
+        _exhibit.LabelOf(
+            note.Pitch,
+            note.Degree,
+            _members.GetValueOrDefault(note.Pitch.Name),
+            _fingers.GetValueOrDefault(note.Spot)
+        );
+
+    /// <summary>The finger beside a mark; empty for none.</summary>
+    public string FingerBeside(NeckNote note) => HasFingersBeside ? FingerAt(note.Spot) : "";
+
+    /// <summary>The finger at a spot, wherever it stands; empty for none.</summary>
+    public string FingerAt(Spot spot) => _exhibit.ShowsFingers ? _fingers.GetValueOrDefault(spot).ToLabel() : "";
+
+    public bool HasFingersBeside => _exhibit.HasFingersBeside();
+
+    public bool HasFingersInside => _exhibit.HasFingersInside();
+
+    public bool IsOpen(NeckNote note) => Map.Instrument.IsOpen(note.Spot);
+
+    /// <summary>The legend of the fingers.</summary>
+    public IEnumerable<LegendItem> FingerLegendItems =>
+        FingerLegend.For(
+            _exhibit,
+            Chosen.Count > 0 ? MarkKind.Chosen : MarkKind.OfKey,
+            Notes.Select(note => (_fingers.GetValueOrDefault(note.Spot), IsOpen(note)))
+        );
 
     /// <summary>What an open string is called beside its number.</summary>
     public string NameOfString(int number) => _exhibit.NameOf(Map.Instrument.String(number).Open.Name);

@@ -46,20 +46,31 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
         ];
 
     /// <summary>Everything, in drawing order.</summary>
-    public IEnumerable<Node> All =>
-        new Node.Group[]
+    public IEnumerable<Node> All
+    {
+        get
         {
+            var threads = Threads().ToList();
+            var fingers = Fingers(threads);
+            return Groups(threads, fingers).Where(group => group.Children.Count > 0);
+        }
+    }
+
+    private IEnumerable<Node.Group> Groups(List<Node.Group> threads, FingerNumerals fingers) =>
+        [
             new("columns", Columns().ToValueList()),
             new("bands", content.Chosen.SelectMany(Bands).ToValueList()),
             new("frets", _ground.Frets.ToValueList()),
             new("strings", _ground.Strings.ToValueList()),
             new("axes", Axes().ToValueList()),
-            new("threads", Threads().ToValueList()),
+            new("threads", threads.ToValueList<Node>()),
+            new("halos", fingers.Halos.ToValueList()),
             new("marks", Marks().ToValueList()),
+            new("fingers", fingers.Numerals.ToValueList()),
             new("half-turn centres", Centres.Select(Point).ToValueList()),
             new("string names", Names().ToValueList()),
             new("fret numbers", Numbers().ToValueList()),
-        }.Where(group => group.Children.Count > 0);
+        ];
 
     private IEnumerable<int> FullFrets => (content.Landmarks?.FullFrets ?? []).Where(frame.Frets.Contains);
 
@@ -133,7 +144,7 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
     private Node Point(double centre) =>
         new Node.Circle(frame.PlaceX(centre), (frame.Top + frame.Bottom) / 2, 2.2, Tone.Ink, new Stroke(Tone.Paper, 1));
 
-    private IEnumerable<Node> Threads()
+    private IEnumerable<Node.Group> Threads()
     {
         var ofKey = (content.Landmarks?.Thirds ?? []).Select(third =>
             (third.Lower, third.Upper, Kind: content.KindOf(third))
@@ -190,14 +201,28 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
         return (edge, fromY + share * (toY - fromY));
     }
 
+    private IEnumerable<NeckNote> NotesHere => content.Notes.Where(note => frame.Contains(note.Spot));
+
     private IEnumerable<Node> Marks()
     {
-        foreach (var note in content.Notes.Where(note => frame.Contains(note.Spot)).OrderBy(content.KindOf))
+        foreach (var note in NotesHere.OrderBy(content.KindOf))
         {
             var (x, y) = frame.PointOf(note.Spot);
             yield return content.MarkOf(note).DrawnAt(x, y, _measures);
         }
     }
+
+    private FingerNumerals Fingers(IEnumerable<Node.Group> threads) =>
+        new(
+            [
+                .. NotesHere.Select(note =>
+                {
+                    var (x, y) = frame.PointOf(note.Spot);
+                    return (x, y, content.MarkOf(note).RadiusOf(_measures), content.FingerBeside(note));
+                }),
+            ],
+            [.. threads.Select(ThreadLine.Course)]
+        );
 
     private double NamesRight =>
         frame.HasOpenStrings ? frame.FretX(0) - _measures.RingRadius - 5 : frame.Left - _measures.RunOn - 4;

@@ -12,7 +12,8 @@ internal static class NeckLegend
     {
         var marks = content.Notes.Select(content.MarkOf).ToList();
         var kinds = marks.Select(mark => mark.Kind).ToHashSet();
-        var hasPlain = marks.Exists(mark => mark is { Kind: MarkKind.OfKey, IsTonic: false });
+        var hasPlain =
+            marks.Exists(mark => mark is { Kind: MarkKind.OfKey, IsTonic: false }) && !content.HasFingersInside;
         if (hasPlain && (kinds.Count > 1 || marks.Exists(mark => mark.IsTonic)))
         {
             yield return MarkItem(MarkKind.OfKey, false, false, content.IsWholeKey ? "in the key" : "note");
@@ -20,7 +21,14 @@ internal static class NeckLegend
 
         if (marks.Exists(mark => mark.IsTonic))
         {
-            yield return Tonic(marks.Where(mark => mark.IsTonic).Select(mark => mark.Kind).Distinct().Order().ToList());
+            yield return Tonic([
+                .. marks
+                    .Where(mark => mark.IsTonic)
+                    .Select(mark => mark with { Label = "", IsRoot = false })
+                    .Distinct()
+                    .OrderBy(mark => mark.Kind)
+                    .ThenBy(mark => mark.IsSolid),
+            ]);
         }
 
         if (kinds.Contains(MarkKind.OfChord))
@@ -40,7 +48,7 @@ internal static class NeckLegend
             yield return new LegendItem(Band, 2 * Small.BandRadius, words);
         }
 
-        foreach (var item in Threads(content).Concat(Landmarks(content)))
+        foreach (var item in content.FingerLegendItems.Concat(Threads(content)).Concat(Landmarks(content)))
         {
             yield return item;
         }
@@ -64,25 +72,20 @@ internal static class NeckLegend
         );
 
     /// <summary>The second ring around every kind of mark that has it.</summary>
-    private static LegendItem Tonic(List<MarkKind> kinds)
+    private static LegendItem Tonic(List<Mark> marks)
     {
         var each = 2 * Small.RingRadius + 2;
         return new LegendItem(
             (x, y) =>
                 new Node.Group(
                     "tonic",
-                    kinds
-                        .Select<MarkKind, Node>(
-                            (kind, at) =>
-                                new Mark("", kind, true, false).DrawnAt(
-                                    x + (at - (kinds.Count - 1) / 2.0) * each,
-                                    y,
-                                    Small
-                                )
+                    marks
+                        .Select<Mark, Node>(
+                            (mark, at) => mark.DrawnAt(x + (at - (marks.Count - 1) / 2.0) * each, y, Small)
                         )
                         .ToValueList()
                 ),
-            each * kinds.Count - 2,
+            each * marks.Count - 2,
             "tonic"
         );
     }

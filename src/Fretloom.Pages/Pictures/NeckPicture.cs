@@ -103,6 +103,7 @@ internal static class NeckPicture
         content.HalfTurnCentres.Any(centre => centre >= range.First - 0.5 && centre <= range.Last + 0.5)
             ? Emblem.HalfTurnHeight + 4
         : content.Map.Instrument.Capo > 0 && range.First <= 1 ? 16
+        : content.HasFingersBeside ? 4
         : 2;
 
     private static double OpenWidth(Measures measures, bool hasOpenStrings) =>

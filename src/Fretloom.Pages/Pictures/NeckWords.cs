@@ -68,7 +68,18 @@ internal static class NeckWords
             roles.Add("in the chord");
         }
 
-        return roles.Count == 0 ? mark.Label : $"{mark.Label} ({string.Join(", ", roles)})";
+        var finger = content.FingerAt(note.Spot);
+        if (finger.Length > 0 && !content.HasFingersInside)
+        {
+            roles.Add(Fingers.Words(finger));
+        }
+
+        var label =
+            !content.HasFingersInside ? mark.Label
+            : finger.Length > 0 ? Fingers.Words(finger)
+            : content.IsOpen(note) ? "open"
+            : "note";
+        return roles.Count == 0 ? label : $"{label} ({string.Join(", ", roles)})";
     }
 
     private static IEnumerable<string> Sentences(NeckContent content, string key)
@@ -86,7 +97,7 @@ internal static class NeckWords
 
         foreach (var shape in content.Chosen)
         {
-            yield return Shape(shape);
+            yield return Shape(content, shape);
         }
 
         var centres = content.HalfTurnCentres.Select(Place).ToList();
@@ -122,10 +133,10 @@ internal static class NeckWords
             _ => $"{kind} frets: {Wording.List(frets)}.",
         };
 
-    private static string Shape(Shape shape)
+    private static string Shape(NeckContent content, Shape shape)
     {
-        var spots = shape.Notes.Select(note =>
-            $"string {Wording.Number(note.Spot.String)} {(note.Spot.Fret == 0 ? "open" : $"fret {Wording.Number(note.Spot.Fret)}")}"
+        var spots = shape.Spots.Select(spot =>
+            $"string {Wording.Number(spot.String)} {(spot.Fret == 0 ? "open" : $"fret {Wording.Number(spot.Fret)}")}{Fingers.After(content.FingerAt(spot))}"
         );
         return $"{Accidentals.Pretty(shape.Source.Name)}: {Wording.List(spots)}.";
     }

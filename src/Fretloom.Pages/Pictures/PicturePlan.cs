@@ -41,7 +41,7 @@ public static class PicturePlan
         if (HasShapes(exhibit))
         {
             var (kind, rows) = ChordBoxRow.IsFor(exhibit.Shapes ?? [])
-                ? ("boxes", ChordBoxRow.DrawAll(exhibit, width))
+                ? ("boxes", ChordBoxRow.DrawAll(exhibit, width, explained))
                 : ("cards", CardRow.DrawAll(exhibit, width, focus, explained));
             pictures.AddRange(rows.Select(row => row with { Kind = kind }));
         }

@@ -15,6 +15,10 @@ internal readonly record struct ThreadLine(bool IsThick, MarkKind Kind)
         return up.Steps == 2 ? new ThreadLine(up.Semitones >= 4, kind) : null;
     }
 
+    /// <summary>From where to where a thread that is drawn runs.</summary>
+    public static (double X1, double Y1, double X2, double Y2) Course(Node.Group thread) =>
+        thread.Children.OfType<Node.Line>().Select(line => (line.X1, line.Y1, line.X2, line.Y2)).First();
+
     /// <summary>Draws it from point to point.</summary>
     public Node.Group Drawn(double x1, double y1, double x2, double y2, Measures measures)
     {

@@ -12,14 +12,14 @@ public class ChordGripTests
     [InlineData("Bm", "x24432", 5, 1)]
     [InlineData("G#m", "466444", 6, 1)]
     public void Six_or_five_fretted_strings_need_a_finger_across(string chord, string frets, int far, int near) =>
-        Assert.Equal((far, near), Grip(chord, frets).Barre);
+        Assert.Equal([(far, near)], Grip(chord, frets).Bars.Select(bar => (bar.Far, bar.Near)));
 
     [Theory]
     [InlineData("C", "x32010")]
     [InlineData("E", "022100")]
     [InlineData("D", "xx0232")]
     [InlineData("F", "xx3211")]
-    public void Four_fingers_need_none(string chord, string frets) => Assert.Null(Grip(chord, frets).Barre);
+    public void Four_fingers_need_none(string chord, string frets) => Assert.Empty(Grip(chord, frets).Bars);
 
     [Fact]
     public void A_box_begins_at_the_nut_as_long_as_it_can()

@@ -35,6 +35,7 @@ internal static class Shown
             Sentence = $"show the notes of the key, on {map.Instrument.Name}, in {map.Key}",
             Map = map,
             Labels = LabelStyle.Degrees,
+            Player = new Fretloom.Hand.Player(map.Instrument),
         };
 
     public static Exhibit NotesOfKey(NeckMap map) =>
