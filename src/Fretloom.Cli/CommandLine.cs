@@ -79,6 +79,7 @@ internal static class CommandLine
         )
         {
             Commands.ShowCommand.Create(terminal),
+            Commands.FingerCommand.Create(terminal),
             Commands.BuildCommand.Create(terminal),
             Commands.DemoCommand.Create(terminal),
             new VersionOption(),

@@ -22,6 +22,13 @@ internal static class Examples
             "fretloom show \"C, F and G, on a ukulele, in first position\" --json",
             "fretloom show --lines < sentences.txt",
         ],
+        ["finger"] =
+        [
+            "fretloom finger --spots \"4:9 3:7 2:6 1:5\" --together --hand small --alternatives 2",
+            "fretloom finger --spots \"5:3 4:2 3:0 2:1 1:0\" --together --on guitar --json",
+            "fretloom finger --notes \"C4 D4 E4 F4 G4\" --on ukulele --rule \"no open strings\"",
+            "fretloom finger --lines < requests.jsonl",
+        ],
         ["build"] =
         [
             "fretloom build lessons/straight-across-is-four.md",

@@ -13,6 +13,7 @@ public class CommandLineTests
 
     [Theory]
     [InlineData("show")]
+    [InlineData("finger")]
     [InlineData("build")]
     [InlineData("demo")]
     public void Help_of_every_command_ends_with_its_examples(string command)
@@ -37,6 +38,9 @@ public class CommandLineTests
     [InlineData("build", "x.md", "--key", "H major")]
     [InlineData("build", "x.md", "--order", "random")]
     [InlineData("show")]
+    [InlineData("finger")]
+    [InlineData("finger", "--lines", "--hand", "small")]
+    [InlineData("finger", "--spots", "4:9", "--alternatives", "two")]
     [InlineData("show", "the triads", "--lines")]
     [InlineData("show", "--lines", "--out", "x.svg")]
     [InlineData("show", "the triads", "--out", "x.gif")]

@@ -12,7 +12,7 @@ public class SchemaTests
 {
     private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true };
 
-    public static TheoryData<string> Names => ["show", "build", "demo", "error"];
+    public static TheoryData<string> Names => ["show", "finger", "finger-request", "build", "demo", "error"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -34,11 +34,22 @@ public class SchemaTests
             "--lines"
         );
         var wrong = Call.Fretloom("show", "the kee", "--json");
+        var fingered = Call.Fretloom(
+            "finger",
+            "--spots",
+            "4:5 3:4 1:1",
+            "--hand",
+            "child",
+            "--alternatives",
+            "2",
+            "--json"
+        );
         var built = Call.Fretloom("build", "missing.md", "--json");
 
         List<(string Name, JsonElement Document)> printed =
         [
             .. shown.JsonLines.Select(document => ("show", document)),
+            ("finger", fingered.Json),
             ("error", wrong.Json),
             ("build", built.Json),
         ];
@@ -61,6 +72,8 @@ public class SchemaTests
         JsonTypeInfo type = name switch
         {
             "show" => Documents.Contract.ShowDocument,
+            "finger" => Documents.Contract.FingerDocument,
+            "finger-request" => Documents.Contract.FingerRequestDocument,
             "build" => Documents.Contract.BuildDocument,
             "demo" => Documents.Contract.DemoDocument,
             _ => Documents.Contract.ErrorDocument,
@@ -68,7 +81,11 @@ public class SchemaTests
         var exporter = new JsonSchemaExporterOptions { TreatNullObliviousAsNonNullable = true };
         var schema = type.GetJsonSchemaAsNode(exporter).AsObject();
         schema.Insert(0, "$schema", "https://json-schema.org/draft/2020-12/schema");
-        schema.Insert(1, "title", $"fretloom {name} --json");
+        schema.Insert(
+            1,
+            "title",
+            name == "finger-request" ? "a line of fretloom finger --lines" : $"fretloom {name} --json"
+        );
         return schema;
     }
 }

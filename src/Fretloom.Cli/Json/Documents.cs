@@ -10,6 +10,8 @@ namespace Fretloom.Cli.Json;
     DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull
 )]
 [JsonSerializable(typeof(ShowDocument))]
+[JsonSerializable(typeof(FingerDocument))]
+[JsonSerializable(typeof(FingerRequestDocument))]
 [JsonSerializable(typeof(BuildDocument))]
 [JsonSerializable(typeof(DemoDocument))]
 [JsonSerializable(typeof(ErrorDocument))]

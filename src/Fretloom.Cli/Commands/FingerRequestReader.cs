@@ -1,0 +1,153 @@
+using System.Text.Json;
+using Fretloom.Cli.Json;
+using Fretloom.Hand;
+using Fretloom.Neck;
+using Fretloom.Sentences;
+using Fretloom.Theory;
+
+namespace Fretloom.Cli.Commands;
+
+/// <summary>Makes a request out of what was typed or sent.</summary>
+internal sealed class FingerRequestReader
+{
+    private const int MostAlternatives = 50;
+    private const int MostNumber = 99;
+
+    private readonly FingerRequestDocument _asked;
+    private readonly List<LineNote> _notes = [];
+    private readonly List<LineRule> _rules = [];
+    private Player _player = new(Catalogue.Default);
+
+    private FingerRequestReader(FingerRequestDocument asked) => _asked = asked;
+
+    /// <summary>Reads a request.</summary>
+    /// <param name="asked">What was asked.</param>
+    /// <param name="request">The request; null when there is a refusal.</param>
+    /// <returns>What is wrong, or null.</returns>
+    public static FingeringRefusal? Read(FingerRequestDocument asked, out FingeringRequest? request)
+    {
+        var reader = new FingerRequestReader(asked);
+        var wrong =
+            reader.CheckKind() ?? reader.ReadPlayer() ?? reader.ReadSpots() ?? reader.ReadNotes() ?? reader.ReadRules();
+        request = wrong is null ? reader.Request() : null;
+        return wrong;
+    }
+
+    private FingeringRequest Request()
+    {
+        var kind =
+            _asked.Together ? FingeringKind.Together
+            : _asked.Arpeggio ? FingeringKind.Arpeggio
+            : FingeringKind.Line;
+        return new(_player, kind, _notes.ToValueList(), _rules.ToValueList(), _asked.Alternatives + 1);
+    }
+
+    private FingeringRefusal? CheckKind() =>
+        _asked is { Together: true, Arpeggio: true }
+            ? new("Together or arpeggio, not both: a chord is held, an arpeggio is played note by note.")
+        : _asked is { Spots: not null, Notes: not null } ? new("Name the notes as spots or as notes, not both.")
+        : _asked is { Spots: not { Count: > 0 }, Notes: not { Count: > 0 } }
+            ? new("There is no note to finger; name some, such as 4:9 for string 4, fret 9.")
+        : _asked.Alternatives is < 0 or > MostAlternatives
+            ? new($"0 to {MostAlternatives} alternatives can be had, not {_asked.Alternatives}.")
+        : null;
+
+    private FingeringRefusal? ReadPlayer()
+    {
+        var instrument = ShowParser.ParseInstrument(_asked.On ?? Catalogue.Default.Name);
+        if (!instrument.IsRead)
+        {
+            return new(instrument.Errors[0].Message);
+        }
+
+        if (_asked.Capo < 0 || _asked.Capo >= instrument.Value.Frets)
+        {
+            return new($"The {instrument.Value.Name} takes a capo at frets 1 to {instrument.Value.Frets - 1}.");
+        }
+
+        if (ReadHand(out var hand) is { } wrong)
+        {
+            return wrong;
+        }
+
+        _player = new(instrument.Value.WithCapo(_asked.Capo), hand, _asked.TurnedOver, _asked.Thumb);
+        return null;
+    }
+
+    private FingeringRefusal? ReadHand(out HandSize hand)
+    {
+        hand = HandSize.Adult;
+        switch (_asked.Hand)
+        {
+            case null or { ValueKind: JsonValueKind.Null }:
+                return null;
+            case { ValueKind: JsonValueKind.Number } number
+                when number.GetDouble() is >= HandSize.LeastMm and <= HandSize.MostMm:
+                hand = new HandSize(number.GetDouble());
+                return null;
+            case { ValueKind: JsonValueKind.String } text:
+                var read = ShowParser.ParseHand(text.GetString()!);
+                hand = read.IsRead ? read.Value : hand;
+                return read.IsRead ? null : new(read.Errors[0].Message);
+            default:
+                return new(
+                    $"A hand is 'small', 'adult', 'large', 'child' or {HandSize.LeastMm} to {HandSize.MostMm} mm."
+                );
+        }
+    }
+
+    private FingeringRefusal? ReadSpots()
+    {
+        foreach (var (at, spot) in (_asked.Spots ?? []).Index())
+        {
+            if (spot is not { String: >= 1 and <= MostNumber, Fret: >= 0 and <= MostNumber })
+            {
+                return new($"Note {at + 1}: there is no string {spot?.String}, fret {spot?.Fret}.", at);
+            }
+
+            _notes.Add(new LineNote.At(new Spot(spot.String, spot.Fret)));
+        }
+
+        return null;
+    }
+
+    private FingeringRefusal? ReadNotes()
+    {
+        foreach (var (at, text) in (_asked.Notes ?? []).Index())
+        {
+            if (Spot.TryParse(text, out var spot))
+            {
+                _notes.Add(new LineNote.At(spot));
+            }
+            else if (Pitch.TryParse(text, out var pitch))
+            {
+                _notes.Add(new LineNote.Sounding(pitch));
+            }
+            else
+            {
+                return new(
+                    $"Note {at + 1}: '{text}' is neither a string and fret, such as 4:9, nor a pitch, such as E4.",
+                    at
+                );
+            }
+        }
+
+        return null;
+    }
+
+    private FingeringRefusal? ReadRules()
+    {
+        foreach (var (at, text) in (_asked.Rules ?? []).Index())
+        {
+            var rule = LineRule.Read(text);
+            if (!rule.IsRead)
+            {
+                return new($"Rule '{text}': {rule.Errors[0].Message}", Rule: at);
+            }
+
+            _rules.Add(rule.Value);
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,209 @@
+using System.Text.Json;
+
+namespace Fretloom.Cli.Tests;
+
+public class FingerTests
+{
+    [Fact]
+    public void The_document_has_the_parts_of_the_contract_in_its_order()
+    {
+        // Four fingers at four frets can stand in one order only: there is no alternative.
+        var call = Call.Fretloom("finger", "--spots", "4:9 3:7 2:6 1:5", "--arpeggio", "--alternatives", "2", "--json");
+
+        Assert.Equal(0, call.Code);
+        Assert.Empty(call.Error);
+        Assert.Equal("""{"string":4,"fret":9,"finger":4}""", call.Json.GetProperty("notes")[0].GetRawText());
+        Assert.Equal([4, 3, 2, 1], Fingers(call.Json));
+        var terms = call.Json.GetProperty("terms").EnumerateObject().Sum(term => term.Value.GetDouble());
+        Assert.Equal(call.Json.GetProperty("cost").GetDouble(), terms, 0.01);
+        Assert.Equal(102.0, call.Json.GetProperty("stretchMm").GetDouble(), 1.0);
+        Assert.Equal(JsonValueKind.Array, call.Json.GetProperty("cautions").ValueKind);
+        Assert.Equal(0, call.Json.GetProperty("alternatives").GetArrayLength());
+    }
+
+    [Fact]
+    public void Alternatives_are_dearer_one_by_one_and_without_alternatives_of_their_own()
+    {
+        var json = Call.Fretloom(
+            "finger",
+            "--spots",
+            "5:3 4:2 3:0 2:1 1:0",
+            "--together",
+            "--alternatives",
+            "3",
+            "--json"
+        ).Json;
+
+        var alternatives = json.GetProperty("alternatives").EnumerateArray().ToList();
+        var costs = alternatives.Prepend(json).Select(one => one.GetProperty("cost").GetDouble()).ToList();
+        Assert.Equal(costs.Order(), costs);
+        Assert.Equal(4, alternatives.Prepend(json).Select(one => string.Join(' ', Fingers(one))).Distinct().Count());
+        Assert.All(alternatives, one => Assert.False(one.TryGetProperty("alternatives", out _)));
+    }
+
+    [Fact]
+    public void Without_asking_there_is_an_empty_list_of_alternatives() =>
+        Assert.Equal(
+            0,
+            Call.Fretloom("finger", "--spots", "4:9", "--json").Json.GetProperty("alternatives").GetArrayLength()
+        );
+
+    // Common practice, no source.
+    [Theory]
+    [InlineData("5:3 4:2 3:0 2:1 1:0", "guitar", "3 2 0 1 0")]
+    [InlineData("6:1 5:3 4:3 3:2 2:1 1:1", "guitar", "1 3 4 2 1 1")]
+    [InlineData("4:2 3:0 2:1 1:0", "ukulele", "2 0 1 0")]
+    public void Chords_that_everyone_knows(string spots, string instrument, string fingers) =>
+        Assert.Equal(
+            fingers,
+            string.Join(
+                ' ',
+                Fingers(Call.Fretloom("finger", "--spots", spots, "--together", "--on", instrument, "--json").Json)
+            )
+        );
+
+    // Common practice, no source: the C major scale in first position.
+    [Fact]
+    public void A_melody_gets_strings_frets_and_fingers()
+    {
+        var json = Call.Fretloom("finger", "--notes", "C3 D3 E3 F3 G3 A3 B3 C4", "--json").Json;
+
+        Assert.Equal("5:3 4:0 4:2 4:3 3:0 3:2 2:0 2:1", Spots(json));
+        Assert.Equal([3, 0, 2, 3, 0, 2, 0, 1], Fingers(json));
+    }
+
+    [Fact]
+    public void A_rule_is_kept()
+    {
+        var json = Call.Fretloom("finger", "--notes", "C3, D3, E3", "--rule", "no open strings", "--json").Json;
+
+        Assert.DoesNotContain(0, Fingers(json));
+    }
+
+    [Fact]
+    public void A_wide_stretch_comes_with_cautions_and_a_small_hand_finds_it_wider()
+    {
+        string[] asked = ["finger", "--spots", "4:5 3:4 2:3 1:1", "--arpeggio", "--json", "--hand"];
+
+        var small = Call.Fretloom([.. asked, "small"]).Json;
+        var large = Call.Fretloom([.. asked, "large"]).Json;
+
+        Assert.Equal("very wide", small.GetProperty("width").GetString());
+        var said = small.GetProperty("cautions").EnumerateArray().Select(one => one.GetString()).ToList();
+        Assert.StartsWith(
+            "Very wide for a hand of 165 mm on this instrument: 128 mm",
+            said[0],
+            StringComparison.Ordinal
+        );
+        Assert.Contains("do not force it", said[1], StringComparison.Ordinal);
+        Assert.NotEqual("very wide", large.GetProperty("width").GetString());
+    }
+
+    [Fact]
+    public void A_child_is_sent_to_the_teacher()
+    {
+        var call = Call.Fretloom("finger", "--spots", "4:5 3:4 2:3 1:1", "--arpeggio", "--hand", "child");
+
+        Assert.Contains("tell your teacher or a parent", call.Output.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_text_shows_strings_frets_fingers_and_reasons()
+    {
+        var call = Call.Fretloom("finger", "--spots", "4:9 3:7 2:5", "--arpeggio", "--alternatives", "1");
+
+        Assert.Equal(0, call.Code);
+        Assert.Contains("guitar, hand of 189 mm, as an arpeggio", call.Output, StringComparison.Ordinal);
+        Assert.Contains(
+            "string    4   3   2\nfret      9   7   5\nfinger    4   3   1\n",
+            call.Output,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("\n2. cost", call.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("4:9 x 2:6", 5)]
+    [InlineData("4:9 3:7 7:2", 9)]
+    [InlineData("4:9 3:25", 5)]
+    public void A_wrong_note_is_named_with_its_column(string spots, int column)
+    {
+        var call = Call.Fretloom("finger", "--spots", spots, "--json");
+
+        Assert.Equal(2, call.Code);
+        Assert.Equal(column, call.Json.GetProperty("error").GetProperty("column").GetInt32());
+    }
+
+    [Theory]
+    [InlineData("--on", "banjolin")]
+    [InlineData("--hand", "tiny")]
+    [InlineData("--hand", "50 mm")]
+    [InlineData("--capo", "40")]
+    [InlineData("--alternatives", "-1")]
+    [InlineData("--rule", "play nicely")]
+    public void A_wrong_option_is_explained(string option, string value)
+    {
+        var call = Call.Fretloom("finger", "--spots", "4:9 3:7", option, value);
+
+        Assert.Equal(2, call.Code);
+        Assert.Empty(call.Output);
+        Assert.NotEmpty(call.Error);
+    }
+
+    [Fact]
+    public void A_chord_that_no_hand_can_hold_says_so()
+    {
+        var call = Call.Fretloom("finger", "--together", "--spots", "6:1 5:3 4:5 3:7 2:9", "--json");
+
+        Assert.Equal(2, call.Code);
+        Assert.NotEmpty(call.Json.GetProperty("error").GetProperty("message").GetString()!);
+    }
+
+    [Fact]
+    public void Lines_are_answered_in_order_with_errors_in_their_place()
+    {
+        var call = Call.FretloomReading(
+            """
+            {"on": "guitar", "hand": "adult", "together": true, "spots": [{"string": 4, "fret": 2}, {"string": 3, "fret": 2}]}
+            {"spots": [{"string": 9, "fret": 2}]}
+            not json
+            {"on": "ukulele", "hand": 170, "notes": ["D4", "E4"], "rules": ["no open strings"], "alternatives": 1}
+            {"tpgether": true, "spots": []}
+            []
+            null
+
+            """,
+            "finger",
+            "--lines"
+        );
+
+        Assert.Equal(2, call.Code);
+        Assert.Equal(
+            ["notes", "error", "error", "notes", "error", "error", "error"],
+            call.JsonLines.Select(line => line.EnumerateObject().First().Name)
+        );
+        Assert.Contains("tpgether", call.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Turned_over_the_hand_finds_the_strings_the_other_way_round()
+    {
+        string[] asked = ["finger", "--together", "--json", "--spots"];
+
+        var usual = Call.Fretloom([.. asked, "5:2 4:2 3:2"]).Json;
+        var turned = Call.Fretloom([.. asked, "2:2 3:2 4:2", "--turned-over"]).Json;
+
+        Assert.Equal(Fingers(usual), Fingers(turned));
+    }
+
+    private static IEnumerable<int> Fingers(JsonElement json) =>
+        json.GetProperty("notes").EnumerateArray().Select(note => note.GetProperty("finger").GetInt32());
+
+    private static string Spots(JsonElement json) =>
+        string.Join(
+            ' ',
+            json.GetProperty("notes")
+                .EnumerateArray()
+                .Select(note => $"{note.GetProperty("string")}:{note.GetProperty("fret")}")
+        );
+}
