@@ -37,7 +37,7 @@ public static class LineFingering
             return FingeringAnswer.Refused(refusal);
         }
 
-        var layers = new Layers(player, notes);
+        var layers = new Layers(MoveTable.Of(player), player, notes);
         var graph = layers.Graph(rules);
         if (graph.DeadEnd is not null)
         {

@@ -3,10 +3,8 @@ using Fretloom.Neck;
 namespace Fretloom.Hand.Lines;
 
 /// <summary>Makes the layers of a line; equal notes under the same rules share one.</summary>
-internal sealed class Layers(Player player, ValueList<LineNote> notes)
+internal sealed class Layers(MoveTable table, Player player, ValueList<LineNote> notes)
 {
-    private readonly MoveTable _table = MoveTable.Of(player);
-
     /// <summary>The spots where a note may be played, rules aside.</summary>
     public static IEnumerable<Spot> SpotsOf(Instrument instrument, LineNote note) =>
         note switch
@@ -41,9 +39,9 @@ internal sealed class Layers(Player player, ValueList<LineNote> notes)
             }
         }
 
-        return new LineGraph(_table, layers);
+        return new LineGraph(table, layers);
     }
 
     private Layer Make(int at, RuleSet rules) =>
-        Layer.Of(_table, player, SpotsOf(player.Instrument, notes[at]), (spot, touch) => rules.Allows(at, spot, touch));
+        Layer.Of(table, player, SpotsOf(player.Instrument, notes[at]), (spot, touch) => rules.Allows(at, spot, touch));
 }

@@ -15,40 +15,51 @@ internal static class LineReport
         );
     }
 
-    // The farthest two fingers get from each other while the hand stays in a position, for each pair and position.
+    // The farthest two fingers get from each other while the hand stays: the index from any other, as it marks the position;
+    // others only from one pressed note to the next, as they need not be down together.
     private static List<Stretch> Stretches(Player player, HandFrame frame, Touch[] touches)
     {
-        var widest = new Dictionary<(Finger, Finger), double>();
-        for (var start = 0; start < touches.Length; )
+        var widest = new double[5, 5];
+        var pressed = touches.Where(touch => !touch.IsOpen).ToArray();
+        for (var start = 0; start < pressed.Length; )
         {
             var end = start;
-            var (least, most) = (new double[5], new double[5]);
-            Array.Fill(least, double.MaxValue);
-            for (; end < touches.Length && touches[end].Position == touches[start].Position; end++)
+            var (least, most) = (double.MaxValue, new double[5]);
+            for (; end < pressed.Length && pressed[end].Position == pressed[start].Position; end++)
             {
-                if (!touches[end].IsOpen)
+                var (finger, landing) = ((int)pressed[end].Finger, frame.LandingMm(pressed[end].Fret));
+                most[finger] = Math.Max(most[finger], landing);
+                least = finger == 1 ? Math.Min(least, landing) : least;
+                if (end > start)
                 {
-                    var finger = (int)touches[end].Finger;
-                    least[finger] = Math.Min(least[finger], frame.LandingMm(touches[end].Fret));
-                    most[finger] = Math.Max(most[finger], frame.LandingMm(touches[end].Fret));
+                    Widen(widest, pressed[end - 1], pressed[end], frame);
                 }
             }
 
-            for (var lower = Finger.Index; lower < Finger.Little; lower++)
+            for (var finger = 2; finger <= 4; finger++)
             {
-                for (var higher = lower + 1; higher <= Finger.Little; higher++)
-                {
-                    if (most[(int)lower] > 0 && most[(int)higher] > 0)
-                    {
-                        var distance = Math.Max(0, most[(int)higher] - least[(int)lower]);
-                        widest[(lower, higher)] = Math.Max(distance, widest.GetValueOrDefault((lower, higher)));
-                    }
-                }
+                widest[1, finger] = Math.Max(widest[1, finger], most[finger] - least);
             }
 
             start = end;
         }
 
-        return [.. widest.Select(pair => new Stretch(player.Hand, pair.Key.Item1, pair.Key.Item2, pair.Value))];
+        return
+        [
+            .. from lower in new[] { Finger.Index, Finger.Middle, Finger.Ring }
+            from higher in new[] { Finger.Middle, Finger.Ring, Finger.Little }
+            where widest[(int)lower, (int)higher] > 0
+            select new Stretch(player.Hand, lower, higher, widest[(int)lower, (int)higher]),
+        ];
+    }
+
+    private static void Widen(double[,] widest, Touch one, Touch other, HandFrame frame)
+    {
+        var (lower, higher) = one.Finger < other.Finger ? (one, other) : (other, one);
+        ref var known = ref widest[(int)lower.Finger, (int)higher.Finger];
+        known = Math.Max(
+            known,
+            lower.Finger == higher.Finger ? 0 : frame.LandingMm(higher.Fret) - frame.LandingMm(lower.Fret)
+        );
     }
 }

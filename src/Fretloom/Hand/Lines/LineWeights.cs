@@ -31,7 +31,7 @@ internal sealed record LineWeights
     public double FarFromIndex { get; init; } = 0.06;
 
     /// <summary>Using a finger, by finger.</summary>
-    public ValueList<double> Weak { get; init; } = [0, 0, 0.02, 0.08, 0.15];
+    public ValueList<double> Weak { get; init; } = [0, 0, 0.05, 0.15, 0.3];
 
     /// <summary>Each fret above the twelfth.</summary>
     public double High { get; init; } = 0.05;

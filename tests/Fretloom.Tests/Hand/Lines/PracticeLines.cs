@@ -53,6 +53,21 @@ internal static class PracticeLines
         new("bass, natural minor from fret 5", "bass", "4: 5 7 8 | 3: 5 7 8 | 2: 5 7", "1 3 4 1 3 4 1 3"),
         new("bass, E Phrygian in first position", "bass", "4: 0 1 3 | 3: 0 2 3 | 2: 0 2", "0 1 4 0 2 4 0 2"),
         new("banjo, D major in first position", "banjo", "4: 0 2 4 | 3: 0 2 | 2: 0 2 3", "0 2 4 0 2 0 2 3"),
+        new("harmonic minor, two octaves", "guitar", "6: 5 7 8 | 5: 5 7 8 | 4: 6 7 | 3: 4 5 7 | 2: 5 6 | 1: 4 5", "1 3 4 1 3 4 2 3 1 2 4 2 3 1 2"),
+        new("melodic minor from string 5", "guitar", "5: 5 7 8 | 4: 5 7 | 3: 4 6 7", "1 3 4 1 3 1 3 4"),
+        new("dominant seventh arpeggio from string 6", "guitar", "6: 5 | 5: 4 7 | 4: 5", "2 1 4 2"),
+        new("half-diminished arpeggio from string 6", "guitar", "6: 5 8 | 5: 6 | 4: 5", "1 4 2 1"),
+        new("G major, two octaves in second position", "guitar", "6: 3 5 | 5: 2 3 5 | 4: 2 4 5 | 3: 2 4 5 | 2: 3 5 | 1: 2 3", "2 4 1 2 4 1 3 4 1 3 4 2 4 1 2"),
+        new("minor pentatonic box at fret 1", "guitar", "6: 1 4 | 5: 1 3 | 4: 1 3", "1 4 1 3 1 3"),
+        new("E Phrygian dominant in first position", "guitar", "6: 0 1 4 | 5: 0 2 3 | 4: 0 2", "0 1 4 0 2 3 0 2"),
+        new("B-flat major in first position", "guitar", "5: 1 3 | 4: 0 1 3 | 3: 0 2 3", "1 3 0 1 3 0 2 3"),
+        new("bass, dominant seventh arpeggio", "bass", "4: 5 | 3: 4 7 | 2: 5", "2 1 4 2"),
+        new("bass, F major in first position", "bass", "4: 1 3 | 3: 0 1 3 | 2: 0 2 3", "1 4 0 1 4 0 2 4"),
+        new("ukulele, chromatic in first position", "ukulele", "3: 0 1 2 3 | 2: 0 1 2 3 4", "0 1 2 3 0 1 2 3 4"),
+        new("ukulele, A minor pentatonic in first position", "ukulele", "3: 0 2 | 2: 0 3 | 1: 0 3", "0 2 0 3 0 3"),
+        new("D natural minor on a mandolin", "mandolin", "3: 0 2 3 5 | 2: 0 1 3 5", "0 1 2 3 0 1 2 3"),
+        new("A major arpeggio on a mandolin", "mandolin", "4: 2 6 | 3: 2 7", "1 3 1 4"),
+        new("G major on an octave mandolin", "octave mandolin", "4: 0 2 4 5 | 3: 0 2 4 5", "0 1 3 4 0 1 3 4"),
     ];
 
     // The other half.
@@ -97,6 +112,18 @@ internal static class PracticeLines
         new("major seventh arpeggio from string 5", "guitar", "5: 5 | 4: 4 7 | 3: 6 7", "2 1 4 3 4"),
         new("dominant seventh arpeggio from string 5", "guitar", "5: 5 | 4: 4 7 | 3: 5 7", "2 1 4 2 4"),
         new("major third on two strings", "guitar", "6: 8 | 5: 7 | 6: 8 | 5: 7", "2 1 2 1"),
+        new("Dorian from string 5", "guitar", "5: 5 7 8 | 4: 5 7 | 3: 4 5 7", "1 3 4 1 3 1 2 4"),
+        new("major seventh arpeggio from string 6", "guitar", "6: 5 | 5: 4 7 | 4: 6", "2 1 4 3"),
+        new("minor seventh arpeggio from string 6", "guitar", "6: 5 8 | 5: 7 | 4: 5", "1 4 3 1"),
+        new("D major in second position", "guitar", "5: 5 | 4: 2 4 5 | 3: 2 4 | 2: 2 3", "4 1 3 4 1 3 1 2"),
+        new("minor pentatonic box at fret 15", "guitar", "6: 15 18 | 5: 15 17 | 4: 15 17", "1 4 1 3 1 3"),
+        new("the natural notes in first position", "guitar", "6: 0 1 3 | 5: 0 2 3 | 4: 0 2 3 | 3: 0 2 | 2: 0 1 3 | 1: 0 1 3", "0 1 3 0 2 3 0 2 3 0 2 0 1 3 0 1 3"),
+        new("E-flat major in first position", "guitar", "4: 1 3 | 3: 0 1 3 | 2: 1 3 4", "1 3 0 1 3 1 3 4"),
+        new("bass, blues scale", "bass", "4: 5 8 | 3: 5 6 7 | 2: 5 7", "1 4 1 2 3 1 3"),
+        new("bass, major pentatonic", "bass", "4: 5 7 | 3: 4 7 | 2: 4 7", "2 4 1 4 1 4"),
+        new("ukulele, D natural minor in first position", "ukulele", "3: 2 | 2: 0 1 3 | 1: 0 1", "2 0 1 3 0 1"),
+        new("E major on a mandolin", "mandolin", "3: 2 4 6 | 2: 0 2 4 6 | 1: 0", "1 2 3 0 1 2 3 0"),
+        new("G major arpeggio on a mandolin", "mandolin", "4: 0 4 | 3: 0 5 | 2: 2 5", "0 2 0 3 1 3"),
     ];
 }
 
