@@ -1,3 +1,4 @@
+using Fretloom.Exhibits.Comparing;
 using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Sentences;
@@ -34,7 +35,7 @@ internal static class ShapeQuery
                     return new(null, [], new(ShowPhrase.Position, reason));
                 }
 
-                Add(new ShapeSource.OfScale(scale.Scale ?? map.Key.Scale), ShapesOf(scale, sentence, map));
+                Add(new ShapeSource.OfScale(scale.Scale ?? map.Key.Scale), ShapesOf(scale, sentence, map), null);
             }
             else if (ChordsOf(subject, map.Key) is { } chords)
             {
@@ -47,17 +48,31 @@ internal static class ShapeQuery
                         return new(null, [], new(PhraseToChange(map, chord.Chord, voicing), wrong));
                     }
 
-                    Add(chord, ShapeFinder.Find(map, chord, voicing));
+                    Add(
+                        chord,
+                        ShapeFinder.Find(map, chord, voicing),
+                        sentence.Hand is null ? null : new InsteadFinder(player, map.Key, chord, voicing)
+                    );
                 }
             }
         }
 
         return new(isAsked ? found.ToValueList() : null, missing.Distinct().ToValueList(), null);
 
-        void Add(ShapeSource source, ValueList<Shape> shapes)
+        void Add(ShapeSource source, ValueList<Shape> shapes, InsteadFinder? instead)
         {
             var inHand = ShapeFingering.Sorted(shapes.Select(shape => ShapeFingering.Of(player, shape)));
-            found.AddRange(sentence.IsOneShapeEach ? inHand.Take(1) : inHand);
+            var kept = sentence.IsOneShapeEach ? inHand.Take(1) : inHand;
+            found.AddRange(
+                kept.Select(shape =>
+                    instead is null || shape.Width == Width.InReach
+                        ? shape
+                        : shape with
+                        {
+                            Instead = instead.For(shape.Shape),
+                        }
+                )
+            );
             if (shapes.Count == 0)
             {
                 missing.Add(source);
