@@ -28,7 +28,9 @@ public class SchemaTests
             the notes of the key, the landmarks and the symmetries, in Bb major
             the seventh chords, on a low-G ukulele, with a capo at 2
             C, F and G7, on a guitar, in first position
-            A minor pentatonic, in fifth position
+            A minor pentatonic, in fifth position, as fingers
+            every D, in fifth position, with fingers
+            the seventh chords, for a small hand
             """,
             "show",
             "--lines"

@@ -12,7 +12,7 @@ namespace Fretloom.Exhibits;
 public sealed record ShapeInHand(Shape Shape, Fingering? Fingering, string? WhyNot, ValueList<Instead> Instead)
 {
     /// <summary>In reach, wide or very wide; a shape that cannot be fingered at all is very wide.</summary>
-    public Width Width => Fingering?.Width ?? (WhyNot is null ? Width.InReach : Width.VeryWide);
+    public Width Width => Fingering?.Width ?? Width.VeryWide;
 
     /// <summary>What stops a spot; null when the spot is not in the shape, or no hand can take it.</summary>
     public Finger? FingerAt(Spot spot) => Fingering?.FingerAt(spot);

@@ -48,8 +48,28 @@ public static class ShowResolver
             : Resolution.Shown(exhibit);
     }
 
-    private static Resolution WithNoteFingers(Exhibit exhibit, int? position) =>
-        Resolution.Refused(ShowPhrase.Labels, NoFingers);
+    /// <summary>
+    /// Single notes are fingered as a line, the far string's first: in their position if the hand can stay there, else with shifts.
+    /// </summary>
+    private static Resolution WithNoteFingers(Exhibit exhibit, int? position)
+    {
+        if (position is null || exhibit.Notes is not { } notes)
+        {
+            return Resolution.Refused(ShowPhrase.Labels, NoFingers);
+        }
+
+        if (notes.Count == 0)
+        {
+            return Resolution.Shown(exhibit);
+        }
+
+        var line = notes.Select(note => (LineNote)new LineNote.At(note.Spot)).ToValueList();
+        var inPlace = LineFingering.Find(exhibit.Player, line, [new LineRule.StayIn(position.Value)]);
+        var answer = inPlace.IsFound ? inPlace : LineFingering.Find(exhibit.Player, line, []);
+        return answer.IsFound
+            ? Resolution.Shown(exhibit with { NoteFingers = answer.Best.Notes })
+            : Resolution.Refused(ShowPhrase.Labels, answer.Refusal.Message);
+    }
 
     private static Player PlayerOf(ShowSentence complete, Instrument instrument) =>
         new(instrument, complete.Hand ?? HandSize.Adult, complete.IsTurnedOver, complete.UsesThumb == true);

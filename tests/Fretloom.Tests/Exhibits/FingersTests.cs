@@ -33,6 +33,9 @@ public class FingersTests
     // (common practice, no source).
     [Theory]
     [InlineData("C", "x32010", " 32 1 ")]
+    [InlineData("E", "022100", " 231  ")]
+    [InlineData("D", "xx0232", "   132")]
+    [InlineData("F", "133211", "134211")]
     public void A_chord_has_the_fingers_that_a_teacher_shows(string chord, string frets, string fingers)
     {
         var exhibit = Shown($"{chord}, in first position, one shape each, as fingers");
@@ -61,6 +64,41 @@ public class FingersTests
                 strings.Select(number => labels.GetValueOrDefault(number) is { Length: > 0 } label ? label : " ")
             )
         );
+    }
+
+    // Pentatonic box and first position: common practice, no source.
+    [Theory]
+    [InlineData("A minor pentatonic, in fifth position, as fingers", "14 13 13 13 14 14")]
+    [InlineData("the notes of the key, in first position, with fingers", "13 23 23 24 13 13")]
+    [InlineData("the notes of the key, in fifth position, as fingers", "134 134 13 13 124 134")]
+    public void Scales_and_notes_in_a_position_have_one_finger_a_fret(string sentence, string fingers)
+    {
+        var exhibit = Shown(sentence);
+        var stopped = exhibit
+            .InHand.SelectMany(shape => shape.Fingering!.Notes)
+            .Concat(exhibit.NoteFingers)
+            .Where(note => note.Finger != Finger.None)
+            .GroupBy(note => note.Spot.String, note => note.Finger.ToLabel());
+
+        Assert.True(exhibit.ShowsFingers);
+        Assert.Equal(fingers, string.Join(' ', stopped.Select(labels => string.Concat(labels))));
+        Assert.All(exhibit.Notes ?? [], note => Assert.NotNull(exhibit.FingerAt(note.Spot)));
+    }
+
+    [Theory]
+    [InlineData("bass")]
+    [InlineData("ukulele")]
+    [InlineData("mandolin")]
+    [InlineData("guitar")]
+    public void Notes_in_every_position_have_fingers(string instrument)
+    {
+        Catalogue.TryFind(instrument, out var found);
+        for (var position = 1; position + 3 <= found!.Frets; position++)
+        {
+            var exhibit = Shown($"the notes of the key, on a {instrument}, in position {position}, as fingers");
+
+            Assert.Equal(exhibit.Notes!.Value.Select(note => note.Spot), exhibit.NoteFingers.Select(note => note.Spot));
+        }
     }
 
     [Fact]
