@@ -2,11 +2,14 @@ namespace Fretloom.Hand;
 
 /// <summary>The distance along the neck between two fingers that are down at the same time, on a hand.</summary>
 /// <remarks>
-/// Wide begins half-way between the comfortable and the greatest distance of <see cref="HandReach"/>, very wide beyond the
-/// greatest: settings of this tool without a source, not medical limits.
+/// Wide begins three quarters of the way from the comfortable to the greatest distance of <see cref="HandReach"/>, very wide
+/// beyond the greatest: settings of this tool without a source, not medical limits. From half-way on, a fret between fingers 2
+/// and 3 near the nut would be wide for a hand of 165 mm, and with it chords that beginners of that size hold.
 /// </remarks>
 public readonly record struct Stretch
 {
+    private const double WideFrom = 0.75;
+
     /// <summary>Judges a distance.</summary>
     /// <param name="hand">The hand.</param>
     /// <param name="lower">The finger nearer the index.</param>
@@ -39,6 +42,6 @@ public readonly record struct Stretch
     /// <summary>In reach, wide or very wide.</summary>
     public Width Width =>
         Effort > 1 ? Width.VeryWide
-        : Effort > 0.5 ? Width.Wide
+        : Effort > WideFrom ? Width.Wide
         : Width.InReach;
 }

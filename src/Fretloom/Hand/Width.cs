@@ -6,7 +6,7 @@ public enum Width
     /// <summary>Within what the hand reaches easily.</summary>
     InReach,
 
-    /// <summary>Nearer to the greatest distance of the two fingers than to the comfortable one.</summary>
+    /// <summary>Near the greatest distance of the two fingers: see <see cref="Stretch"/>.</summary>
     Wide,
 
     /// <summary>Beyond the greatest distance of the two fingers, as the tool is set.</summary>
