@@ -44,7 +44,7 @@ internal sealed class Transposition(Key from, Key to)
             _ => subject,
         };
 
-    private Key Move(Key key) => TwelveKeys.Spelled(key.On(Move(key.Tonic)));
+    private Key Move(Key key) => key.On(Move(key.Tonic)).Simplest();
 
     private Scale Move(Scale scale) => new(Move(scale.Tonic), scale.Kind);
 

@@ -37,28 +37,11 @@ public static class TwelveKeys
         return steps.Select(semitones => semitones == 0 ? first : Above(first, semitones)).ToValueList();
     }
 
-    /// <summary>
-    /// The key itself or its enharmonic twin, whichever has fewer accidentals in its scale; with equally many, the one whose
-    /// tonic lies nearer C (or A for a key with a minor third) in fifths, then the flat one.
-    /// </summary>
-    public static Key Spelled(Key key)
-    {
-        var home = key.Kind.Intervals.Any(interval => interval.Semitones == 3) ? 3 : 0;
-        return new[] { -12, 0, 12 }
-            .Select(turn => key.Tonic.FifthsFromC + turn)
-            .Where(fifths => fifths is >= -10 and <= 13)
-            .Select(fifths => key.On(NoteName.FromFifths(fifths)))
-            .OrderBy(twin => twin.Notes.Sum(note => Math.Abs(note.Alteration)))
-            .ThenBy(twin => Math.Abs(twin.Tonic.FifthsFromC - home))
-            .ThenBy(twin => twin.Tonic.FifthsFromC)
-            .First();
-    }
-
     private static Key Above(Key first, int semitones)
     {
         // Seven half-steps are one fifth, so a number of half-steps is seven times as many fifths.
         var fifths = first.Tonic.FifthsFromC + (semitones * 7 % Count);
-        return Spelled(first.On(NoteName.FromFifths(fifths > 13 ? fifths - Count : fifths)));
+        return first.On(NoteName.FromFifths(fifths > 13 ? fifths - Count : fifths)).Simplest();
     }
 
     /// <summary>

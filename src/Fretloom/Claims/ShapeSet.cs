@@ -1,0 +1,69 @@
+using Fretloom.Shapes;
+using Fretloom.Theory;
+
+namespace Fretloom.Claims;
+
+/// <summary>Chords of the key by how many notes they have and how they are built.</summary>
+public enum ShapeFamily
+{
+    /// <summary>Two notes, a third apart in the key.</summary>
+    Third,
+
+    /// <summary>Three.</summary>
+    Triad,
+
+    /// <summary>Four: a triad with the key's seventh.</summary>
+    Seventh,
+
+    /// <summary>Four: a triad with the key's sixth.</summary>
+    Sixth,
+}
+
+/// <summary>How the members of a shape lie: <c>in drop 2</c>, <c>in first inversion</c>.</summary>
+/// <param name="Arrangement">Close unless said.</param>
+/// <param name="Inversion">Which member sounds lowest, 0 for the root.</param>
+public readonly record struct ShapeVoicing(Arrangement Arrangement = Arrangement.Close, int Inversion = 0);
+
+/// <summary>Shapes of chords, one note per string, in root position and close position unless said.</summary>
+/// <param name="Voicing">How the members lie.</param>
+/// <param name="Of">On which strings; null for those the sentence chose.</param>
+public abstract record ShapeSet(ShapeVoicing Voicing, OtherStrings? Of)
+{
+    /// <summary><c>every seventh shape</c>, <c>exactly 2 of the triad shapes of strings 3-1</c>.</summary>
+    /// <param name="Quantity">How many.</param>
+    /// <param name="Family">Which chords.</param>
+    /// <param name="Voicing">How the members lie.</param>
+    /// <param name="Of">On which strings.</param>
+    public sealed record Several(
+        Quantity Quantity,
+        ShapeFamily Family,
+        ShapeVoicing Voicing = default,
+        OtherStrings? Of = null
+    ) : ShapeSet(Voicing, Of);
+
+    /// <summary><c>the seventh shape on degree 5</c>.</summary>
+    /// <param name="Family">Which chord.</param>
+    /// <param name="Degree">Of its root, 1 to 7.</param>
+    /// <param name="Voicing">How the members lie.</param>
+    /// <param name="Of">On which strings.</param>
+    public sealed record OnDegree(
+        ShapeFamily Family,
+        int Degree,
+        ShapeVoicing Voicing = default,
+        OtherStrings? Of = null
+    ) : ShapeSet(Voicing, Of);
+
+    /// <summary><c>the dominant seventh shape</c>: a form, whatever its root.</summary>
+    /// <param name="Quality">Which.</param>
+    /// <param name="Voicing">How the members lie.</param>
+    /// <param name="Of">On which strings.</param>
+    public sealed record OfQuality(ShapeQuality Quality, ShapeVoicing Voicing = default, OtherStrings? Of = null)
+        : ShapeSet(Voicing, Of);
+
+    /// <summary><c>the V7 shape</c>.</summary>
+    /// <param name="Numeral">The chord, in the key.</param>
+    /// <param name="Voicing">How the members lie.</param>
+    /// <param name="Of">On which strings.</param>
+    public sealed record ByNumeral(RomanNumeral Numeral, ShapeVoicing Voicing = default, OtherStrings? Of = null)
+        : ShapeSet(Voicing, Of);
+}
