@@ -79,6 +79,24 @@ public abstract record Claim
     /// <param name="Relation">How they lie.</param>
     public sealed record OfFrets(FretSet Frets, Quantity? Quantity, FretRelation Relation) : Claim;
 
+    /// <summary>
+    /// <c>neighbouring full frets lie at most 5 frets apart</c>: from each to the next one up. On the endless neck the last is
+    /// followed by the first, an octave on, and a fret that stands alone is 12 from itself; in a window nothing follows the last. Untested
+    /// where nothing follows anything.
+    /// </summary>
+    /// <param name="Noun">The frets.</param>
+    /// <param name="Frets">How far.</param>
+    public sealed record NeighboursLieApart(FretNoun Noun, Count Frets) : Claim;
+
+    /// <summary>
+    /// <c>the gap between the full frets and the empty frets is exactly 1 fret</c>: the fewest frets, either way, from one of the first to one of the
+    /// second; 0 where they meet. Untested where either is empty.
+    /// </summary>
+    /// <param name="One">From these.</param>
+    /// <param name="Other">To these.</param>
+    /// <param name="Frets">How far.</param>
+    public sealed record GapIs(FretSet One, FretSet Other, Count Frets) : Claim;
+
     /// <summary><c>every seventh shape spans at most 5 frets</c>.</summary>
     /// <param name="Shapes">The shapes spoken of.</param>
     /// <param name="Says">What is said of each.</param>

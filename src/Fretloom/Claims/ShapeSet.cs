@@ -29,6 +29,17 @@ public readonly record struct ShapeVoicing(Arrangement Arrangement = Arrangement
 /// <param name="Of">On which strings; null for those the sentence chose.</param>
 public abstract record ShapeSet(ShapeVoicing Voicing, OtherStrings? Of)
 {
+    /// <summary>How many notes each shape has, and so how many strings it takes.</summary>
+    public int Notes =>
+        this switch
+        {
+            Several several => NotesOf(several.Family),
+            OnDegree onDegree => NotesOf(onDegree.Family),
+            OfQuality ofQuality => ofQuality.Quality.Semitones.Count,
+            ByNumeral byNumeral => byNumeral.Numeral.Quality.MemberCount,
+            _ => throw new NotSupportedException(),
+        };
+
     /// <summary><c>every seventh shape</c>, <c>exactly 2 of the triad shapes of strings 3-1</c>.</summary>
     /// <param name="Quantity">How many.</param>
     /// <param name="Family">Which chords.</param>
@@ -60,10 +71,18 @@ public abstract record ShapeSet(ShapeVoicing Voicing, OtherStrings? Of)
     public sealed record OfQuality(ShapeQuality Quality, ShapeVoicing Voicing = default, OtherStrings? Of = null)
         : ShapeSet(Voicing, Of);
 
-    /// <summary><c>the V7 shape</c>.</summary>
-    /// <param name="Numeral">The chord, in the key.</param>
+    /// <summary><c>the V7 shape</c>; <c>the V65 shape</c> is <c>the V7 shape in first inversion</c>.</summary>
+    /// <param name="Numeral">The chord, in the key, in root position: <paramref name="Voicing"/> holds the inversion.</param>
     /// <param name="Voicing">How the members lie.</param>
     /// <param name="Of">On which strings.</param>
     public sealed record ByNumeral(RomanNumeral Numeral, ShapeVoicing Voicing = default, OtherStrings? Of = null)
         : ShapeSet(Voicing, Of);
+
+    private static int NotesOf(ShapeFamily family) =>
+        family switch
+        {
+            ShapeFamily.Third => 2,
+            ShapeFamily.Triad => 3,
+            _ => 4,
+        };
 }
