@@ -1,0 +1,23 @@
+namespace Fretloom.Claims;
+
+/// <summary>How a claim is checked. What comes out does not depend on it, but for how much is told.</summary>
+public sealed record CheckOptions
+{
+    /// <summary>As a teacher wants it.</summary>
+    public static CheckOptions Default { get; } = new();
+
+    /// <summary>How many failures are told at most, 0 to 32.</summary>
+    public int MostFailures { get; init; } = 12;
+
+    /// <summary>Whether a repair and other places are looked for.</summary>
+    public bool LooksElsewhere { get; init; } = true;
+
+    /// <summary>Whether one tonic decides for twelve where a proof says so.</summary>
+    public bool UsesTransposition { get; init; } = true;
+
+    /// <summary>How many threads at most, at least 1.</summary>
+    public int Threads { get; init; } = Environment.ProcessorCount;
+
+    /// <summary>The cost up to which a claim is checked.</summary>
+    public long Budget { get; init; } = 2_000_000_000;
+}

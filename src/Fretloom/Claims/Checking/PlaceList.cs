@@ -1,0 +1,72 @@
+namespace Fretloom.Claims.Checking;
+
+/// <summary>The string sets of a scope, in their order, made only when asked for: there may be millions.</summary>
+internal sealed class PlaceList
+{
+    private readonly ValueList<Place> _named;
+    private readonly PlaceScope.Tunings? _tunings;
+
+    public PlaceList(PlaceScope scope)
+    {
+        ArgumentNullException.ThrowIfNull(scope);
+        _tunings = scope as PlaceScope.Tunings;
+        _named = scope switch
+        {
+            PlaceScope.On on => [Place.On(on.Instrument, on.Strings)],
+            PlaceScope.Listed listed => ListedStringSets
+                .All.Where(place => !listed.IsPalindromic || place.Strings.IsPalindromic)
+                .Where(place => !listed.IsFourString || place.Strings.Count == 4)
+                .ToValueList(),
+            _ => [],
+        };
+        Count = _tunings is { } tunings ? CountOf(tunings) : _named.Count;
+    }
+
+    public int Count { get; }
+
+    public Place this[int index] => _tunings is null ? _named[index] : Place.Tuned(Steps(index));
+
+    /// <summary>On how many of them a claim can be asked. All tunings of a scope have the same strings, so the first decides.</summary>
+    public int CountOfFitting(Claim claim) =>
+        _tunings is null ? _named.Count(place => Applicability.Applies(place, claim))
+        : Applicability.Applies(this[0], claim) ? Count
+        : 0;
+
+    /// <summary>The steps of a tuning, far to near; the last step varies fastest.</summary>
+    public int[] Steps(int index)
+    {
+        var tunings = _tunings ?? throw new InvalidOperationException("Only tunings are given by their steps.");
+        var steps = new int[tunings.Strings - 1];
+        WriteSteps(index, steps);
+        return steps;
+    }
+
+    /// <summary>As <see cref="Steps"/>, into memory given.</summary>
+    public void WriteSteps(int index, Span<int> steps)
+    {
+        var (least, choices, palindromic) = (_tunings!.Least, _tunings.Most - _tunings.Least + 1, _tunings.IsPalindromic);
+        var free = palindromic ? (steps.Length + 1) / 2 : steps.Length;
+        for (var at = free - 1; at >= 0; at--)
+        {
+            steps[at] = least + index % choices;
+            index /= choices;
+        }
+
+        for (var at = free; at < steps.Length; at++)
+        {
+            steps[at] = steps[steps.Length - 1 - at];
+        }
+    }
+
+    private static int CountOf(PlaceScope.Tunings tunings)
+    {
+        var free = tunings.IsPalindromic ? tunings.Strings / 2 : tunings.Strings - 1;
+        var count = 1;
+        for (var at = 0; at < free; at++)
+        {
+            count *= tunings.Most - tunings.Least + 1;
+        }
+
+        return count;
+    }
+}

@@ -1,0 +1,34 @@
+namespace Fretloom.Claims.Checking;
+
+/// <summary>Which shapes the phrases of a claim name in a case.</summary>
+internal static class PlacedShapes
+{
+    /// <summary>Those that lie somewhere on the neck that is looked at.</summary>
+    public static ValueList<PlacedShape> Of(Case one, ShapeSet set)
+    {
+        var strings = one.StringsOf(set.Of);
+        return ShapeMembers
+            .Of(one.Key, set)
+            .Select(members => PlacedShape.On(one, members, set.Voicing, strings))
+            .Where(shape => shape.Placements.Any())
+            .ToValueList();
+    }
+
+    /// <summary>How many of them are spoken of: all, when the phrase names one.</summary>
+    public static Quantity QuantityOf(ShapeSet set) =>
+        set is ShapeSet.Several several ? several.Quantity : new Quantity.Every();
+
+    /// <summary>The shape of the same size on another degree, on the same strings.</summary>
+    public static PlacedShape OnDegree(Case one, PlacedShape shape, ShapeSet set, int degree)
+    {
+        var family = set switch
+        {
+            ShapeSet.Several several => several.Family,
+            ShapeSet.OnDegree on => on.Family,
+            _ when shape.Frets.Count == 2 => ShapeFamily.Third,
+            _ when shape.Frets.Count == 3 => ShapeFamily.Triad,
+            _ => ShapeFamily.Seventh,
+        };
+        return PlacedShape.On(one, ShapeMembers.OnDegree(one.Key, family, degree), set.Voicing, shape.Strings);
+    }
+}

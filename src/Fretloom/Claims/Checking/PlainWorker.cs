@@ -1,0 +1,49 @@
+using Fretloom.Theory;
+
+namespace Fretloom.Claims.Checking;
+
+/// <summary>Asks the evaluator case by case: for anything a claim can say.</summary>
+internal sealed class PlainWorker : IWorker
+{
+    private const int PlacesInPiece = 16;
+
+    private readonly ClaimSentence _sentence;
+    private readonly PlaceList _places;
+    private readonly ValueList<Key> _keys;
+    private readonly NeckLine _neck;
+
+    private PlainWorker(ClaimSentence sentence, PlaceList places, ValueList<Key> keys)
+    {
+        (_sentence, _places, _keys) = (sentence, places, keys);
+        _neck = new NeckLine(sentence.Window);
+        PlacesThatFit = places.CountOfFitting(sentence.Claim);
+    }
+
+    public int Pieces => (_places.Count + PlacesInPiece - 1) / PlacesInPiece;
+
+    public int PlacesThatFit { get; }
+
+    public static PlainWorker For(ClaimSentence sentence, PlaceList places, ValueList<Key> keys) =>
+        new(sentence, places, keys);
+
+    public IWorker Another() => this;
+
+    public void Do(int piece, ReadOnlySpan<Tally> tallies, CancellationToken cancellation)
+    {
+        var last = Math.Min(_places.Count, (piece + 1) * PlacesInPiece);
+        for (var index = piece * PlacesInPiece; index < last; index++)
+        {
+            var place = _places[index];
+            if (!Applicability.Applies(place, _sentence.Claim))
+            {
+                continue;
+            }
+
+            for (var key = 0; key < _keys.Count; key++)
+            {
+                cancellation.ThrowIfCancellationRequested();
+                tallies[key].Add(index, Evaluator.Of(new Case(place, _keys[key], _neck), _sentence.Claim));
+            }
+        }
+    }
+}

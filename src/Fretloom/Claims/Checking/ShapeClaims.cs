@@ -1,0 +1,51 @@
+using Fretloom.Neck;
+
+namespace Fretloom.Claims.Checking;
+
+/// <summary>Claims about shapes.</summary>
+internal static class ShapeClaims
+{
+    public static Outcome Of(Case one, Claim.OfShapes claim) =>
+        Outcomes.Of(
+            PlacedShapes.QuantityOf(claim.Shapes),
+            PlacedShapes.Of(one, claim.Shapes),
+            shape => Is(one, claim, shape)
+        );
+
+    /// <summary>Whether what is said is true of one shape.</summary>
+    public static bool Is(Case one, Claim.OfShapes claim, PlacedShape shape) =>
+        claim.Says switch
+        {
+            ShapePredicate.Spans spans => spans.Frets.Admits(shape.Span),
+            ShapePredicate.Stretches stretches => ShapesInHand.Stretches(one, shape, stretches.Millimetres),
+            ShapePredicate.IsOwnHalfTurn => shape.IsHalfTurnOf(shape),
+            ShapePredicate.IsOwnMirror => shape.IsMirrorOf(shape),
+            ShapePredicate.IsHalfTurnOf of => IsToOthers(one, of.Shapes, shape.IsHalfTurnOf),
+            ShapePredicate.IsMirrorOf of => IsToOthers(one, of.Shapes, shape.IsMirrorOf),
+            ShapePredicate.HasSameFormAs same => IsToOthers(one, same.Shapes, shape.HasFormOf),
+            ShapePredicate.IsThatOfDegree that => shape.Lies(
+                PlacedShapes.OnDegree(one, shape, claim.Shapes, that.Degree),
+                that.Frets
+            ),
+            ShapePredicate.BeginsOn on => HasEndOn(one, shape, ShapeEnd.First, on.Frets),
+            ShapePredicate.EndsOn on => HasEndOn(one, shape, ShapeEnd.Last, on.Frets),
+            ShapePredicate.HasRootOn on => HasEndOn(one, shape, ShapeEnd.Root, on.Frets),
+            ShapePredicate.CanBePlayed played => ShapesInHand.CanBePlayed(one, shape, played.Hand),
+            ShapePredicate.IsFingeredAs of => IsToOthers(
+                one,
+                of.Shapes,
+                other => ShapesInHand.AreFingeredAlike(one, shape, other, of.Shapes)
+            ),
+            _ => throw new ArgumentOutOfRangeException(nameof(claim)),
+        };
+
+    private static bool IsToOthers(Case one, ShapeSet others, Func<PlacedShape, bool> isSo) =>
+        Outcomes.IsTrueOf(PlacedShapes.QuantityOf(others), PlacedShapes.Of(one, others), isSo);
+
+    /// <summary>Whether it lies with an end on the frets, somewhere on the neck that is looked at.</summary>
+    private static bool HasEndOn(Case one, PlacedShape shape, ShapeEnd end, FretSet frets)
+    {
+        var there = FretSets.Of(one, frets);
+        return shape.Ends(end).Any(fret => there.Contains(fret));
+    }
+}

@@ -1,0 +1,80 @@
+using Fretloom.Neck;
+using Fretloom.Theory;
+
+namespace Fretloom.Claims;
+
+/// <summary>What a claim comes to.</summary>
+public enum Verdict
+{
+    /// <summary>At least one case was tested and none fails.</summary>
+    Holds,
+
+    /// <summary>At least one case fails.</summary>
+    Fails,
+
+    /// <summary>No case has anything to speak about.</summary>
+    NothingToTest,
+
+    /// <summary>There is no case that the claim can be asked of.</summary>
+    DoesNotApply,
+}
+
+/// <summary>What came of checking a sentence. A case is one key on one string set.</summary>
+/// <param name="Sentence">The sentence.</param>
+/// <param name="Verdict">What it comes to.</param>
+/// <param name="Cases">Cases that the claim can be asked of.</param>
+/// <param name="DistinctCases">How many of them are left when keys that decide each other count once.</param>
+/// <param name="Failing">Cases in which it is false.</param>
+/// <param name="Untested">Cases in which there is nothing to speak about.</param>
+/// <param name="NotApplicable">Further cases that it cannot be asked of: strings that are not there, shapes of another size.</param>
+/// <param name="Failures">Failing cases, the smallest first: fewest accidentals in the key, then lowest fret; a bounded number of them.</param>
+/// <param name="Repair">The shortest change found that makes it true; null when it is true or none was found.</param>
+/// <param name="Elsewhere">In which other keys and on which other string sets it is true; null when not asked for or nothing was tested.</param>
+public sealed record ClaimVerdict(
+    ClaimSentence Sentence,
+    Verdict Verdict,
+    long Cases,
+    long DistinctCases,
+    long Failing,
+    long Untested,
+    long NotApplicable,
+    ValueList<ClaimFailure> Failures,
+    ClaimRepair? Repair,
+    ClaimElsewhere? Elsewhere
+);
+
+/// <summary>A case in which a claim is false.</summary>
+/// <param name="Key">The key.</param>
+/// <param name="Place">The string set as it is called: <c>guitar strings 4-1</c>, <c>steps 5 4 5</c>.</param>
+/// <param name="Instrument">What to draw it on; for a mere tuning a neck of a guitar's measures.</param>
+/// <param name="Strings">The strings looked at.</param>
+/// <param name="Why">A sentence that shows it, with a full stop.</param>
+/// <param name="Frets">Places along the neck that show it, ascending, halves allowed; 0 to 11 on the endless neck.</param>
+/// <param name="Spots">Spots that show it, by the neck's own frets.</param>
+public sealed record ClaimFailure(
+    Key Key,
+    string Place,
+    Instrument Instrument,
+    StringSet Strings,
+    string Why,
+    ValueList<double> Frets,
+    ValueList<Spot> Spots
+);
+
+/// <summary>A change that makes a sentence true.</summary>
+/// <param name="Sentence">The changed sentence; it was checked and holds.</param>
+/// <param name="Words">What to write, a part of a sentence: <c>in every major key</c>, <c>exactly 3</c>.</param>
+/// <param name="Message">A sentence: <c>It fails in harmonic minor only; it holds if you write "in every major key".</c></param>
+public sealed record ClaimRepair(ClaimSentence Sentence, string Words, string Message);
+
+/// <summary>Where a claim is true beside where it was asked.</summary>
+/// <param name="Kinds">Of major, natural, harmonic and melodic minor: the kinds in every key of which it holds on the same string sets.</param>
+/// <param name="ListedSets">Names of the listed string sets on which it holds in the same keys.</param>
+/// <param name="ListedSetsAsked">On how many listed string sets it can be asked.</param>
+/// <param name="NearestFailure">The nearest string set on which it fails in the same keys; null when it fails on none that was tried.</param>
+public sealed record ClaimElsewhere(
+    ValueList<ScaleKind> Kinds,
+    ValueList<string> ListedSets,
+    int ListedSetsAsked,
+    ClaimFailure? NearestFailure
+);
