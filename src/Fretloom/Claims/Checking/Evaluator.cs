@@ -6,7 +6,9 @@ internal static class Evaluator
     public static Outcome Of(Case one, Claim claim) =>
         claim switch
         {
-            Claim.If condition => Of(one, condition.Condition) == Outcome.Holds ? Of(one, condition.Then) : Outcome.Untested,
+            Claim.If condition => Of(one, condition.Condition) == Outcome.Holds
+                ? Of(one, condition.Then)
+                : Outcome.Untested,
             Claim.And and => Outcomes.And(and.Parts.Select(part => Of(one, part))),
             Claim.Or or => Outcomes.Or(or.Parts.Select(part => Of(one, part))),
             Claim.ThereAre there => Outcomes.Of(there.Count.Admits(one.FretsOf(there.Noun).Count)),

@@ -8,7 +8,9 @@ internal static class FretSets
         {
             FretSet.Named named => one.FretsOf(named.Noun),
             FretSet.OfDegree of => one.FretsOfDegree(of.Degree, of.String),
-            FretSet.OfShapes of => one.Neck.Set(PlacedShapes.Of(one, of.Shapes).SelectMany(shape => shape.Ends(of.End))),
+            FretSet.OfShapes of => one.Neck.Set(
+                PlacedShapes.Of(one, of.Shapes).SelectMany(shape => shape.Ends(of.End))
+            ),
             FretSet.Numbers numbers => one.Neck.Set(numbers.Frets.Select(fret => 2 * fret)),
             FretSet.Moved moved => one.Neck.Moved(Of(one, moved.Set), moved.Frets),
             _ => throw new ArgumentOutOfRangeException(nameof(set)),
@@ -23,7 +25,8 @@ internal static class FretSets
             FretRelation.LieNextTo next => Each(
                 frets,
                 Of(one, next.Frets),
-                (others, fret) => others.Contains(one.Neck.Normal(fret - 2)) || others.Contains(one.Neck.Normal(fret + 2))
+                (others, fret) =>
+                    others.Contains(one.Neck.Normal(fret - 2)) || others.Contains(one.Neck.Normal(fret + 2))
             ),
             FretRelation.LieApart apart => Each(
                 frets,

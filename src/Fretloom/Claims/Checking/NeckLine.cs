@@ -19,7 +19,9 @@ internal sealed class NeckLine(FretRange? window)
 
     /// <summary>Every place looked at, in half frets.</summary>
     public IEnumerable<int> HalfFrets =>
-        window is { } range ? Enumerable.Range(2 * range.First, 2 * (range.Last - range.First) + 1) : Enumerable.Range(0, Octave);
+        window is { } range
+            ? Enumerable.Range(2 * range.First, 2 * (range.Last - range.First) + 1)
+            : Enumerable.Range(0, Octave);
 
     public int Normal(int halfFret) => window is null ? Modulo.Of(halfFret, Octave) : halfFret;
 

@@ -4,8 +4,7 @@ namespace Fretloom.Claims.Checking;
 internal static class Parts
 {
     /// <summary>The claim, and every claim, relation, predicate, set of frets or shapes, and noun within it; the outer before the inner.</summary>
-    public static IEnumerable<object> Of(object? part) =>
-        part is null ? [] : Inner(part).SelectMany(Of).Prepend(part);
+    public static IEnumerable<object> Of(object? part) => part is null ? [] : Inner(part).SelectMany(Of).Prepend(part);
 
     private static IEnumerable<object?> Inner(object part) =>
         part switch

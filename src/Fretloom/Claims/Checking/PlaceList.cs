@@ -44,7 +44,11 @@ internal sealed class PlaceList
     /// <summary>As <see cref="Steps"/>, into memory given.</summary>
     public void WriteSteps(int index, Span<int> steps)
     {
-        var (least, choices, palindromic) = (_tunings!.Least, _tunings.Most - _tunings.Least + 1, _tunings.IsPalindromic);
+        var (least, choices, palindromic) = (
+            _tunings!.Least,
+            _tunings.Most - _tunings.Least + 1,
+            _tunings.IsPalindromic
+        );
         var free = palindromic ? (steps.Length + 1) / 2 : steps.Length;
         for (var at = free - 1; at >= 0; at--)
         {

@@ -6,7 +6,13 @@ namespace Fretloom.Claims.Checking;
 /// <param name="Frets">A fret for each, from the string's own nut; may be negative. Only differences count when the root is left open.</param>
 /// <param name="RootAt">The index of the string that sounds the root.</param>
 /// <param name="Neck">The neck.</param>
-internal sealed record PlacedShape(ShapeMembers Of, OpenStrings Strings, ValueList<int> Frets, int RootAt, NeckLine Neck)
+internal sealed record PlacedShape(
+    ShapeMembers Of,
+    OpenStrings Strings,
+    ValueList<int> Frets,
+    int RootAt,
+    NeckLine Neck
+)
 {
     /// <summary>Whether it lies anywhere, or is a form that may lie everywhere.</summary>
     public bool HasPlace => Of.Root is not null;
@@ -21,7 +27,8 @@ internal sealed record PlacedShape(ShapeMembers Of, OpenStrings Strings, ValueLi
         {
             var (lowest, highest) = (Frets.Min(), Frets.Max());
             return HasPlace ? Neck.Octaves(lowest, highest).Select(octave => 12 * octave)
-                : Neck.Window is { } window ? Enumerable.Range(window.First - lowest, Math.Max(0, window.Count - Span + 1))
+                : Neck.Window is { } window
+                    ? Enumerable.Range(window.First - lowest, Math.Max(0, window.Count - Span + 1))
                 : [0];
         }
     }
@@ -65,7 +72,9 @@ internal sealed record PlacedShape(ShapeMembers Of, OpenStrings Strings, ValueLi
     public bool Lies(PlacedShape other, int movedFrets) =>
         Strings.Numbers == other.Strings.Numbers
         && HasFormOf(other)
-        && Placements.Any(mine => other.Placements.Any(theirs => Meet(Frets[0] + mine, other.Frets[0] + theirs + movedFrets)));
+        && Placements.Any(mine =>
+            other.Placements.Any(theirs => Meet(Frets[0] + mine, other.Frets[0] + theirs + movedFrets))
+        );
 
     /// <summary>Whether the half-turn about a place carries it to another, in a string set.</summary>
     /// <param name="chosen">The string set that is turned.</param>
@@ -96,7 +105,8 @@ internal static class Forms
     public static bool AreAlike(ValueList<int> one, ValueList<int> other) =>
         one.Count == other.Count && one.Zip(other, (a, b) => a - b).Distinct().Count() == 1;
 
-    public static ValueList<int> HalfTurned(ValueList<int> frets) => frets.Reverse().Select(fret => -fret).ToValueList();
+    public static ValueList<int> HalfTurned(ValueList<int> frets) =>
+        frets.Reverse().Select(fret => -fret).ToValueList();
 
     public static ValueList<int> Mirrored(ValueList<int> frets) => frets.Select(fret => -fret).ToValueList();
 }

@@ -62,7 +62,10 @@ internal sealed record ShapeMembers(string Name, string? Symbol, int? Root, Valu
         }
 
         var lowest = close.Min(voice => voice.Height);
-        return close.OrderBy(voice => voice.Height).Select(voice => (voice.Member, voice.Height - lowest)).ToValueList();
+        return close
+            .OrderBy(voice => voice.Height)
+            .Select(voice => (voice.Member, voice.Height - lowest))
+            .ToValueList();
     }
 
     private static ShapeMembers ByNumeral(Key key, RomanNumeral numeral)

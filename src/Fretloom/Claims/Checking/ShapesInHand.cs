@@ -8,8 +8,7 @@ internal static class ShapesInHand
 {
     /// <summary>Whether the millimetres between the lowest and the highest fingertip meet a condition everywhere; open strings do not count.</summary>
     public static bool Stretches(Case one, PlacedShape shape, Count millimetres) =>
-        Everywhere(one.Place, shape)
-            .All(at => AdmitsLength(millimetres, at.Instrument.StretchMm(at.Spots)));
+        Everywhere(one.Place, shape).All(at => AdmitsLength(millimetres, at.Instrument.StretchMm(at.Spots)));
 
     /// <summary>Whether a hand takes it everywhere with one finger a note, and not very wide.</summary>
     public static bool CanBePlayed(Case one, PlacedShape shape, HandSize hand) =>
@@ -22,7 +21,8 @@ internal static class ShapesInHand
     public static bool AreFingeredAlike(Case one, PlacedShape shape, PlacedShape other, ShapeSet others)
     {
         var theirs = Everywhere(one.Place, other, others.Of?.Instrument).Select(Fingers).FirstOrDefault();
-        return theirs is not null && Everywhere(one.Place, shape).All(at => Fingers(at)?.SequenceEqual(theirs) ?? false);
+        return theirs is not null
+            && Everywhere(one.Place, shape).All(at => Fingers(at)?.SequenceEqual(theirs) ?? false);
     }
 
     /// <summary>Its spots at each place, the farthest string first.</summary>

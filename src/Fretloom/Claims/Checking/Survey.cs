@@ -18,7 +18,8 @@ internal sealed record Survey(
 {
     public long Cases => (long)PlacesThatFit * Keys.Count;
 
-    public long DistinctCases => (long)PlacesThatFit * (Transposition.Settles(Sentence) ? Keys.Count / Transposition.Tonics : Keys.Count);
+    public long DistinctCases =>
+        (long)PlacesThatFit * (Transposition.Settles(Sentence) ? Keys.Count / Transposition.Tonics : Keys.Count);
 
     public long NotApplicable => (long)(Places.Count - PlacesThatFit) * Keys.Count;
 
