@@ -82,7 +82,8 @@ public static class ShowParser
             : SentenceResult<T>.Wrong(Repairs.Error(text, wrong, phrase => ReadAll(phrase).Failure));
     }
 
-    private static SentenceError? TooLong(string text) =>
+    /// <summary>The error for a text that is too long; null for any other.</summary>
+    internal static SentenceError? TooLong(string text) =>
         text.Length <= MaxLength
             ? null
             : new SentenceError(

@@ -9,6 +9,9 @@ internal sealed record Failure(int Start, int Length, string Message, params Edi
 {
     private const int LongestWordShown = 40;
 
+    /// <summary>Whether the message itself names the first change, so that it is not said again.</summary>
+    public bool NamesChange { get; init; }
+
     /// <summary>A failure at a token.</summary>
     public static Failure At(Token token, string message, params Edit[] edits) =>
         new(token.Start, token.Length, message, edits);

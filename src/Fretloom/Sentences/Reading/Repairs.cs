@@ -14,7 +14,10 @@ internal static class Repairs
             var repair = new SentenceRepair(edit.Start + 1, edit.Length, edit.Text);
             if (read(repair.ApplyTo(text)) is not { } next || next.Start >= edit.Start + edit.Text.Length)
             {
-                return Plain(failure, $"; did you mean '{edit.Text}'?") with { Repair = repair };
+                return Plain(failure, failure.NamesChange ? "" : $"; did you mean '{edit.Text}'?") with
+                {
+                    Repair = repair,
+                };
             }
         }
 

@@ -1,3 +1,4 @@
+using Fretloom.Claims;
 using Fretloom.Neck;
 
 namespace Fretloom.Sentences.Reading;
@@ -9,6 +10,10 @@ internal static class Vocabulary
     private const string Understood =
         "show instrument an my each all no per only just right handed number note hands players inversions adult's fingerings millimetres millimeters kind double flat sharp";
 
+    // Those of claims, apart from the names of shapes.
+    private const string Claimed =
+        "every each key mode listed palindromic four string strings set sets tuning tunings that is are steps if then there exactly at least most more fewer less than many full empty fret frets half-turn half-turns centre centres center centers of or moved up down lies lie next above below includes include avoids avoid carried themselves itself by carries carry swaps swap degree stands some root last neighbouring neighboring gap between apart pattern own mirror mirrors flip same form shape shapes spans span stretches stretch mm millimetre millimeter begins begin ends end has have its their those fingered like can be played finger to";
+
     private static readonly HashSet<string> Words = new(
         Phrases
             .All.SelectMany(kind => kind.Examples)
@@ -17,6 +22,8 @@ internal static class Vocabulary
             .SelectMany(word => word.Split('-').Append(word))
             .Concat(Notes.KindWords)
             .Concat(Numbers.Words)
+            .Concat(ShapeQuality.All.SelectMany(quality => quality.Name.Split(' ')))
+            .Concat(Claimed.Split(' '))
             .Concat(Understood.Split(' ')),
         StringComparer.OrdinalIgnoreCase
     );

@@ -20,18 +20,26 @@ internal static class CapoPhrase
             "without a capo"
         );
 
+    private static Failure? Read(Cursor at, ShowDraft draft)
+    {
+        var failure = Read(at, out int fret);
+        draft.Sentence = draft.Sentence with { Capo = fret };
+        return failure;
+    }
+
     private static int Lead(Cursor at) =>
         !at.Current.IsAny("with", "without") ? 0
         : at.Peek(1).IsAny("a", "the", "no") ? 2
         : 1;
 
-    private static Failure? Read(Cursor at, ShowDraft draft)
+    /// <summary>Reads the whole phrase; 0 for none.</summary>
+    public static Failure? Read(Cursor at, out int fret)
     {
+        fret = 0;
         var isWithout = at.Is("without") || at.Peek(1).Is("no");
         at.Skip(Lead(at) + 1);
         if (isWithout)
         {
-            draft.Sentence = draft.Sentence with { Capo = 0 };
             return null;
         }
 
@@ -40,7 +48,7 @@ internal static class CapoPhrase
         var isNamed = at.AcceptAny("fret");
         var token = at.Current;
         var ordinal = Numbers.Ordinal(token);
-        if ((Numbers.Cardinal(token) ?? ordinal) is not { } fret)
+        if ((Numbers.Cardinal(token) ?? ordinal) is not { } number)
         {
             return Failure.Expected("the fret of the capo, such as '2'", token);
         }
@@ -51,7 +59,7 @@ internal static class CapoPhrase
             return Failure.Expected($"'fret' after '{token.Text}'", at.Current, "fret");
         }
 
-        draft.Sentence = draft.Sentence with { Capo = fret };
+        fret = number;
         return fret <= HighestFret
             ? null
             : Failure.At(token, $"a capo sits at fret 1 to {HighestFret}, found {Failure.Shown(token)}");

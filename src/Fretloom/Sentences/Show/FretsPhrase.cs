@@ -60,7 +60,8 @@ internal static class FretsPhrase
         return ReadFret(at, out var last) ?? Range(firstToken, at.Previous, first, last, draft);
     }
 
-    private static Failure? ReadFret(Cursor at, out int fret)
+    /// <summary>Reads the number of a fret, 0 to 40.</summary>
+    public static Failure? ReadFret(Cursor at, out int fret)
     {
         var token = at.Current;
         fret = Numbers.Cardinal(token) ?? -1;

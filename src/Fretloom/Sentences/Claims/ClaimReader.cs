@@ -1,0 +1,38 @@
+using Fretloom.Claims;
+using Fretloom.Sentences.Reading;
+
+namespace Fretloom.Sentences.Claims;
+
+/// <summary>Reads a whole claim: where and in which keys, what is said, and the full stop.</summary>
+internal static class ClaimReader
+{
+    /// <summary>Reads a sentence; the first thing that is wrong, or null.</summary>
+    public static Failure? Read(string text, ClaimDefaults defaults, out ClaimSentence? sentence)
+    {
+        sentence = null;
+        var at = new Cursor(text);
+        var scope = new Scope(defaults);
+        Claim? claim = null;
+        var failure = ScopePhrases.Read(at, scope) ?? Compound.Read(at, scope, out claim) ?? Stop(at);
+        if (failure is not null)
+        {
+            return Signs.Unreadable(text) is { } sign && sign.Start < failure.Start + failure.Length ? sign : failure;
+        }
+
+        sentence = new ClaimSentence(scope.Keys!, scope.Places!, scope.Window, claim!);
+        return null;
+    }
+
+    private static Failure? Stop(Cursor at)
+    {
+        var found = at.Current;
+        return found.Kind != TokenKind.End ? Failure.Expected("a full stop, 'and' or 'or'", found, "and", "or")
+            : found.Length == 0
+                ? Failure.At(
+                    found,
+                    $"expected a full stop, 'and' or 'or', found {Failure.Shown(found)}",
+                    new Edit(found.Start, 0, ".")
+                )
+            : null;
+    }
+}

@@ -1,0 +1,54 @@
+using Fretloom.Claims;
+using Fretloom.Sentences.Reading;
+
+namespace Fretloom.Sentences.Claims;
+
+/// <summary><c>full frets</c>, <c>empty fret of strings 4-2</c>, <c>half-turn centres</c>.</summary>
+internal static class FretNouns
+{
+    /// <summary>What is said to stand where a set of frets should.</summary>
+    public const string Expected = "a fret set (full frets, empty frets, half-turn centres)";
+
+    /// <summary>The words that begin one.</summary>
+    public static readonly string[] Openings = ["full", "empty", "half-turn"];
+
+    /// <summary>Whether one begins some tokens ahead; a half-turn without its centre is none.</summary>
+    public static bool Begins(Cursor at, int ahead = 0) =>
+        at.Peek(ahead).IsAny("full", "empty")
+        || (at.Peek(ahead).Is("half-turn") && at.Peek(ahead + 1).IsAny("centre", "centres", "center", "centers"));
+
+    /// <summary>Reads one, in the singular or plural.</summary>
+    public static Failure? Read(Cursor at, Scope scope, out FretNoun noun)
+    {
+        noun = new FretNoun(FretKind.Full);
+        var first = at.Current;
+        if (first.Is("half-turn"))
+        {
+            at.Skip();
+            if (!at.AcceptAny("centre", "centres", "center", "centers"))
+            {
+                return Failure.Expected("'centre' or 'centres' after 'half-turn'", at.Current, "centre", "centres");
+            }
+        }
+        else
+        {
+            if (!at.AcceptAny("full", "empty"))
+            {
+                return Failure.Expected(Expected, first, Openings);
+            }
+
+            if (!at.AcceptAny("fret", "frets"))
+            {
+                return Failure.Expected($"'fret' or 'frets' after '{first.Text}'", at.Current, "fret", "frets");
+            }
+        }
+
+        var kind =
+            first.Is("full") ? FretKind.Full
+            : first.Is("empty") ? FretKind.Empty
+            : FretKind.HalfTurnCentre;
+        var failure = OfStrings.Read(at, scope, out var of);
+        noun = new FretNoun(kind, of);
+        return failure;
+    }
+}

@@ -1,0 +1,118 @@
+using Fretloom.Claims;
+using Fretloom.Sentences.Reading;
+
+namespace Fretloom.Sentences.Claims;
+
+/// <summary>How frets lie to others: <c>lie on</c>, <c>lie next to</c>, <c>lie 1 fret above</c>, <c>include</c>, <c>avoid</c>, <c>are</c>.</summary>
+internal static class FretRelations
+{
+    private static readonly string[] Verbs = ["lies", "lie", "includes", "include", "avoids", "avoid", "is", "are"];
+
+    /// <summary>Reads a relation.</summary>
+    /// <param name="at">The place.</param>
+    /// <param name="scope">What the sentence speaks of.</param>
+    /// <param name="isWhole">Whether the frets before it are spoken of as a whole, and so may be equal to others.</param>
+    /// <param name="relation">What was read.</param>
+    public static Failure? Read(Cursor at, Scope scope, bool isWhole, out FretRelation? relation)
+    {
+        relation = null;
+        var verb = at.Current;
+        at.Skip(verb.IsAny(Verbs) ? 1 : 0);
+        return verb.IsAny("lies", "lie") ? ReadLie(at, scope, verb, out relation)
+            : verb.IsAny("includes", "include")
+                ? ReadFrets(at, scope, frets => new FretRelation.Include(frets), out relation)
+            : verb.IsAny("avoids", "avoid") ? ReadFrets(at, scope, frets => new FretRelation.Avoid(frets), out relation)
+            : verb.IsAny("is", "are") ? ReadAre(at, scope, isWhole, verb, out relation)
+            : Failure.Expected(
+                isWhole
+                    ? "how the frets lie ('lie on', 'lie next to', 'lie 1 fret above', 'include', 'avoid', 'are')"
+                    : "how the fret lies ('lies on', 'lies next to', 'lies 1 fret above', 'includes', 'avoids')",
+                verb,
+                Verbs
+            );
+    }
+
+    private static Failure? ReadLie(Cursor at, Scope scope, Token verb, out FretRelation? relation)
+    {
+        relation = null;
+        if (at.Accept("on"))
+        {
+            return ReadFrets(at, scope, frets => new FretRelation.LieOn(frets), out relation);
+        }
+
+        if (at.Accept("next"))
+        {
+            return at.Accept("to")
+                ? ReadFrets(at, scope, frets => new FretRelation.LieNextTo(frets), out relation)
+                : Failure.Expected("'to' after 'next'", at.Current, "to");
+        }
+
+        if (Numbers.Cardinal(at.Current) is null)
+        {
+            return Failure.Expected(
+                $"'on', 'next to' or a distance such as '1 fret above' after '{verb.Text}'",
+                at.Current,
+                ["on", "next", .. Numbers.Words]
+            );
+        }
+
+        if (Moves.ReadFrets(at, out var distance) is { } failure)
+        {
+            return failure;
+        }
+
+        var isBelow = at.Is("below");
+        return at.AcceptAny("above", "below")
+            ? ReadFrets(
+                at,
+                scope,
+                frets => new FretRelation.LieApart(isBelow ? -distance : distance, frets),
+                out relation
+            )
+            : Failure.Expected("'above' or 'below'", at.Current, "above", "below");
+    }
+
+    private static Failure? ReadAre(Cursor at, Scope scope, bool isWhole, Token verb, out FretRelation? relation)
+    {
+        relation = null;
+        if (at.Accept("carried"))
+        {
+            return ReadCarried(at, out relation);
+        }
+
+        return isWhole
+            ? ReadFrets(at, scope, frets => new FretRelation.Are(frets), out relation)
+            : Failure.At(
+                at.Current,
+                $"expected 'lies on' (use 'are' only after 'the'), found {Failure.Shown(at.Current)}",
+                Edit.Of(verb, "lies on")
+            );
+    }
+
+    private static Failure? ReadCarried(Cursor at, out FretRelation? relation)
+    {
+        relation = null;
+        foreach (var word in "to themselves by the half-turn".Split(' '))
+        {
+            if (!at.Accept(word) && !(word == "themselves" && at.Accept("itself")))
+            {
+                return Failure.Expected($"'{word}' after '{at.Previous.Text}'", at.Current, word);
+            }
+        }
+
+        relation = new FretRelation.AreCarriedToThemselves();
+        return null;
+    }
+
+    private static Failure? ReadFrets(
+        Cursor at,
+        Scope scope,
+        Func<FretSet, FretRelation> make,
+        out FretRelation? relation
+    )
+    {
+        var failure = FretSets.Read(at, scope, out var frets);
+        relation = failure is null ? make(frets!) : null;
+        return failure;
+    }
+}

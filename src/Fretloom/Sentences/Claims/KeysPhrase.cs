@@ -1,0 +1,95 @@
+using Fretloom.Claims;
+using Fretloom.Sentences.Reading;
+using Fretloom.Sentences.Show;
+using Fretloom.Theory;
+
+namespace Fretloom.Sentences.Claims;
+
+/// <summary><c>in every key</c>, <c>in every harmonic minor key</c>, <c>in every mode</c>, <c>in the key of D major</c>.</summary>
+internal static class KeysPhrase
+{
+    private static readonly string[] EveryWords = [.. Notes.KindWords, "key", "mode"];
+
+    /// <summary>Reads the phrase, which begins with <c>in</c>.</summary>
+    public static Failure? Read(Cursor at, out KeyScope? keys)
+    {
+        keys = null;
+        at.Skip();
+        if (at.AcceptAny("every", "each", "all", "any"))
+        {
+            return ReadEvery(at, out keys);
+        }
+
+        if (at.Accept("the") && !at.Accept("key", "of"))
+        {
+            return Failure.Expected("'key of' after 'the'", at.Current, "key");
+        }
+
+        if (at.Previous.Is("in") && Notes.German(at.Current) is null && Notes.Read(at, 0, out _) == 0)
+        {
+            return Failure.Expected("'every' or 'the key of'", at.Current, "every", "the");
+        }
+
+        return ReadOne(at, out keys);
+    }
+
+    private static Failure? ReadEvery(Cursor at, out KeyScope? keys)
+    {
+        keys = null;
+        if (at.AcceptAny("key", "keys"))
+        {
+            keys = new KeyScope.EveryKey();
+            return null;
+        }
+
+        if (at.AcceptAny("mode", "modes"))
+        {
+            keys = new KeyScope.EveryMode();
+            return null;
+        }
+
+        var first = at.Current;
+        var (kind, count) = Notes.ReadKind(at, 0);
+        if (kind is null)
+        {
+            return Failure.Expected(
+                $"'key', 'mode' or a kind of key such as 'major' or 'harmonic minor' after '{at.Previous.Text}'",
+                first,
+                EveryWords
+            );
+        }
+
+        at.Skip(count);
+        if (!kind.IsSevenNote)
+        {
+            return Failure.At(first, at.Previous, $"a key has seven notes and {kind} has {kind.Intervals.Count}");
+        }
+
+        keys = IsAnyMinor(first, count) ? new KeyScope.EveryMinorKey() : new KeyScope.EveryOf(kind);
+        return at.AcceptAny("key", "keys", "mode", "modes")
+            ? null
+            : Failure.Expected($"'key' after '{at.Previous.Text}'", at.Current, "key", "keys");
+    }
+
+    private static Failure? ReadOne(Cursor at, out KeyScope? keys)
+    {
+        keys = null;
+        var length = Notes.Read(at, 0, out _);
+        var tonic = at.Words(0, length);
+        var kind = at.Peek(length);
+        if (length > 0 && IsAnyMinor(kind, Notes.ReadKind(at, length).Count))
+        {
+            return Failure.At(
+                kind,
+                $"which minor? say '{tonic} natural minor', '{tonic} harmonic minor' or '{tonic} melodic minor'",
+                Edit.Of(kind, "natural minor")
+            );
+        }
+
+        var failure = KeyPhrase.Read(at, out var key);
+        keys = key is null ? null : new KeyScope.One(key);
+        return failure;
+    }
+
+    private static bool IsAnyMinor(Token token, int count) => token.Is("minor") && count == 1;
+}

@@ -1,0 +1,70 @@
+using Fretloom.Claims;
+using Fretloom.Sentences.Reading;
+using Fretloom.Sentences.Show;
+
+namespace Fretloom.Sentences.Claims;
+
+/// <summary><c>of strings 4-2</c>, <c>of the top strings</c>, <c>of ukulele strings 4-1</c>, <c>of the ukulele</c>.</summary>
+internal static class OfStrings
+{
+    /// <summary>Reads the phrase if it stands here; null when it does not.</summary>
+    public static Failure? Read(Cursor at, Scope scope, out OtherStrings? of)
+    {
+        of = null;
+        return at.Accept("of") ? ReadPlace(at, scope, out of) : null;
+    }
+
+    private static Failure? ReadPlace(Cursor at, Scope scope, out OtherStrings? of)
+    {
+        of = null;
+        var said = new List<(int Number, Token Place)>();
+        if (StringNames.Begins(at, scope))
+        {
+            var failure = StringNames.Read(at, scope, said, out var chosen);
+            of = new OtherStrings(failure is null ? chosen : null);
+            return failure ?? OutsideChosen(said, scope);
+        }
+
+        if (InstrumentPhrase.Read(at, out var instrument) is { } unknown)
+        {
+            return Unknown(at, scope, unknown);
+        }
+
+        if (!StringNames.Begins(at, scope))
+        {
+            of = new OtherStrings(null, instrument);
+            return null;
+        }
+
+        var wrong = StringNames.Read(at, scope, said, out var strings) ?? StringNames.Missing(said, instrument!);
+        of = new OtherStrings(strings, instrument);
+        return wrong;
+    }
+
+    /// <summary>The failure for strings that are not among those chosen; unknown, and so null, for listed sets and tunings.</summary>
+    public static Failure? OutsideChosen(List<(int Number, Token Place)> said, Scope scope)
+    {
+        if (scope.ChosenInstrument is not { } instrument || scope.ChosenStrings is not { } chosen)
+        {
+            return null;
+        }
+
+        var outside = said.Where(one => !chosen.Numbers.Contains(one.Number)).ToList();
+        return StringNames.Missing(said, instrument)
+            ?? (
+                outside.Count == 0
+                    ? null
+                    : Failure.At(
+                        outside[0].Place,
+                        $"string {outside[0].Number} is not in the chosen set, {instrument} strings {chosen}"
+                    )
+            );
+    }
+
+    private static Failure Unknown(Cursor at, Scope scope, Failure unknown) =>
+        Failure.At(
+            at.Current,
+            $"expected 'strings 4-2' or an instrument after 'of', found {Failure.Shown(at.Current)}",
+            [.. Spelling.Edits(at.Current, ["strings", "string"]), .. StringNames.Near(at, scope), .. unknown.Edits]
+        );
+}

@@ -1,0 +1,115 @@
+using Fretloom.Claims;
+using Fretloom.Neck;
+using Fretloom.Sentences.Reading;
+
+namespace Fretloom.Sentences.Claims;
+
+/// <summary>The parts of what a claim speaks of.</summary>
+internal enum ScopePart
+{
+    Keys,
+    Instrument,
+    Strings,
+    Frets,
+    Capo,
+}
+
+/// <summary>What a claim speaks of, as far as it was read; complete when the claim itself begins.</summary>
+internal sealed class Scope(ClaimDefaults defaults)
+{
+    private readonly Dictionary<ScopePart, Token> _said = [];
+
+    public ClaimDefaults Defaults { get; } = defaults;
+
+    public KeyScope? Keys { get; set; }
+
+    public PlaceScope? Places { get; set; }
+
+    public FretRange? Window { get; set; }
+
+    public Instrument? Instrument { get; set; }
+
+    public StringSet? Strings { get; set; }
+
+    public int Capo { get; set; }
+
+    /// <summary>The string numbers said, with their places.</summary>
+    public List<(int Number, Token Place)> StringPlaces { get; } = [];
+
+    /// <summary>The first word of the claim itself; a scope that is missing goes before it.</summary>
+    public Token ClaimBegins { get; private set; }
+
+    /// <summary>The instrument chosen; null when the places are listed ones or tunings.</summary>
+    public Instrument? ChosenInstrument => (Places as PlaceScope.On)?.Instrument;
+
+    /// <summary>The strings chosen on <see cref="ChosenInstrument"/>; null when that is.</summary>
+    public StringSet? ChosenStrings => Places is PlaceScope.On on ? on.Strings ?? on.Instrument.AllStrings : null;
+
+    /// <summary>Whether a part was said.</summary>
+    public bool Has(ScopePart part) => _said.ContainsKey(part);
+
+    /// <summary>Notes that a part was said; a failure when it had been before.</summary>
+    public Failure? Note(ScopePart part, Token place)
+    {
+        if (_said.TryAdd(part, place))
+        {
+            return null;
+        }
+
+        return Failure.At(
+            place,
+            part switch
+            {
+                ScopePart.Keys => "the keys were already chosen earlier in this sentence",
+                ScopePart.Instrument => "the instrument was already chosen earlier in this sentence",
+                ScopePart.Strings => "the strings were already chosen earlier in this sentence",
+                ScopePart.Capo => "the capo was already placed earlier in this sentence",
+                _ => "the frets were already chosen earlier in this sentence",
+            }
+        );
+    }
+
+    /// <summary>Fills in what was left unsaid, and checks what was said against the instrument.</summary>
+    /// <param name="begins">The first word of the claim itself.</param>
+    public Failure? Complete(Token begins)
+    {
+        ClaimBegins = begins;
+        if (Places is null)
+        {
+            var instrument = Instrument ?? Defaults.Instrument;
+            if (Has(ScopePart.Capo) && Capo >= instrument.Frets)
+            {
+                return Failure.At(
+                    _said[ScopePart.Capo],
+                    $"the {instrument} has {instrument.Frets} frets; a capo sits at fret 1 to {instrument.Frets - 1}"
+                );
+            }
+
+            Places = new PlaceScope.On(
+                Has(ScopePart.Capo) ? instrument.WithCapo(Capo) : instrument,
+                Has(ScopePart.Strings) ? Strings
+                    : Instrument is null ? Defaults.Strings
+                    : null
+            );
+        }
+
+        return ChosenInstrument is { } chosen ? OnInstrument(chosen)
+            : Has(ScopePart.Capo) ? Failure.At(_said[ScopePart.Capo], "a capo goes with an instrument that is named")
+            : null;
+    }
+
+    private Failure? OnInstrument(Instrument instrument)
+    {
+        if (StringNames.Missing(StringPlaces, instrument) is { } missing)
+        {
+            return missing;
+        }
+
+        return Window?.Last > instrument.LastFret
+            ? Failure.At(
+                _said[ScopePart.Frets],
+                $"the {instrument} has {instrument.LastFret} frets; there is no fret {Window.Value.Last}"
+            )
+            : null;
+    }
+}

@@ -1,0 +1,62 @@
+using Fretloom.Claims;
+using Fretloom.Sentences.Reading;
+using Fretloom.Theory;
+
+namespace Fretloom.Sentences.Claims;
+
+/// <summary>What a shape is called: <c>seventh shape</c>, <c>dominant seventh shape</c>, <c>V7 shape</c>.</summary>
+internal static class ShapeNouns
+{
+    private static readonly (string Word, ShapeFamily Family)[] Families =
+    [
+        ("third", ShapeFamily.Third),
+        ("triad", ShapeFamily.Triad),
+        ("seventh", ShapeFamily.Seventh),
+        ("sixth", ShapeFamily.Sixth),
+    ];
+
+    private static readonly NameTable<ShapeQuality> Qualities = new(
+        ShapeQuality.All.Select(quality => (quality.Name, quality))
+    );
+
+    /// <summary>The words of every name.</summary>
+    public static readonly string[] Words =
+    [
+        .. Families.Select(pair => pair.Word),
+        .. ShapeQuality.All.SelectMany(quality => quality.Name.Split(' ')).Distinct(),
+    ];
+
+    /// <summary>The word of a family.</summary>
+    public static string WordOf(ShapeFamily family) => Families.First(pair => pair.Family == family).Word;
+
+    /// <summary>The family named here, and how many words its name takes; null and 0 when there is none.</summary>
+    public static (ShapeFamily? Family, int Count) Family(Cursor at)
+    {
+        foreach (var (word, family) in Families)
+        {
+            if (at.Is(word))
+            {
+                return (family, 1);
+            }
+        }
+
+        return (null, 0);
+    }
+
+    /// <summary>The quality named here.</summary>
+    public static (ShapeQuality? Quality, int Count) Quality(Cursor at) => Qualities.At(at, 0);
+
+    /// <summary>The numeral here; its suffix may stand apart, <c>vii m7b5</c>.</summary>
+    public static (RomanNumeral? Numeral, int Count) Numeral(Cursor at)
+    {
+        if (at.Current.Kind != TokenKind.Word)
+        {
+            return default;
+        }
+
+        return at.Peek(2).IsAny("shape", "shapes") && RomanNumeral.TryParse(at.Words(0, 2), out var longer)
+                ? (longer, 2)
+            : RomanNumeral.TryParse(at.Current.Text, out var numeral) ? (numeral, 1)
+            : default;
+    }
+}

@@ -1,0 +1,228 @@
+using Fretloom.Claims;
+using Fretloom.Sentences.Reading;
+using Fretloom.Theory;
+
+namespace Fretloom.Sentences.Claims;
+
+/// <summary><c>every seventh shape</c>, <c>exactly 2 of the triad shapes of strings 3-1</c>, <c>the seventh shape on degree 5 in drop 2</c>, <c>the V7 shape</c>.</summary>
+internal static class ShapeSets
+{
+    private const int MostShapes = 7;
+
+    /// <summary>The words that begin one.</summary>
+    public static readonly string[] Openings = ["every", "some", "no", "exactly", "the"];
+
+    /// <summary>Reads a set of shapes.</summary>
+    public static Failure? Read(Cursor at, Scope scope, out ShapeSet? shapes)
+    {
+        shapes = null;
+        if (at.Accept("the"))
+        {
+            return ReadOne(at, scope, out shapes);
+        }
+
+        if (ReadQuantity(at, out var quantity) is { } wrong)
+        {
+            return wrong;
+        }
+
+        var noun = new Noun(scope);
+        if (noun.ReadFamily(at, out var family) is { } failure)
+        {
+            return failure;
+        }
+
+        var end = noun.ReadRest(at, mayHaveDegree: false);
+        shapes = new ShapeSet.Several(quantity!, family, noun.Voicings.Voicing, noun.Of);
+        return end ?? noun.Check(shapes.Notes, ShapeNouns.WordOf(family));
+    }
+
+    private static Failure? ReadQuantity(Cursor at, out Quantity? quantity)
+    {
+        quantity = null;
+        var first = at.Current;
+        if (at.AcceptAny("every", "each", "all"))
+        {
+            at.Accept("the");
+            quantity = new Quantity.Every();
+            return null;
+        }
+
+        if (at.AcceptAny("some", "no"))
+        {
+            quantity = first.Is("no") ? new Quantity.No() : new Quantity.Some();
+            return null;
+        }
+
+        at.Accept("exactly");
+        var token = at.Current;
+        if (Numbers.Cardinal(token) is not { } number)
+        {
+            return Failure.Expected("shapes, such as 'every seventh shape' or 'the V7 shape'", token, Openings);
+        }
+
+        at.Skip();
+        quantity = new Quantity.Exactly(Math.Min(number, MostShapes));
+        return number > MostShapes
+                ? Failure.At(
+                    token,
+                    $"a key has {MostShapes} shapes of a sort, one on each degree, found {Failure.Shown(token)}"
+                )
+            : at.Accept("of", "the") ? null
+            : Failure.Expected($"'of the' after '{token.Text}'", at.Is("of") ? at.Peek(1) : at.Current, "of", "the");
+    }
+
+    private static Failure? ReadOne(Cursor at, Scope scope, out ShapeSet? shapes)
+    {
+        shapes = null;
+        var noun = new Noun(scope);
+        if (noun.Voicings.ReadBefore(at) is { } failure)
+        {
+            return failure;
+        }
+
+        if (ShapeNouns.Quality(at) is ({ } quality, var count))
+        {
+            var wrong = noun.ReadName(at, count) ?? noun.ReadRest(at, mayHaveDegree: false);
+            shapes = new ShapeSet.OfQuality(quality, noun.Voicings.Voicing, noun.Of);
+            return wrong ?? noun.Check(shapes.Notes, quality.Name);
+        }
+
+        if (ShapeNouns.Numeral(at) is ({ } numeral, var length))
+        {
+            return ReadNumeral(at, noun, numeral, length, out shapes);
+        }
+
+        return ReadOnDegree(at, noun, out shapes);
+    }
+
+    private static Failure? ReadNumeral(Cursor at, Noun noun, RomanNumeral numeral, int length, out ShapeSet? shapes)
+    {
+        var place = at.Current;
+        var inRootPosition = new RomanNumeral(numeral.Degree, numeral.Quality, 0, numeral.Target);
+        var failure =
+            noun.Voicings.TakeFigures(numeral.Inversion, place)
+            ?? noun.ReadName(at, length)
+            ?? noun.ReadRest(at, mayHaveDegree: false);
+        shapes = new ShapeSet.ByNumeral(inRootPosition, noun.Voicings.Voicing, noun.Of);
+        return failure ?? noun.Check(shapes.Notes, inRootPosition.ToString());
+    }
+
+    private static Failure? ReadOnDegree(Cursor at, Noun noun, out ShapeSet? shapes)
+    {
+        shapes = null;
+        if (noun.ReadFamily(at, out var family) is { } failure)
+        {
+            return failure;
+        }
+
+        if (noun.ReadRest(at, mayHaveDegree: true) is { } wrong)
+        {
+            return wrong;
+        }
+
+        var word = ShapeNouns.WordOf(family);
+        if (noun.Degree is not { } degree)
+        {
+            return Failure.At(
+                noun.First,
+                noun.Last,
+                $"which {word} shape? say 'the {word} shape on degree 1' or 'every {word} shape'",
+                Edit.Of(noun.First, noun.Last, $"{word} shape on degree 1")
+            ) with
+            {
+                NamesChange = true,
+            };
+        }
+
+        shapes = new ShapeSet.OnDegree(family, degree, noun.Voicings.Voicing, noun.Of);
+        return noun.Check(shapes.Notes, word);
+    }
+
+    /// <summary>The name of a shape and what stands around it.</summary>
+    private sealed class Noun(Scope scope)
+    {
+        public Voicings Voicings { get; } = new();
+
+        public OtherStrings? Of { get; private set; }
+
+        public int? Degree { get; private set; }
+
+        public Token First { get; private set; }
+
+        public Token Last { get; private set; }
+
+        /// <summary>Reads <c>seventh shape</c>.</summary>
+        public Failure? ReadFamily(Cursor at, out ShapeFamily family)
+        {
+            family = default;
+            if (Voicings.ReadBefore(at) is { } failure)
+            {
+                return failure;
+            }
+
+            if (ShapeNouns.Family(at) is not ({ } named, var count))
+            {
+                return Failure.Expected(
+                    "a shape (third, triad, seventh or sixth shape; after 'the' also 'dominant seventh shape', 'V7 shape')",
+                    at.Current,
+                    ShapeNouns.Words
+                );
+            }
+
+            family = named;
+            return ReadName(at, count);
+        }
+
+        /// <summary>Reads a name of some words and <c>shape</c>.</summary>
+        public Failure? ReadName(Cursor at, int count)
+        {
+            First = at.Current;
+            at.Skip(count);
+            Last = at.Current;
+            return at.AcceptAny("shape", "shapes")
+                ? null
+                : Failure.Expected($"'shape' after '{at.Previous.Text}'", at.Current, "shape", "shapes");
+        }
+
+        /// <summary>Reads degree, voicing and strings, in any order.</summary>
+        public Failure? ReadRest(Cursor at, bool mayHaveDegree)
+        {
+            while (true)
+            {
+                Failure? failure;
+                if (mayHaveDegree && Degree is null && at.Is("on"))
+                {
+                    at.Skip();
+                    failure = Degrees.Read(at, out var degree);
+                    Degree = degree;
+                }
+                else if (at.Accept("in"))
+                {
+                    failure = Voicings.ReadAfter(at);
+                }
+                else if (Of is null && at.Is("of"))
+                {
+                    failure = OfStrings.Read(at, scope, out var of);
+                    Of = of;
+                }
+                else
+                {
+                    return null;
+                }
+
+                if (failure is not null)
+                {
+                    return failure;
+                }
+            }
+        }
+
+        /// <summary>The failure for a shape that cannot lie on its strings or be voiced so; null when it can.</summary>
+        public Failure? Check(int notes, string word) =>
+            Voicings.Check(notes, $"{Article(word)} {word} shape")
+            ?? ShapeStrings.Check(scope, Of, First, Last, notes, word);
+
+        private static string Article(string word) => ShapeStrings.Article(word);
+    }
+}

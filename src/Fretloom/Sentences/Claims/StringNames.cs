@@ -1,0 +1,105 @@
+using Fretloom.Neck;
+using Fretloom.Sentences.Reading;
+
+namespace Fretloom.Sentences.Claims;
+
+/// <summary>String sets by number or by a name of the user's own: <c>strings 4-1</c>, <c>the top strings</c>.</summary>
+internal static class StringNames
+{
+    /// <summary>Whether <c>all strings</c> or <c>every string</c> stands here.</summary>
+    public static bool IsAll(Cursor at)
+    {
+        var noun = at.Peek(1).Is("the") ? 2 : 1;
+        return at.Current.IsAny("every", "each", "all")
+            && at.Peek(noun).IsAny("string", "strings")
+            && !at.Peek(noun + 1).IsAny("tuning", "tunings");
+    }
+
+    /// <summary>Whether a string set begins here.</summary>
+    public static bool Begins(Cursor at, Scope scope) =>
+        at.Current.IsAny("string", "strings") || Named(at, scope).Set is not null;
+
+    /// <summary>Reads a string set that begins here; numbers are checked against no instrument.</summary>
+    /// <param name="at">The place.</param>
+    /// <param name="scope">Knows the names.</param>
+    /// <param name="said">The numbers with their places; those of a named set stand where its name does.</param>
+    /// <param name="set">The strings.</param>
+    public static Failure? Read(Cursor at, Scope scope, List<(int Number, Token Place)> said, out StringSet set)
+    {
+        var first = at.Current;
+        if (Named(at, scope) is ({ } named, var count))
+        {
+            at.Skip(count);
+            set = named.Strings;
+            said.AddRange(set.Numbers.Select(number => (number, ScopePhrases.Since(first, at))));
+            return null;
+        }
+
+        // 2 of the seventh shapes.
+        at.Skip();
+        return StringNumbers.Read(at, said, ahead => at.Peek(ahead + 1).Is("of"), out set);
+    }
+
+    /// <summary>The failure for the first string that an instrument lacks; null when it has all.</summary>
+    public static Failure? Missing(List<(int Number, Token Place)> said, Instrument instrument)
+    {
+        foreach (var (number, place) in said)
+        {
+            if (number > instrument.Strings.Count)
+            {
+                return Failure.At(
+                    place,
+                    $"the {instrument} has {instrument.Strings.Count} strings; there is no string {number}"
+                );
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Changes of the words here to names of string sets.</summary>
+    public static IEnumerable<Edit> Near(Cursor at, Scope scope)
+    {
+        var first = at.Current;
+        var length = 0;
+        while (
+            length < NamedStrings.MostWords && at.Peek(length) is { Kind: TokenKind.Word } word && !word.Is("strings")
+        )
+        {
+            length++;
+        }
+
+        if (length == 0)
+        {
+            return [];
+        }
+
+        var last = at.Peek(length - 1);
+        var whole = new Token(TokenKind.Word, first.Start, last.End - first.Start, at.Words(0, length));
+        return Spelling.EditsOfSymbol(whole, scope.Defaults.StringSets.Select(set => set.Name));
+    }
+
+    // The longest name wins. The article may be left out, and strings stands behind.
+    private static (NamedStrings? Set, int Count) Named(Cursor at, Scope scope)
+    {
+        var article = at.Current.IsAny("the", "my") ? 1 : 0;
+        for (var count = NamedStrings.MostWords; count > 0; count--)
+        {
+            if (!at.Peek(article + count).IsAny("string", "strings"))
+            {
+                continue;
+            }
+
+            var name = at.Words(article, count);
+            foreach (var set in scope.Defaults.StringSets.AsSpan())
+            {
+                if (set.Name.Equals(name, StringComparison.OrdinalIgnoreCase))
+                {
+                    return (set, article + count + 1);
+                }
+            }
+        }
+
+        return (null, 0);
+    }
+}

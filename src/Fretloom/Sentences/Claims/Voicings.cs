@@ -1,0 +1,145 @@
+using Fretloom.Claims;
+using Fretloom.Sentences.Reading;
+using Fretloom.Shapes;
+
+namespace Fretloom.Sentences.Claims;
+
+/// <summary>How the members of a shape lie: <c>in drop 2</c>, <c>in first inversion</c>; before the shape, <c>drop-2</c>, <c>first-inversion</c>.</summary>
+internal sealed class Voicings
+{
+    private Token? _arrangementPlace;
+    private Token? _inversionPlace;
+    private Arrangement _arrangement;
+    private int _inversion;
+
+    /// <summary>What was read.</summary>
+    public ShapeVoicing Voicing => new(_arrangement, _inversion);
+
+    /// <summary>Reads what stands before the shape.</summary>
+    public Failure? ReadBefore(Cursor at)
+    {
+        while (Hyphened(at.Current) is var (one, other))
+        {
+            var place = at.Current;
+            at.Skip();
+            if (Take(one, other, place) is { } failure)
+            {
+                return failure;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Reads what stands behind <c>in</c>.</summary>
+    public Failure? ReadAfter(Cursor at)
+    {
+        var (one, other) = (at.Current, at.Peek(1));
+        if (!IsFirstWord(one))
+        {
+            return Failure.Expected(
+                "'drop 2', 'drop 3', 'close position', 'root position' or 'first inversion' after 'in'",
+                one,
+                ["drop", "close", "root", .. Numbers.OrdinalWords.Take(3)]
+            );
+        }
+
+        at.Skip();
+        var place = new Token(TokenKind.Word, one.Start, other.End - one.Start, one.Text);
+        if (Take(one, other, place) is { } failure)
+        {
+            return failure;
+        }
+
+        at.Skip();
+        return null;
+    }
+
+    /// <summary>Notes an inversion that figures tell: <c>V65</c>.</summary>
+    public Failure? TakeFigures(int inversion, Token place) => inversion == 0 ? null : TakeInversion(inversion, place);
+
+    /// <summary>The failure for a chord with too few members for what was read; null when it has enough.</summary>
+    /// <param name="notes">How many members it has.</param>
+    /// <param name="name">The chord, with its article.</param>
+    public Failure? Check(int notes, string name)
+    {
+        var needed = _arrangement == Arrangement.DropThree ? 4 : 3;
+        return _arrangement != Arrangement.Close && notes < needed
+                ? Failure.At(
+                    _arrangementPlace!.Value,
+                    $"drop {needed - 1} takes a chord of {needed} notes or more; {name} has {notes}"
+                )
+            : _inversion >= notes
+                ? Failure.At(
+                    _inversionPlace!.Value,
+                    $"{name} has {notes} notes; there is no {Numbers.OrdinalWord(_inversion)} inversion of it"
+                )
+            : null;
+    }
+
+    private Failure? Take(Token one, Token other, Token place)
+    {
+        if (one.Is("drop"))
+        {
+            return Numbers.Cardinal(other) is not (2 or 3)
+                ? Failure.Expected("'2' or '3' after 'drop'", other, "two", "three")
+                : TakeArrangement(Numbers.Cardinal(other) == 2 ? Arrangement.DropTwo : Arrangement.DropThree, place);
+        }
+
+        if (one.Is("close"))
+        {
+            return other.Is("position")
+                ? TakeArrangement(Arrangement.Close, place)
+                : Failure.Expected("'position' after 'close'", other, "position");
+        }
+
+        if (one.Is("root"))
+        {
+            return other.Is("position")
+                ? TakeInversion(0, place)
+                : Failure.Expected("'position' after 'root'", other, "position");
+        }
+
+        return other.Is("inversion")
+            ? TakeInversion(Numbers.Ordinal(one) ?? 0, place)
+            : Failure.Expected($"'inversion' after '{one.Text}'", other, "inversion");
+    }
+
+    private Failure? TakeArrangement(Arrangement arrangement, Token place)
+    {
+        var isSecond = _arrangementPlace is not null;
+        (_arrangement, _arrangementPlace) = (arrangement, place);
+        return isSecond ? Failure.At(place, "the order of the members was already chosen for this shape") : null;
+    }
+
+    private Failure? TakeInversion(int inversion, Token place)
+    {
+        var isSecond = _inversionPlace is not null;
+        (_inversion, _inversionPlace) = (inversion, place);
+        return isSecond ? Failure.At(place, "the inversion was already chosen for this shape")
+            : inversion > 20 ? Failure.At(place, $"no chord has so many inversions, found {Failure.Shown(place)}")
+            : null;
+    }
+
+    private static bool IsFirstWord(Token token) =>
+        token.IsAny("drop", "close", "root") || Numbers.Ordinal(token) is > 0;
+
+    // Drop-2, first-inversion: one word with a hyphen, told apart from half-diminished and the like.
+    private static (Token One, Token Other)? Hyphened(Token token)
+    {
+        var dash = token.Kind == TokenKind.Word ? token.Text.IndexOf('-', StringComparison.Ordinal) : -1;
+        if (dash < 0)
+        {
+            return null;
+        }
+
+        var one = token with { Length = dash, Text = token.Text[..dash] };
+        var other = new Token(
+            TokenKind.Word,
+            token.Start + dash + 1,
+            token.Length - dash - 1,
+            token.Text[(dash + 1)..]
+        );
+        return IsFirstWord(one) ? (one, other) : null;
+    }
+}
