@@ -18,6 +18,6 @@ public sealed record CheckOptions
     /// <summary>How many threads at most, at least 1.</summary>
     public int Threads { get; init; } = Environment.ProcessorCount;
 
-    /// <summary>The cost up to which a claim is checked.</summary>
-    public long Budget { get; init; } = 2_000_000_000;
+    /// <summary>How long a check may take on one thread, in nanoseconds, as foreseen by <see cref="ClaimCost"/>: a minute.</summary>
+    public long Budget { get; init; } = 60_000_000_000;
 }

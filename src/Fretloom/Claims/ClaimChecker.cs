@@ -10,6 +10,7 @@ public static class ClaimChecker
     /// <param name="options">How; null for the default.</param>
     /// <param name="progress">Told the share of the cases done, from 0 to 1, from any thread.</param>
     /// <param name="cancellation">Looked at all along.</param>
+    /// <exception cref="ClaimTooCostlyException">The cost is above the budget.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static ClaimVerdict Check(
         ClaimSentence sentence,
@@ -20,7 +21,13 @@ public static class ClaimChecker
     {
         ArgumentNullException.ThrowIfNull(sentence);
         options ??= CheckOptions.Default;
+        if (ClaimCost.Of(sentence).WhyNot(options.Budget) is { } refusal)
+        {
+            throw new ClaimTooCostlyException(refusal);
+        }
+
         var survey = Survey.Of(sentence, options, progress, cancellation);
+        var looks = options.LooksElsewhere;
         return new ClaimVerdict(
             sentence,
             survey.Verdict,
@@ -29,9 +36,9 @@ public static class ClaimChecker
             survey.Failing,
             survey.Untested,
             survey.NotApplicable,
-            [],
-            null,
-            null
+            Failures.Of(survey, options.MostFailures),
+            looks && survey.Verdict == Verdict.Fails ? Repairer.Of(survey, options, cancellation) : null,
+            looks ? ElsewhereFinder.Of(survey, options, cancellation) : null
         );
     }
 }

@@ -33,6 +33,15 @@ internal sealed record Survey(
         : Untested == Cases ? Verdict.NothingToTest
         : Verdict.Holds;
 
+    /// <summary>Its kinds of key, each once.</summary>
+    public ValueList<ScaleKind> Kinds => Keys.Select(key => key.Kind).Distinct().ToValueList();
+
+    public long FailingIn(ScaleKind kind) => ColumnsOf(kind).Sum(column => column.Failing);
+
+    /// <summary>Whether the sentence holds for a kind of key.</summary>
+    public bool HoldsIn(ScaleKind kind) =>
+        FailingIn(kind) == 0 && ColumnsOf(kind).Sum(column => PlacesThatFit - column.Untested) > 0;
+
     /// <summary>Failing cases, in the order of their keys' accidentals, then of the string sets; as many as are remembered.</summary>
     public IEnumerable<(Key Key, int Place)> FirstFailing =>
         Keys.Index()
@@ -60,6 +69,8 @@ internal sealed record Survey(
         var columns = keys.Select(key => tallies[settles ? IndexOfKind(tried, key.Kind) : keys.IndexOf(key)]);
         return new Survey(sentence, places, worker.PlacesThatFit, keys, columns.ToValueList());
     }
+
+    private IEnumerable<Tally> ColumnsOf(ScaleKind kind) => Columns.Where((_, index) => Keys[index].Kind == kind);
 
     private static int IndexOfKind(ValueList<Key> keys, ScaleKind kind) =>
         keys.Select(key => key.Kind).ToValueList().IndexOf(kind);

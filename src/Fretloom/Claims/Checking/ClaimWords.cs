@@ -1,0 +1,145 @@
+using System.Globalization;
+using Fretloom.Neck;
+using Fretloom.Theory;
+
+namespace Fretloom.Claims.Checking;
+
+/// <summary>The words in which a verdict is told.</summary>
+internal static class ClaimWords
+{
+    public static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary><c>exactly 3</c>, <c>at most 5</c>.</summary>
+    public static string Of(Count count) => $"{Of(count.Comparison)} {Number(count.Number)}";
+
+    /// <summary>What was wanted instead: <c>not 3</c>, <c>not at most 5</c>.</summary>
+    public static string Not(Count count) =>
+        count.Comparison == Comparison.Exactly ? $"not {Number(count.Number)}" : $"not {Of(count)}";
+
+    public static string Counted(int count, string noun) => $"{Number(count)} {noun}{(count == 1 ? "" : "s")}";
+
+    /// <summary>Frets given in half frets: <c>0, 5, 7</c>, <c>3.5</c>.</summary>
+    public static string Frets(IEnumerable<int> halfFrets) => string.Join(", ", halfFrets.Select(Fret));
+
+    public static string Fret(int halfFret) => (halfFret / 2.0).ToString(CultureInfo.InvariantCulture);
+
+    /// <summary><c>the guitar</c>, <c>guitar strings 4-1</c>, <c>strings in steps of 5, 4 and 5 semitones</c>.</summary>
+    public static string Of(Place place, OtherStrings? other = null)
+    {
+        var instrument = other?.Instrument ?? place.Instrument;
+        var strings = other is null ? place.Strings.Numbers : other.Strings;
+        if (instrument is null)
+        {
+            return (other is null ? "strings" : $"strings {strings}")
+                + $" tuned in steps of {string.Join(' ', place.Strings.Steps)} semitones";
+        }
+
+        return strings is null || strings == instrument.AllStrings
+            ? $"the {instrument.Name}"
+            : $"{instrument.Name} strings {strings}";
+    }
+
+    /// <summary>Whether a verb after <see cref="Of(Place, OtherStrings?)"/> stands in the singular.</summary>
+    public static bool IsOne(Place place, OtherStrings? other) =>
+        Of(place, other).StartsWith("the ", StringComparison.Ordinal);
+
+    /// <summary><c>full fret</c>, <c>half-turn centre</c>.</summary>
+    public static string Of(FretKind kind) =>
+        kind switch
+        {
+            FretKind.Full => "full fret",
+            FretKind.Empty => "empty fret",
+            _ => "half-turn centre",
+        };
+
+    /// <summary><c>the full frets of strings 4-2</c>.</summary>
+    public static string Of(FretSet set) =>
+        set switch
+        {
+            FretSet.Named named => $"the {Of(named.Noun.Kind)}s{OfStrings(named.Noun.Of)}",
+            FretSet.OfDegree of => $"the frets of degree {of.Degree} on string {of.String}",
+            FretSet.OfShapes of => $"the {EndWord(of.End)} frets of {Of(of.Shapes)}",
+            FretSet.Numbers numbers => numbers.Frets.Count == 1 ? "fret" : "frets",
+            FretSet.Moved moved => $"{Of(moved.Set)} moved {Moved(moved.Frets)}",
+            _ => throw new ArgumentOutOfRangeException(nameof(set)),
+        };
+
+    /// <summary>The same, with where they lie: <c>the full frets (0, 5, 7)</c>, <c>fret 0</c>.</summary>
+    public static string Of(Case one, FretSet set)
+    {
+        var frets = FretSets.Of(one, set);
+        return set is FretSet.Numbers ? $"{Of(set)} {Frets(frets)}"
+            : frets.Count == 0 ? $"{Of(set)} (there are none)"
+            : $"{Of(set)} ({Frets(frets)})";
+    }
+
+    /// <summary><c>every seventh shape</c>, <c>the dominant seventh shape of strings 4-1</c>.</summary>
+    public static string Of(ShapeSet set)
+    {
+        var name = set switch
+        {
+            ShapeSet.Several several => $"{Quantity(several.Quantity)}{ShapeMembers.NameOf(several.Family)} shape"
+                + (several.Quantity is Claims.Quantity.Exactly ? "s" : ""),
+            ShapeSet.OnDegree on => $"the {ShapeMembers.NameOf(on.Family)} shape on degree {on.Degree}",
+            ShapeSet.OfQuality of => $"the {of.Quality} shape",
+            ShapeSet.ByNumeral by => $"the {by.Numeral} shape",
+            _ => throw new ArgumentOutOfRangeException(nameof(set)),
+        };
+        return name + OfStrings(set.Of);
+    }
+
+    /// <summary><c>the seventh shape on degree 2 (Dm7)</c>.</summary>
+    public static string Of(PlacedShape shape) =>
+        $"the {shape.Of.Name}" + (shape.Of.Symbol is { } symbol ? $" ({symbol})" : "");
+
+    /// <summary><c>up 2 frets</c>.</summary>
+    public static string Moved(int frets) => $"{(frets < 0 ? "down" : "up")} {Counted(Math.Abs(frets), "fret")}";
+
+    public static string OfStrings(OtherStrings? other) =>
+        other is null ? ""
+        : other.Instrument is { } instrument
+            ? other.Strings is { } both ? $" of {instrument.Name} strings {both}"
+                : $" of the {instrument.Name}"
+        : $" of strings {other.Strings}";
+
+    public static string EndWord(ShapeEnd end) =>
+        end switch
+        {
+            ShapeEnd.Root => "root",
+            ShapeEnd.First => "first",
+            _ => "last",
+        };
+
+    /// <summary>How the words of a sentence name keys: <c>in every major key</c>.</summary>
+    public static string Every(ScaleKind kind) =>
+        kind == ScaleKind.NaturalMinor ? "in every natural minor key" : $"in every {kind} key";
+
+    /// <summary>The kind in a sentence: <c>natural minor</c>.</summary>
+    public static string Of(ScaleKind kind) => kind == ScaleKind.NaturalMinor ? "natural minor" : kind.Name;
+
+    public static string List(IEnumerable<string> words)
+    {
+        var all = words.ToList();
+        return all.Count < 2 ? string.Concat(all) : $"{string.Join(", ", all[..^1])} and {all[^1]}";
+    }
+
+    private static string Of(Comparison comparison) =>
+        comparison switch
+        {
+            Comparison.AtLeast => "at least",
+            Comparison.AtMost => "at most",
+            Comparison.MoreThan => "more than",
+            Comparison.FewerThan => "fewer than",
+            _ => "exactly",
+        };
+
+    private static string Quantity(Quantity quantity) =>
+        quantity switch
+        {
+            Claims.Quantity.Every => "every ",
+            Claims.Quantity.Some => "some ",
+            Claims.Quantity.No => "no ",
+            Claims.Quantity.Exactly exactly => $"exactly {Number(exactly.Number)} of the ",
+            _ => throw new ArgumentOutOfRangeException(nameof(quantity)),
+        };
+}

@@ -1,0 +1,27 @@
+using Fretloom.Neck;
+
+namespace Fretloom.Claims.Checking;
+
+/// <summary>Why a claim is false in one case.</summary>
+/// <param name="Text">What is so, without the key and without a full stop: <c>the full frets of guitar strings 4-1 are 0, 5, 7; there are 3, not 4</c>.</param>
+/// <param name="Frets">Places along the neck that show it, in half frets.</param>
+/// <param name="Spots">Spots that show it.</param>
+internal sealed record Explanation(string Text, ValueList<int> Frets, ValueList<Spot> Spots)
+{
+    public static Explanation OfFrets(string text, params ValueList<int> frets) => new(text, frets, []);
+
+    public static Explanation OfShapes(Case one, string text, params IEnumerable<PlacedShape> shapes) =>
+        new(text, [], shapes.SelectMany(shape => Lowest(one, shape)).Distinct().ToValueList());
+
+    /// <summary>The lowest place on a real neck where a shape lies.</summary>
+    private static ValueList<Spot> Lowest(Case one, PlacedShape shape)
+    {
+        if (shape.Strings.Numbers.Numbers.Any(number => !one.Place.HasString(number)))
+        {
+            return [];
+        }
+
+        var there = one.Neck.Window is null ? shape with { Neck = new NeckLine(new FretRange(0, 40)) } : shape;
+        return ShapesInHand.Everywhere(one.Place, there).Select(at => at.Spots).FirstOrDefault();
+    }
+}
