@@ -61,6 +61,10 @@ public static class SentenceGen
             ])
             .Select(text => RomanNumeral.Parse(text));
 
+    /// <summary>Numerals in root position, of chords of two to six notes.</summary>
+    public static Gen<RomanNumeral> RootNumeral { get; } =
+        TheoryGen.Numeral.Where(numeral => numeral.Inversion == 0 && numeral.Quality.MemberCount is >= 2 and <= 6);
+
     /// <summary>Whole sentences that a reader can make: parts that contradict each other do not occur.</summary>
     public static Gen<ShowSentence> Show { get; } =
         Gen.Select(Places, Subjects, Voicing, Players, Gen.Int[2, 6].Nullable(), Join);
@@ -208,7 +212,8 @@ public static class SentenceGen
     private static Instrument Tuned(Instrument instrument, int choice, int[] midi) =>
         choice == 0 ? instrument.Tuned(midi.Take(instrument.Strings.Count).Select(Pitch.FromMidiNumber)) : instrument;
 
-    private static string Damage(string text, int kind, int place, char sign)
+    /// <summary>A text with one of six damages at a place.</summary>
+    internal static string Damage(string text, int kind, int place, char sign)
     {
         var words = text.Split(' ').ToList();
         var (at, word) = (place % Math.Max(1, text.Length), place % words.Count);

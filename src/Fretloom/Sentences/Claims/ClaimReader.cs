@@ -10,7 +10,7 @@ internal static class ClaimReader
     public static Failure? Read(string text, ClaimDefaults defaults, out ClaimSentence? sentence)
     {
         sentence = null;
-        var at = new Cursor(text);
+        var at = new Cursor(Joined(Tokens.Of(text)));
         var scope = new Scope(defaults);
         Claim? claim = null;
         var failure = ScopePhrases.Read(at, scope) ?? Compound.Read(at, scope, out claim) ?? Stop(at);
@@ -23,16 +23,34 @@ internal static class ClaimReader
         return null;
     }
 
+    // Half turn is half-turn.
+    private static List<Token> Joined(List<Token> tokens)
+    {
+        for (var at = tokens.Count - 2; at >= 0; at--)
+        {
+            var (half, turn) = (tokens[at], tokens[at + 1]);
+            if (half.Is("half") && turn.IsAny("turn", "turns"))
+            {
+                tokens[at] = new Token(
+                    TokenKind.Word,
+                    half.Start,
+                    turn.End - half.Start,
+                    $"half-{turn.Text.ToLowerInvariant()}"
+                );
+                tokens.RemoveAt(at + 1);
+            }
+        }
+
+        return tokens;
+    }
+
     private static Failure? Stop(Cursor at)
     {
-        var found = at.Current;
-        return found.Kind != TokenKind.End ? Failure.Expected("a full stop, 'and' or 'or'", found, "and", "or")
+        const string what = "a full stop, 'and' or 'or'";
+        var (found, last) = (at.Current, at.Previous);
+        return found.Kind != TokenKind.End ? Failure.Expected(what, found, "and", "or")
             : found.Length == 0
-                ? Failure.At(
-                    found,
-                    $"expected a full stop, 'and' or 'or', found {Failure.Shown(found)}",
-                    new Edit(found.Start, 0, ".")
-                )
+                ? Failure.At(found, $"expected {what}, found {Failure.Shown(found)}", Edit.Of(last, $"{last.Text}."))
             : null;
     }
 }

@@ -27,7 +27,7 @@ internal static class Degrees
             : Failure.At(token, $"a key has degrees 1 to 7; there is no degree {Failure.Shown(token).Trim('\'')}");
     }
 
-    /// <summary>Reads <c>string 4</c>: one of those chosen, where that is known.</summary>
+    /// <summary>Reads <c>string 4</c>: one of the instrument, where that is known.</summary>
     public static Failure? ReadString(Cursor at, Scope scope, out int number)
     {
         number = 0;
@@ -45,10 +45,11 @@ internal static class Degrees
         at.Skip();
         number = said;
         return said is < 1 or > 20
-            ? Failure.At(
-                token,
-                $"strings are counted from 1, the one nearest the floor; there is no string {Failure.Shown(token).Trim('\'')}"
-            )
-            : OfStrings.OutsideChosen([(said, token)], scope);
+                ? Failure.At(
+                    token,
+                    $"strings are counted from 1, the one nearest the floor; there is no string {Failure.Shown(token).Trim('\'')}"
+                )
+            : scope.ChosenInstrument is { } chosen ? StringNames.Missing([(said, token)], chosen)
+            : null;
     }
 }

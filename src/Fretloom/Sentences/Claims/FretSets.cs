@@ -81,9 +81,10 @@ internal static class FretSets
             return Failure.Expected("'of' and a shape", at.Current, "of");
         }
 
+        var first = at.Current;
         var failure = ShapeSets.Read(at, scope, out var shapes);
         frets = shapes is null ? null : new FretSet.OfShapes(end, shapes);
-        return failure;
+        return failure ?? ShapeSets.Placeless(shapes!, first, at.Previous);
     }
 
     private static Failure? ReadDegree(Cursor at, Scope scope, out FretSet? frets)

@@ -82,7 +82,7 @@ internal static class HalfTurns
             );
         }
 
-        if (ShapeSets.Read(at, scope, out var from) is { } failure)
+        if (ReadOfPlace(at, scope, out var from) is { } failure)
         {
             return failure;
         }
@@ -93,8 +93,23 @@ internal static class HalfTurns
         }
 
         ShapeSet? to = null;
-        var wrong = at.AcceptAny("itself", "themselves") ? null : ShapeSets.Read(at, scope, out to);
+        var wrong = at.AcceptAny("itself", "themselves") ? null : ReadOfPlace(at, scope, out to);
         claim = new Claim.CarriesShapes(from!, to);
         return wrong;
+    }
+
+    private static Failure? ReadOfPlace(Cursor at, Scope scope, out ShapeSet? shapes)
+    {
+        var first = at.Current;
+        return ShapeSets.Read(at, scope, out shapes)
+            ?? (
+                shapes?.Of?.Instrument is { } other
+                    ? Failure.At(
+                        first,
+                        at.Previous,
+                        $"the half-turn is that of the strings chosen; it carries nothing of the {other}"
+                    )
+                    : null
+            );
     }
 }

@@ -41,8 +41,8 @@ internal static class OfStrings
         return wrong;
     }
 
-    /// <summary>The failure for strings that are not among those chosen; unknown, and so null, for listed sets and tunings.</summary>
-    public static Failure? OutsideChosen(List<(int Number, Token Place)> said, Scope scope)
+    // Unknown, and so null, for listed sets and tunings.
+    private static Failure? OutsideChosen(List<(int Number, Token Place)> said, Scope scope)
     {
         if (scope.ChosenInstrument is not { } instrument || scope.ChosenStrings is not { } chosen)
         {

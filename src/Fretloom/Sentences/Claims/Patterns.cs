@@ -46,7 +46,7 @@ internal static class Patterns
 
         var wrong = ReadPattern(at, scope, out var other);
         claim = new Claim.PatternsHaveSameForm(one, other);
-        return wrong;
+        return wrong ?? Unequal(at, scope, one, other);
     }
 
     private static Failure? ReadIs(Cursor at, Scope scope, OtherStrings? one, int frets, out Claim? claim)
@@ -96,8 +96,17 @@ internal static class Patterns
 
         var failure = ReadPattern(at, scope, out var other);
         claim = new Claim.PatternIs(one, frets, motion, other, IsOwn: false);
-        return failure;
+        return failure ?? Unequal(at, scope, one, other);
     }
+
+    // The place is that of the last word: both patterns are known only there.
+    private static Failure? Unequal(Cursor at, Scope scope, OtherStrings? one, OtherStrings? other) =>
+        scope.CountOf(one) is { } count && scope.CountOf(other) is { } otherCount && count != otherCount
+            ? Failure.At(
+                at.Previous,
+                $"patterns are compared string by string: one has {count} strings, the other {otherCount}"
+            )
+            : null;
 
     private static PatternMotion Motion(Token token) =>
         token.Is("half-turn") ? PatternMotion.HalfTurn

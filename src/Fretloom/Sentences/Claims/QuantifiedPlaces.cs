@@ -70,10 +70,13 @@ internal static class QuantifiedPlaces
         return count;
     }
 
-    private static Failure? ReadStringSet(Cursor at) =>
-        !at.Accept("string") ? Failure.Expected("'string set' after 'listed'", at.Current, "string")
-        : !at.AcceptAny("set", "sets") ? Failure.Expected("'set' after 'string'", at.Current, "set", "sets")
-        : null;
+    private static Failure? ReadStringSet(Cursor at)
+    {
+        at.Accept("string");
+        return at.AcceptAny("set", "sets")
+            ? null
+            : Failure.Expected($"'string set' after '{at.Previous.Text}'", at.Current, "string", "set", "sets");
+    }
 
     private static Failure? ReadTuning(Cursor at, int strings, bool isPalindromic, out PlaceScope? places)
     {

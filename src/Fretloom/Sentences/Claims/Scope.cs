@@ -45,6 +45,13 @@ internal sealed class Scope(ClaimDefaults defaults)
     /// <summary>The strings chosen on <see cref="ChosenInstrument"/>; null when that is.</summary>
     public StringSet? ChosenStrings => Places is PlaceScope.On on ? on.Strings ?? on.Instrument.AllStrings : null;
 
+    /// <summary>How many strings a phrase names; null when that depends on the case.</summary>
+    public int? CountOf(OtherStrings? strings) =>
+        strings is { Strings: { } said } ? said.Count
+        : strings is { Instrument: { } other } ? other.Strings.Count
+        : Places is PlaceScope.Tunings tunings ? tunings.Strings
+        : ChosenStrings?.Count;
+
     /// <summary>Whether a part was said.</summary>
     public bool Has(ScopePart part) => _said.ContainsKey(part);
 

@@ -64,7 +64,7 @@ internal static class ScopePhrases
             ? Failure.At(
                 begins,
                 "a claim names its keys first, such as 'in every major key' or 'in the key of D major'",
-                Edit.Of(begins, $"in every key, {begins.Text}")
+                Edit.Of(begins, $"in every key, {begins.Text.ToLowerInvariant()}")
             )
             : Failure.Expected(
                 "the keys ('in every major key'), a place ('on guitar strings 4-1') or what is claimed",

@@ -40,10 +40,11 @@ internal static class ShapePredicates
         at.Skip(verb.IsAny(Verbs) ? 1 : 0);
         return verb.IsAny("spans", "span", "stretches", "stretch") ? ReadReach(at, scope, verb, out says)
             : verb.IsAny("is", "are") ? IsPredicates.Read(at, scope, subject, verb, Expected, out says)
-            : verb.IsAny("has", "have") ? ReadHas(at, scope, verb, out says)
+            : verb.IsAny("has", "have") ? ReadHas(at, scope, subject, verb, out says)
             : verb.IsAny("begins", "begin")
-                ? ReadOn(at, scope, verb, frets => new ShapePredicate.BeginsOn(frets), out says)
-            : verb.IsAny("ends", "end") ? ReadOn(at, scope, verb, frets => new ShapePredicate.EndsOn(frets), out says)
+                ? ReadOn(at, scope, subject, verb, frets => new ShapePredicate.BeginsOn(frets), out says)
+            : verb.IsAny("ends", "end")
+                ? ReadOn(at, scope, subject, verb, frets => new ShapePredicate.EndsOn(frets), out says)
             : verb.Is("can") ? ReadCan(at, scope, verb, out says)
             : Failure.Expected(Expected, verb, Verbs);
     }
@@ -83,7 +84,7 @@ internal static class ShapePredicates
             : Failure.Expected("'mm'", at.Current, "mm", "millimetres");
     }
 
-    private static Failure? ReadHas(Cursor at, Scope scope, Token verb, out ShapePredicate? says)
+    private static Failure? ReadHas(Cursor at, Scope scope, ShapeSet subject, Token verb, out ShapePredicate? says)
     {
         says = null;
         if (at.Accept("the", "same", "form", "as"))
@@ -95,7 +96,7 @@ internal static class ShapePredicates
         {
             var its = at.Previous;
             return at.AcceptAny("root", "roots")
-                ? ReadOn(at, scope, at.Previous, frets => new ShapePredicate.HasRootOn(frets), out says)
+                ? ReadOn(at, scope, subject, verb, frets => new ShapePredicate.HasRootOn(frets), out says)
                 : Failure.Expected($"'root on' after '{its.Text}'", at.Current, "root");
         }
 
@@ -113,7 +114,8 @@ internal static class ShapePredicates
     private static Failure? ReadOn(
         Cursor at,
         Scope scope,
-        Token before,
+        ShapeSet subject,
+        Token verb,
         Func<FretSet, ShapePredicate> make,
         out ShapePredicate? says
     )
@@ -121,7 +123,12 @@ internal static class ShapePredicates
         says = null;
         if (!at.Accept("on"))
         {
-            return Failure.Expected($"'on' after '{before.Text}'", at.Current, "on");
+            return Failure.Expected($"'on' after '{at.Previous.Text}'", at.Current, "on");
+        }
+
+        if (ShapeSets.Placeless(subject, verb, at.Previous) is { } placeless)
+        {
+            return placeless;
         }
 
         var failure = FretSets.Read(at, scope, out var frets);

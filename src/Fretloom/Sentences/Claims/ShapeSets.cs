@@ -37,6 +37,16 @@ internal static class ShapeSets
         return end ?? noun.Check(shapes.Notes, ShapeNouns.WordOf(family));
     }
 
+    /// <summary>The failure for a form whose root is left open where its place is asked for; null for shapes that have one.</summary>
+    public static Failure? Placeless(ShapeSet shapes, Token first, Token last) =>
+        shapes is ShapeSet.OfQuality form
+            ? Failure.At(
+                first,
+                last,
+                $"the {form.Quality} shape is a form that may lie anywhere: name its degree, such as 'the {(form.Notes == 4 ? "V7" : form.Notes == 3 ? "IV" : "third")} shape{(form.Notes == 2 ? " on degree 1" : "")}'"
+            )
+            : null;
+
     private static Failure? ReadQuantity(Cursor at, out Quantity? quantity)
     {
         quantity = null;

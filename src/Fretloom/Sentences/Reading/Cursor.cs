@@ -1,10 +1,14 @@
 namespace Fretloom.Sentences.Reading;
 
 /// <summary>A place in the tokens of a sentence, moving forward.</summary>
-internal sealed class Cursor(string text)
+internal sealed class Cursor(List<Token> tokens)
 {
-    private readonly List<Token> _tokens = Tokens.Of(text);
+    private readonly List<Token> _tokens = tokens;
     private int _index;
+
+    /// <summary>The beginning of a sentence.</summary>
+    public Cursor(string text)
+        : this(Tokens.Of(text)) { }
 
     /// <summary>The token here.</summary>
     public Token Current => _tokens[_index];
