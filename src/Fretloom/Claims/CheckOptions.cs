@@ -18,6 +18,22 @@ public sealed record CheckOptions
     /// <summary>How many threads at most, at least 1.</summary>
     public int Threads { get; init; } = Environment.ProcessorCount;
 
+    /// <summary>What works the cases out; all give the same answer.</summary>
+    internal CheckEngine Engine { get; init; } = CheckEngine.Vectors;
+
     /// <summary>How long a check may take on one thread, in nanoseconds, as foreseen by <see cref="ClaimCost"/>: a minute.</summary>
     public long Budget { get; init; } = 60_000_000_000;
+}
+
+/// <summary>Ways to work cases out.</summary>
+internal enum CheckEngine
+{
+    /// <summary>Many string sets side by side, in the processor's vectors; word by word what no program is written for.</summary>
+    Vectors,
+
+    /// <summary>The same programs, number by number.</summary>
+    Numbers,
+
+    /// <summary>Word by word.</summary>
+    Plain,
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Fretloom.Claims.Checking;
+using Fretloom.Claims.Checking.Blocks;
 
 namespace Fretloom.Claims;
 
@@ -11,6 +12,7 @@ public sealed record ClaimCost(long Cases, long Tried, long Nanoseconds)
 {
     /// <summary>Nanoseconds for each thing named, case by case; and in blocks. Measured, in round numbers.</summary>
     private const long Plain = 2_000;
+    private const long InBlocks = 20;
     private const long InHand = 2_000_000;
 
     /// <summary>Works the cost out.</summary>
@@ -21,7 +23,11 @@ public sealed record ClaimCost(long Cases, long Tried, long Nanoseconds)
         long places = new PlaceList(sentence.Places).Count;
         var tried = Transposition.Settles(sentence) ? keys / Transposition.Tonics : keys;
         var each = Parts.Of(sentence.Claim).Sum(part => Weight(part));
-        return new ClaimCost(keys * places, tried * places, tried * places * each * Plain);
+        return new ClaimCost(
+            keys * places,
+            tried * places,
+            tried * places * each * (ClaimCompiler.Knows(sentence) ? InBlocks : Plain)
+        );
     }
 
     /// <summary>Why a sentence is not checked within a budget, and what would help; null when it is.</summary>

@@ -6,7 +6,8 @@ namespace Fretloom.Claims.Checking;
 /// <summary>A string set that a claim is checked on.</summary>
 internal sealed class Place
 {
-    private const int LowestTuned = 40;
+    /// <summary>What the farthest string of a mere tuning sounds: E2.</summary>
+    public const int LowestTuned = 40;
 
     private Place(string name, Instrument? instrument, OpenStrings strings, OpenStrings all)
     {

@@ -24,6 +24,9 @@ internal sealed class PlaceList
 
     public int Count { get; }
 
+    /// <summary>Whether they are tunings, which are counted and not named.</summary>
+    public bool AreTunings => _tunings is not null;
+
     public Place this[int index] => _tunings is null ? _named[index] : Place.Tuned(Steps(index));
 
     /// <summary>On how many of them a claim can be asked. All tunings of a scope have the same strings, so the first decides.</summary>
@@ -41,8 +44,28 @@ internal sealed class PlaceList
         return steps;
     }
 
-    /// <summary>As <see cref="Steps"/>, into memory given.</summary>
-    public void WriteSteps(int index, Span<int> steps)
+    /// <summary>What the strings of some tunings sound when open.</summary>
+    /// <param name="first">The first tuning.</param>
+    /// <param name="count">How many.</param>
+    /// <param name="opens">Filled string by string, the farthest first, and tuning by tuning.</param>
+    /// <param name="lanes">How many places there are for each string.</param>
+    public void WriteOpens(int first, int count, Span<ushort> opens, int lanes)
+    {
+        Span<int> steps = stackalloc int[_tunings!.Strings - 1];
+        for (var lane = 0; lane < count; lane++)
+        {
+            WriteSteps(first + lane, steps);
+            var open = Place.LowestTuned;
+            opens[lane] = (ushort)open;
+            for (var at = 0; at < steps.Length; at++)
+            {
+                open += steps[at];
+                opens[(at + 1) * lanes + lane] = (ushort)open;
+            }
+        }
+    }
+
+    private void WriteSteps(int index, Span<int> steps)
     {
         var (least, choices, palindromic) = (
             _tunings!.Least,

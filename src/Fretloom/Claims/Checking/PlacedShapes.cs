@@ -18,6 +18,15 @@ internal static class PlacedShapes
     public static Quantity QuantityOf(ShapeSet set) =>
         set is ShapeSet.Several several ? several.Quantity : new Quantity.Every();
 
+    /// <summary>The stacks of thirds of a size.</summary>
+    public static ShapeFamily FamilyOf(int notes) =>
+        notes switch
+        {
+            2 => ShapeFamily.Third,
+            3 => ShapeFamily.Triad,
+            _ => ShapeFamily.Seventh,
+        };
+
     /// <summary>The shape of the same size on another degree, on the same strings.</summary>
     public static PlacedShape OnDegree(Case one, PlacedShape shape, ShapeSet set, int degree)
     {
@@ -25,9 +34,7 @@ internal static class PlacedShapes
         {
             ShapeSet.Several several => several.Family,
             ShapeSet.OnDegree on => on.Family,
-            _ when shape.Frets.Count == 2 => ShapeFamily.Third,
-            _ when shape.Frets.Count == 3 => ShapeFamily.Triad,
-            _ => ShapeFamily.Seventh,
+            _ => FamilyOf(set.Notes),
         };
         return PlacedShape.On(one, ShapeMembers.OnDegree(one.Key, family, degree), set.Voicing, shape.Strings);
     }

@@ -1,3 +1,4 @@
+using Fretloom.Claims.Checking.Blocks;
 using Fretloom.Theory;
 
 namespace Fretloom.Claims.Checking;
@@ -64,7 +65,10 @@ internal sealed record Survey(
         var keys = sentence.Keys.Keys;
         var settles = options.UsesTransposition && Transposition.Settles(sentence);
         var tried = settles ? keys.DistinctBy(key => key.Kind).ToValueList() : keys;
-        var worker = PlainWorker.For(sentence, places, tried);
+        IWorker worker =
+            options.Engine != CheckEngine.Plain && ClaimCompiler.Knows(sentence)
+                ? BlockWorker.For(sentence, places, tried, options.Engine == CheckEngine.Vectors)
+                : PlainWorker.For(sentence, places, tried);
         var tallies = Crew.Run(worker, tried.Count, options.Threads, progress, cancellation);
         var columns = keys.Select(key => tallies[settles ? IndexOfKind(tried, key.Kind) : keys.IndexOf(key)]);
         return new Survey(sentence, places, worker.PlacesThatFit, keys, columns.ToValueList());

@@ -1,0 +1,105 @@
+using Fretloom.Theory;
+
+namespace Fretloom.Claims.Checking.Blocks;
+
+/// <summary>Runs a claim's program over blocks of string sets, key after key.</summary>
+internal sealed class BlockWorker : IWorker
+{
+    private const int PlacesInPiece = 16 * Lanes.Count;
+
+    private readonly PlaceList _places;
+    private readonly Run[] _runs;
+    private readonly int _keys;
+    private readonly bool _inVectors;
+    private readonly Dictionary<Program, Machine> _machines = [];
+
+    private BlockWorker(PlaceList places, Run[] runs, int keys, bool inVectors)
+    {
+        (_places, _runs, _keys, _inVectors) = (places, runs, keys, inVectors);
+        PlacesThatFit = runs.Sum(run => run.Count);
+    }
+
+    public int Pieces => _runs.Length;
+
+    public int PlacesThatFit { get; }
+
+    /// <summary>The worker for a sentence that the compiler knows.</summary>
+    public static BlockWorker For(ClaimSentence sentence, PlaceList places, ValueList<Key> keys, bool inVectors)
+    {
+        var runs = places.AreTunings ? OfTunings(sentence, places, keys) : OfNamed(sentence, places, keys);
+        return new BlockWorker(places, [.. runs], keys.Count, inVectors);
+    }
+
+    public IWorker Another() => new BlockWorker(_places, _runs, _keys, _inVectors);
+
+    public void Do(int piece, ReadOnlySpan<Tally> tallies, CancellationToken cancellation)
+    {
+        var run = _runs[piece];
+        if (!_machines.TryGetValue(run.Program, out var machine))
+        {
+            machine = new Machine(run.Program.Code, _inVectors);
+            _machines.Add(run.Program, machine);
+        }
+
+        for (var done = 0; done < run.Count; done += Lanes.Count)
+        {
+            var count = Math.Min(Lanes.Count, run.Count - done);
+            run.Fill(_places, machine, done, count);
+            machine.Begin();
+            for (var key = 0; key < _keys; key++)
+            {
+                cancellation.ThrowIfCancellationRequested();
+                machine.RunKey(key);
+                Count(run, machine, done, count, tallies[key]);
+            }
+        }
+    }
+
+    private static void Count(Run run, Machine machine, int done, int count, Tally tally)
+    {
+        var answer = run.Program.Answer;
+        var fails = machine.Register(answer.Fails)[..count];
+        var failing = Lanes.CountSet(fails);
+        var untested = answer.Untested is { } register ? Lanes.CountSet(machine.Register(register)[..count]) : 0;
+        tally.Add(failing, untested);
+        if (failing == 0 || !tally.Wants(run.PlaceOf(done)))
+        {
+            return;
+        }
+
+        for (var lane = 0; lane < count; lane++)
+        {
+            if (fails[lane] != 0)
+            {
+                tally.Remember(run.PlaceOf(done + lane));
+            }
+        }
+    }
+
+    private static IEnumerable<Run> OfTunings(ClaimSentence sentence, PlaceList places, ValueList<Key> keys)
+    {
+        if (!Applicability.Applies(places[0], sentence.Claim))
+        {
+            yield break;
+        }
+
+        var program = Program.Of(sentence.Claim, keys, StringLayout.Of(places[0]));
+        for (var first = 0; first < places.Count; first += PlacesInPiece)
+        {
+            yield return new Run(program, first, Math.Min(PlacesInPiece, places.Count - first), null);
+        }
+    }
+
+    /// <summary>Named string sets side by side that have the same strings in the same order by sound.</summary>
+    private static IEnumerable<Run> OfNamed(ClaimSentence sentence, PlaceList places, ValueList<Key> keys) =>
+        Enumerable
+            .Range(0, places.Count)
+            .Where(at => Applicability.Applies(places[at], sentence.Claim))
+            .GroupBy(at => StringLayout.Of(places[at]))
+            .Select(group => new Run(
+                Program.Of(sentence.Claim, keys, group.Key),
+                0,
+                group.Count(),
+                group.ToValueList()
+            ));
+}

@@ -1,0 +1,81 @@
+using Fretloom.Theory;
+
+namespace Fretloom.Claims.Checking.Blocks;
+
+/// <summary>Writes claims about key patterns.</summary>
+/// <remarks>
+/// No transposition but the octave carries the notes of a key onto themselves: seven does not divide by two or three. So two strings have
+/// equal patterns only where they sound alike, and a pattern that is read backwards is one of the key's only about its one sum.
+/// What remains are conditions on the open strings.
+/// </remarks>
+internal sealed class PatternCompiler(Code code, KeyNotes[] keys, StringLayout layout)
+{
+    private readonly Logic _logic = new(code);
+
+    /// <summary>Whether the steps between the chosen strings read the same both ways; in semitones, not modulo 12.</summary>
+    public int IsPalindromic
+    {
+        get
+        {
+            var numbers = layout.Chosen.Numbers;
+            return _logic.All(
+                Enumerable
+                    .Range(1, numbers.Count - 1)
+                    .Select(at =>
+                        code.Binary(
+                            Op.AreEqual,
+                            code.Binary(Op.Add, code.Open(numbers[at - 1]), code.Open(numbers[^at])),
+                            code.Binary(Op.Add, code.Open(numbers[at]), code.Open(numbers[^(at + 1)]))
+                        )
+                    )
+            );
+        }
+    }
+
+    public int HaveSameForm(Claim.PatternsHaveSameForm claim) =>
+        AreAllAlike(Differences(layout.Resolve(claim.One), layout.Resolve(claim.Other)));
+
+    public int Is(Claim.PatternIs claim)
+    {
+        var numbers = layout.Resolve(claim.One);
+        var others = claim.IsOwn ? numbers : layout.Resolve(claim.Other);
+        return claim.Motion switch
+        {
+            PatternMotion.None => AreAll(Differences(numbers, others), claim.MovedFrets),
+            PatternMotion.Flip => AreAll(Differences(numbers, others.Reverse().ToValueList()), claim.MovedFrets),
+            PatternMotion.HalfTurn => Inverted(Sums(numbers, others.Reverse().ToValueList())),
+            PatternMotion.Mirror => Inverted(Sums(numbers, others)),
+            _ => throw new ArgumentOutOfRangeException(nameof(claim)),
+        };
+    }
+
+    /// <summary>How many semitones each string sounds above its partner, modulo 12.</summary>
+    private List<int> Differences(ValueList<int> numbers, ValueList<int> others) =>
+        numbers
+            .Zip(
+                others,
+                (number, other) =>
+                    code.Unary(
+                        Op.ModuloTwelve,
+                        code.Binary(Op.Subtract, code.WithNumber(Op.Add, code.Open(number), 120), Rest(other))
+                    )
+            )
+            .ToList();
+
+    private List<int> Sums(ValueList<int> numbers, ValueList<int> others) =>
+        numbers
+            .Zip(others, (number, other) => code.Unary(Op.ModuloTwelve, code.Binary(Op.Add, Rest(number), Rest(other))))
+            .ToList();
+
+    private int Rest(int number) => code.Unary(Op.ModuloTwelve, code.Open(number));
+
+    private int AreAllAlike(List<int> registers) =>
+        _logic.All(registers.Skip(1).Select(register => code.Binary(Op.AreEqual, registers[0], register)));
+
+    private int AreAll(List<int> registers, int number) =>
+        _logic.All(registers.Select(register => code.WithNumber(Op.AreEqual, register, Modulo.Of(number, 12))));
+
+    /// <summary>Whether reading the frets backwards about some place carries every string into its partner.</summary>
+    private int Inverted(List<int> sums) =>
+        code.Binary(Op.And, AreAllAlike(sums), code.Number(key => keys[key].Inversion is null ? 0 : ushort.MaxValue));
+}
