@@ -57,7 +57,7 @@ internal static class StringNames
         return null;
     }
 
-    /// <summary>Changes of the words here to names of string sets.</summary>
+    /// <summary>Changes of the words here to names of string sets, in small letters.</summary>
     public static IEnumerable<Edit> Near(Cursor at, Scope scope)
     {
         var first = at.Current;
@@ -75,8 +75,13 @@ internal static class StringNames
         }
 
         var last = at.Peek(length - 1);
-        var whole = new Token(TokenKind.Word, first.Start, last.End - first.Start, at.Words(0, length));
-        return Spelling.EditsOfSymbol(whole, scope.Defaults.StringSets.Select(set => set.Name));
+        var whole = new Token(
+            TokenKind.Word,
+            first.Start,
+            last.End - first.Start,
+            at.Words(0, length).ToLowerInvariant()
+        );
+        return Spelling.EditsOfSymbol(whole, scope.Defaults.StringSets.Select(set => set.Name.ToLowerInvariant()));
     }
 
     // The longest name wins. The article may be left out, and strings stands behind.

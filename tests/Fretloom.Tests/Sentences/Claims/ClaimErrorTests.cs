@@ -1,0 +1,294 @@
+using Fretloom.Neck;
+using Fretloom.Sentences;
+using Fretloom.Testing;
+
+namespace Fretloom.Tests.Sentences.Claims;
+
+/// <summary>What is said of claims that cannot be read.</summary>
+public class ClaimErrorTests
+{
+    private const int Damages = 100_000;
+
+    private static readonly ClaimDefaults TopStrings = new(
+        stringSets: [new NamedStrings("top", StringSet.Run(3, 1)), new NamedStrings("Upper Four", StringSet.Run(4, 1))]
+    );
+
+    // What is wrong is between brackets; places and repairs are common sense, no source.
+    [Theory]
+    [InlineData(
+        "In [evry] major key, on guitar strings 4-1, there are exactly 3 full frets.",
+        "expected 'every' or 'the key of', found 'evry'; did you mean 'every'?"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings [1-4], there are exactly 3 full frets.",
+        "a string set goes from the far string down to the one nearest the floor, found '1-4'; did you mean '4-1'?"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings [7]-4, there are exactly 3 full frets.",
+        "the guitar has 6 strings; there is no string 7"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, the full frets are[.]",
+        "expected a fret set (full frets, empty frets, half-turn centres), found '.'"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, the [seventh shape] spans 4 frets.",
+        "which seventh shape? say 'the seventh shape on degree 1' or 'every seventh shape'"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, degree [8] stands on string 1 at every full fret.",
+        "a key has degrees 1 to 7; there is no degree 8"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, the seventh shape on degree 1 [are] the full frets.",
+        "expected what the shape does ('spans', 'stretches', 'is', 'has', 'begins on', 'ends on'), found 'are'"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, every full fret is [the] empty frets.",
+        "expected 'lies on' (use 'are' only after 'the'), found 'the'; did you mean 'lies on'?"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, there are exactly three [ful] frets.",
+        "expected a fret set (full frets, empty frets, half-turn centres), found 'ful'; did you mean 'full'?"
+    )]
+    [InlineData(
+        "In the key of [H] major, on guitar, there is at least 1 full fret.",
+        "'H' is not a note name; did you mean 'B'?"
+    )]
+    [InlineData(
+        "In every major key, on [guitr], there is at least 1 full fret.",
+        "expected an instrument such as 'guitar', found 'guitr'; did you mean 'guitar'?"
+    )]
+    [InlineData(
+        "In every major key, on guitar, [on frets 9 to 5], there is at least 1 full fret.",
+        "frets 9 to 5 run backwards; the lower fret comes first; did you mean 'on frets 5 to 9'?"
+    )]
+    [InlineData(
+        "In every major key, on guitar, there is at least 1 full fret[]",
+        "expected a full stop, 'and' or 'or', found the end of the sentence; did you mean 'fret.'?"
+    )]
+    [InlineData(
+        "In every major key, [in every minor key], on guitar, there is at least 1 full fret.",
+        "the keys were already chosen earlier in this sentence"
+    )]
+    [InlineData("In every major key, on guitar, there are 3 full frets[;] really.", "cannot read ';' here")]
+    [InlineData(
+        "In every major key, on guitar, every [seventh shape] spans 4 frets.",
+        "a seventh shape needs 4 strings; the guitar's set has 6. Say \"of strings 4-1\", or choose four strings."
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 3-1, every [seventh shape] spans 4 frets.",
+        "a seventh shape needs 4 strings; the guitar's set has 3. Choose four strings."
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 6-3, every [triad shape] spans 4 frets.",
+        "a triad shape needs 3 strings; the guitar's set has 4. Say \"of strings 5-3\", or choose three strings."
+    )]
+    [InlineData(
+        "In every major key, on guitar, the [V9 shape] begins on a full fret.",
+        "a V9 shape needs 5 strings; the guitar's set has 6. Say \"of strings 5-1\", or choose five strings."
+    )]
+    [InlineData(
+        "In every key, on guitar strings 4-1, on frets 0 to 12, the V7 shape is fingered as the [IV shape] of ukulele strings 4-1.",
+        "a IV shape needs 3 strings; 'of strings 4-1' names 4"
+    )]
+    [InlineData(
+        "In every key, on guitar strings 4-1, the V7 shape has the same form as the [V7 shape] of banjo.",
+        "a V7 shape needs 4 strings; the banjo's set has 5. Say \"of banjo strings 4-1\", or choose four strings."
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 6-3, the full frets are the full frets of strings 4-[2].",
+        "string 2 is not in the chosen set, guitar strings 6-3"
+    )]
+    [InlineData(
+        "In the key of A [minor], on guitar, there are 3 full frets.",
+        "which minor? say 'A natural minor', 'A harmonic minor' or 'A melodic minor'; did you mean 'natural minor'?"
+    )]
+    [InlineData(
+        "On guitar strings 4-1, [there] are 3 full frets.",
+        "a claim names its keys first, such as 'in every major key' or 'in the key of D major'; did you mean 'in every key, there'?"
+    )]
+    [InlineData(
+        "In every key, there are 3 full frets and there is 1 empty fret [or] there are no half-turn centres.",
+        "'and' and 'or' in one sentence can be read in two ways: split it into two sentences"
+    )]
+    [InlineData(
+        "In every key, on strings 4-1, every seventh shape [stretches] at most 90 mm.",
+        "a stretch in millimetres depends on where the shape lies: name the frets, such as 'on frets 0 to 12'; did you mean 'on frets 0 to 12, every'?"
+    )]
+    [InlineData(
+        "In every key, on strings 4-1, every seventh shape [can] be played with one finger a note.",
+        "what a hand can play depends on where the shape lies: name the frets, such as 'on frets 0 to 12'; did you mean 'on frets 0 to 12, every'?"
+    )]
+    [InlineData(
+        "In every key, on strings 4-1, every seventh shape [is] fingered as the IV7 shape.",
+        "a fingering depends on where the shape lies: name the frets, such as 'on frets 0 to 12'; did you mean 'on frets 0 to 12, every'?"
+    )]
+    [InlineData(
+        "In every key, on every 4 string tuning, on frets 0 to 12, every seventh shape [stretches] at most 90 mm.",
+        "a stretch in millimetres depends on the instrument, and a tuning has no length: name an instrument"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, the dominant seventh shape is [that of degree 4] moved up 2 frets.",
+        "'that of degree 4' is said of shapes on a degree, such as 'the seventh shape on degree 1'"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, the dominant seventh shape [begins on] a full fret.",
+        "the dominant seventh shape is a form that may lie anywhere: name its degree, such as 'the V7 shape'"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, the key pattern of strings 4-2 is the key [pattern].",
+        "patterns are compared string by string: one has 3 strings, the other 4"
+    )]
+    [InlineData(
+        "In every key, on guitar strings 4-1, the half-turn carries [the V7 shape of ukulele strings 4-1] to itself.",
+        "the half-turn is that of the strings chosen; it carries nothing of the ukulele"
+    )]
+    [InlineData(
+        "In every key, on guitar strings 4-1, every triad shape of strings 3-1 in [drop 3] spans 4 frets.",
+        "drop 3 takes a chord of 4 notes or more; a triad shape has 3"
+    )]
+    [InlineData(
+        "In every key, on guitar strings 4-1, every triad shape of strings 3-1 in [third inversion] spans 4 frets.",
+        "a triad shape has 3 notes; there is no third inversion of it"
+    )]
+    [InlineData(
+        "In every key, on guitar strings 4-1, the V65 shape in [first inversion] spans 4 frets.",
+        "the inversion was already chosen for this shape"
+    )]
+    [InlineData(
+        "In every key, on guitar, [on frets 0 to 30], there are 3 full frets.",
+        "the guitar has 22 frets; there is no fret 30"
+    )]
+    [InlineData("In every [blues] key, there are 3 full frets.", "a key has seven notes and blues has 6")]
+    [InlineData(
+        "In every key, there is [a] full fret.",
+        "expected a number, 'exactly', 'at least', 'at most', 'more than' or 'fewer than', found 'a'; did you mean 'at least 1'?"
+    )]
+    [InlineData(
+        "In every key, on strings 4-1, [9] of the seventh shapes span 4 frets.",
+        "a key has 7 shapes of a sort, one on each degree, found '9'"
+    )]
+    [InlineData(
+        "In every key, on every [9] string tuning, there are 3 full frets.",
+        "tunings have 2 to 8 strings, found '9'"
+    )]
+    [InlineData(
+        "In every key, on every 4 string tuning with steps [5 to 4], there are 3 full frets.",
+        "steps 5 to 4 run backwards; the smaller step comes first; did you mean '4 to 5'?"
+    )]
+    [InlineData(
+        "In every key, every full fret[.] There is 1 empty fret.",
+        "a claim is one sentence: cannot read on after '.' here"
+    )]
+    public void A_mistake_is_pointed_at(string marked, string message)
+    {
+        var column = marked.IndexOf('[', StringComparison.Ordinal) + 1;
+        var text = marked.Replace("[", "", StringComparison.Ordinal).Replace("]", "", StringComparison.Ordinal);
+        var error = Assert.Single(ClaimParser.Parse(text, TopStrings).Errors);
+
+        Assert.Equal((column, message), (error.Column, error.Message));
+        Assert.Equal(marked.IndexOf(']', StringComparison.Ordinal) - column, error.Length);
+        Assert.True(error.Repair is null || ClaimParser.Parse(error.Repair.ApplyTo(text), TopStrings).IsRead);
+    }
+
+    [Theory]
+    [InlineData("In every key, on the tip strings, there are 3 full frets.", "the top strings")]
+    [InlineData("In every key, the full frets are the full frets of the upper for strings.", "the upper four strings")]
+    [InlineData("In every key, on strings 4-1, every sevnth shape spans 4 frets.", "every seventh shape")]
+    [InlineData("In every key, on strings 4-1, the dominent seventh shape spans 4 frets.", "the dominant seventh")]
+    [InlineData("In every key, the half-turn caries degree 1 to degree 2.", "carries")]
+    [InlineData("In every key, the key patern is its own half-turn.", "pattern")]
+    [InlineData("In every key, the key pattern is its own half-trun.", "half-turn")]
+    [InlineData("In every key, every full fret lies nxt to an empty fret.", "next to")]
+    [InlineData("In every harmnic minor key, there are 3 full frets.", "harmonic minor")]
+    [InlineData("In every key, thre are 3 full frets.", "there are")]
+    [InlineData("In every key, every full fret is carried to itself by the half-tern.", "by the half-turn")]
+    public void A_slip_of_the_pen_is_mended(string text, string mended)
+    {
+        var repair = Assert.Single(ClaimParser.Parse(text, TopStrings).Errors).Repair;
+
+        Assert.NotNull(repair);
+        Assert.Contains(mended, repair.ApplyTo(text), StringComparison.Ordinal);
+        Assert.True(ClaimParser.Parse(repair.ApplyTo(text), TopStrings).IsRead);
+    }
+
+    [Fact]
+    public void A_word_that_is_only_out_of_place_gets_no_suggestion() =>
+        Assert.Null(ClaimParser.Parse("In every key, the full frets pattern.").Errors[0].Repair);
+
+    [Fact]
+    public void One_wrong_letter_in_a_word_is_mostly_mended()
+    {
+        const string sentence =
+            "In every harmonic minor key, on guitar strings 4-1, every empty fret lies next to a full fret and the dominant seventh shape is the mirror of the half-diminished seventh shape.";
+        var (mended, tried) = (0, 0);
+        for (var at = 0; at < sentence.Length; at++)
+        {
+            var wrong = sentence.Remove(at, 1).Insert(at, "q");
+            if (char.IsAsciiLetterLower(sentence[at]) && !ClaimParser.Parse(wrong).IsRead)
+            {
+                tried++;
+                mended += ClaimParser.Parse(wrong).Errors[0].Repair?.ApplyTo(wrong) == sentence ? 1 : 0;
+            }
+        }
+
+        Assert.True(mended >= 0.7 * tried, $"{mended} of {tried}");
+    }
+
+    [Fact]
+    public void A_damaged_claim_gives_a_claim_or_an_error_that_can_be_pointed_at_and_mended() =>
+        ClaimGen.Damaged.Sample(AssertAnswered, iter: 10_000);
+
+    [Fact]
+    public void A_damaged_judged_claim_gives_a_claim_or_an_error_that_can_be_pointed_at_and_mended() =>
+        Gen.OneOf([.. ClaimParserTests.Judged.Select(row => row.Data)])
+            .SelectMany(ClaimGen.Damage)
+            .Sample(AssertAnswered, iter: Damages);
+
+    [Fact]
+    public void Any_text_gives_a_claim_or_an_error_that_can_be_pointed_at() =>
+        Gen.OneOf(Gen.String, Gen.String[Gen.Char[' ', '~'], 0, 60], Words).Sample(AssertAnswered, iter: 10_000);
+
+    [Theory]
+    [InlineData(2000)]
+    [InlineData(2001)]
+    [InlineData(10_000_000)]
+    public void A_long_text_is_answered(int length)
+    {
+        foreach (var word in new[] { "(", " ", ",", "-", "a", "if ", "In every key, if ", "and ", "of strings " })
+        {
+            var text = string.Concat(Enumerable.Repeat(word, length / word.Length + 1))[..length];
+            var error = Assert.Single(ClaimParser.Parse(text).Errors);
+            Assert.Equal(length > ClaimParser.MaxLength, error.Column == ClaimParser.MaxLength + 1);
+        }
+    }
+
+    // Words of the language in no order at all.
+    private static Gen<string> Words =>
+        Gen.OneOf([.. ClaimParserTests.Judged.SelectMany(row => row.Data.Split(' ')), ",", "and", "-", ".", "if", "of"])
+            .Array[0, 25]
+            .Select(words => string.Join(' ', words));
+
+    private static void AssertAnswered(string text)
+    {
+        var result = ClaimParser.Parse(text);
+        Assert.Equal(result.IsRead, result.Value is not null);
+        if (result.IsRead)
+        {
+            Assert.Equal(result.Value, ClaimParser.Parse(result.Value.ToString()).Value);
+            return;
+        }
+
+        var error = Assert.Single(result.Errors);
+        Assert.InRange(error.Column, 1, text.Length + 1);
+        Assert.InRange(error.Length, 0, text.Length + 1 - error.Column);
+        Assert.DoesNotContain('\n', error.Message);
+        Assert.False(string.IsNullOrWhiteSpace(error.Message));
+        if (error.Repair is { } repair)
+        {
+            var next = ClaimParser.Parse(repair.ApplyTo(text));
+            Assert.True(next.IsRead || next.Errors[0].Column >= repair.Column + repair.Text.Length);
+        }
+    }
+}
