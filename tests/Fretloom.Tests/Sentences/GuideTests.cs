@@ -1,24 +1,17 @@
 using Fretloom.Sentences;
-using Fretloom.Testing;
 
 namespace Fretloom.Tests.Sentences;
 
 /// <summary>Runs the guide for teachers: its examples, and its wrong sentences with their messages.</summary>
 public class GuideTests
 {
-    private static readonly string[] Guide = File.ReadAllLines(Repository.PathTo("docs", "sentences.md"));
+    private static readonly Guide Guide = new("sentences.md", "sentences", "wrong");
 
-    public static TheoryData<string> Examples => [.. Blocks("sentences").Where(line => !line.StartsWith('='))];
+    public static TheoryData<string> Examples => [.. Guide.Examples];
 
-    public static TheoryData<string, string> Forms =>
-        [
-            .. Pairs(Blocks("sentences"))
-                .Where(pair => pair.Item2.StartsWith('='))
-                .Select(pair => (pair.Item1, pair.Item2[2..])),
-        ];
+    public static TheoryData<string, string> Forms => [.. Guide.Forms];
 
-    public static TheoryData<string, string> WrongSentences =>
-        [.. Pairs(Blocks("wrong")).Where(pair => pair.Item2.StartsWith("column ", StringComparison.Ordinal))];
+    public static TheoryData<string, string> WrongSentences => [.. Guide.Wrong];
 
     [Theory]
     [MemberData(nameof(Examples))]
@@ -35,34 +28,16 @@ public class GuideTests
         Assert.Equal(message, Assert.Single(ShowParser.Parse(sentence).Errors).ToString());
 
     [Fact]
-    public void Every_wrong_sentence_has_a_message() => Assert.Equal(2 * WrongSentences.Count, Blocks("wrong").Count());
+    public void Every_wrong_sentence_has_a_message() => Assert.Equal(Guide.WrongLines, 2 * WrongSentences.Count);
 
     [Fact]
     public void The_guide_shows_every_example_of_every_phrase()
     {
-        var sentences = Blocks("sentences").ToList();
+        var sentences = Guide.Examples.ToList();
         var missing = Phrases
             .All.SelectMany(kind => kind.Examples)
             .Where(example => !sentences.Exists(line => line.Contains(example, StringComparison.Ordinal)));
 
         Assert.Empty(missing);
-    }
-
-    private static IEnumerable<(string, string)> Pairs(IEnumerable<string> lines) => lines.Zip(lines.Skip(1));
-
-    private static IEnumerable<string> Blocks(string marker)
-    {
-        var isInside = false;
-        foreach (var line in Guide)
-        {
-            if (line.StartsWith("```", StringComparison.Ordinal))
-            {
-                isInside = line == $"```{marker}";
-            }
-            else if (isInside && line.Length > 0)
-            {
-                yield return line;
-            }
-        }
     }
 }

@@ -1,0 +1,35 @@
+using Fretloom.Neck;
+using Fretloom.Sentences;
+
+namespace Fretloom.Tests.Sentences.Claims;
+
+/// <summary>Runs the guide to claims: its examples, and its wrong claims with their messages.</summary>
+public class ClaimGuideTests
+{
+    private static readonly Guide Guide = new("claims.md", "claims", "wrong-claims");
+
+    private static readonly ClaimDefaults Lesson = new(stringSets: [new NamedStrings("top", StringSet.Run(3, 1))]);
+
+    public static TheoryData<string> Examples => [.. Guide.Examples];
+
+    public static TheoryData<string, string> Forms => [.. Guide.Forms];
+
+    public static TheoryData<string, string> WrongClaims => [.. Guide.Wrong];
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void An_example_reads(string claim) => Assert.Empty(ClaimParser.Parse(claim, Lesson).Errors);
+
+    [Theory]
+    [MemberData(nameof(Forms))]
+    public void A_claim_is_written_as_the_guide_says(string typed, string canonical) =>
+        Assert.Equal(canonical, ClaimParser.Parse(typed, Lesson).Value?.ToString());
+
+    [Theory]
+    [MemberData(nameof(WrongClaims))]
+    public void A_wrong_claim_gets_the_message_of_the_guide(string claim, string message) =>
+        Assert.Equal(message, Assert.Single(ClaimParser.Parse(claim, Lesson).Errors).ToString());
+
+    [Fact]
+    public void Every_wrong_claim_has_a_message() => Assert.Equal(Guide.WrongLines, 2 * WrongClaims.Count);
+}
