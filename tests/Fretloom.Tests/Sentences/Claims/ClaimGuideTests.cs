@@ -1,3 +1,4 @@
+using Fretloom.Claims;
 using Fretloom.Neck;
 using Fretloom.Sentences;
 
@@ -10,7 +11,12 @@ public class ClaimGuideTests
 
     private static readonly ClaimDefaults Lesson = new(stringSets: [new NamedStrings("top", StringSet.Run(3, 1))]);
 
+    private static readonly CheckOptions Short = new() { LooksElsewhere = false };
+
     public static TheoryData<string> Examples => [.. Guide.Examples];
+
+    public static TheoryData<string> FailingExamples =>
+        [.. new Guide("claims.md", "claims-that-fail", "wrong-claims").Examples];
 
     public static TheoryData<string, string> Forms => [.. Guide.Forms];
 
@@ -18,7 +24,11 @@ public class ClaimGuideTests
 
     [Theory]
     [MemberData(nameof(Examples))]
-    public void An_example_reads(string claim) => Assert.Empty(ClaimParser.Parse(claim, Lesson).Errors);
+    public void An_example_holds(string claim) => Assert.Equal(Verdict.Holds, Check(claim));
+
+    [Theory]
+    [MemberData(nameof(FailingExamples))]
+    public void An_example_that_is_said_to_fail_fails(string claim) => Assert.Equal(Verdict.Fails, Check(claim));
 
     [Theory]
     [MemberData(nameof(Forms))]
@@ -32,4 +42,7 @@ public class ClaimGuideTests
 
     [Fact]
     public void Every_wrong_claim_has_a_message() => Assert.Equal(Guide.WrongLines, 2 * WrongClaims.Count);
+
+    private static Verdict? Check(string claim) =>
+        ClaimParser.Parse(claim, Lesson).Value is { } sentence ? ClaimChecker.Check(sentence, Short).Verdict : null;
 }
