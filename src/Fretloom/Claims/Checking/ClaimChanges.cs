@@ -101,7 +101,9 @@ internal static class ClaimChanges
     /// <summary>Other numbers with the same comparison, then, for an exact one, the weaker comparisons.</summary>
     private static IEnumerable<Count> Counts(Count count)
     {
-        foreach (var number in Near(count.Number).Where(number => number >= 0))
+        // "At least 0" is always true, and so says nothing.
+        var least = count.Comparison is Comparison.AtLeast ? 1 : 0;
+        foreach (var number in Near(count.Number).Where(number => number >= least))
         {
             yield return new Count(count.Comparison, number);
         }

@@ -64,13 +64,25 @@ internal static class ClaimWords
             _ => throw new ArgumentOutOfRangeException(nameof(set)),
         };
 
-    /// <summary>The same, with where they lie: <c>the full frets (0, 5, 7)</c>, <c>fret 0</c>.</summary>
+    /// <summary>The same, with where they lie: <c>the full frets (0, 5, 7)</c>, <c>the empty frets (there are none)</c>, <c>fret 0</c>.</summary>
     public static string Of(Case one, FretSet set)
     {
         var frets = FretSets.Of(one, set);
         return set is FretSet.Numbers ? $"{Of(set)} {Frets(frets)}"
             : frets.Count == 0 ? $"{Of(set)} (there are none)"
             : $"{Of(set)} ({Frets(frets)})";
+    }
+
+    /// <summary>Which frets of a kind there are, as a clause: <c>the full frets of strings 4-2 are 0, 5, 7</c>, <c>there is no empty fret</c>.</summary>
+    public static string Are(FretNoun noun, ValueList<int> frets)
+    {
+        var (name, strings) = (Of(noun.Kind), OfStrings(noun.Of));
+        return frets.Count switch
+        {
+            0 => $"there is no {name}{strings}",
+            1 => $"the only {name}{strings} is {Frets(frets)}",
+            _ => $"the {name}s{strings} are {Frets(frets)}",
+        };
     }
 
     /// <summary><c>every seventh shape</c>, <c>the dominant seventh shape of strings 4-1</c>.</summary>

@@ -65,9 +65,8 @@ internal static class Explainer
     private static Explanation OfFretsAndNot(Case one, Claim.AsMany claim)
     {
         var (frets, others) = (one.FretsOf(claim.One), one.FretsOf(claim.Other));
-        var (first, second) = (new FretSet.Named(claim.One), new FretSet.Named(claim.Other));
         return Explanation.OfFrets(
-            $"{ClaimWords.Of(one, first)} are {frets.Count}, {ClaimWords.Of(one, second)} are {others.Count}",
+            $"{ClaimWords.Are(claim.One, frets)}, and {ClaimWords.Are(claim.Other, others)}: {frets.Count} and {others.Count}",
             one.Neck.Set(frets.Concat(others))
         );
     }
@@ -86,7 +85,11 @@ internal static class Explainer
             PatternMotion.None => OfPlaces(one, claim, $"{name}{moved}"),
             var motion => Explanation.OfFrets(
                 $"{name}{moved} is not {(claim.IsOwn ? "its own " : "the ")}{Word(motion)}"
-                    + (claim.IsOwn ? "" : $" of {Pattern(one, claim.Other)}")
+                    + (
+                        claim.IsOwn ? ""
+                        : claim.Other == claim.One ? " of itself"
+                        : $" of {Pattern(one, claim.Other)}"
+                    )
                     + (motion == PatternMotion.Flip ? "" : ", about any place of the neck")
             ),
         };

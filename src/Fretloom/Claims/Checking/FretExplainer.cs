@@ -36,7 +36,7 @@ internal static class FretExplainer
         var frets = one.FretsOf(claim.Noun);
         return new Explanation(
             $"degree {claim.Degree} ({one.Key.Notes[claim.Degree - 1]}) stands on string {claim.String} at fret {ClaimWords.Frets(there)}; "
-                + $"{ClaimWords.Of(new FretSet.Named(claim.Noun))} are {(frets.Count == 0 ? "none" : ClaimWords.Frets(frets))}",
+                + ClaimWords.Are(claim.Noun, frets),
             one.Neck.Set(there.Concat(frets)),
             there
                 .Take(1)

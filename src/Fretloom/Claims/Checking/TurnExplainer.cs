@@ -62,10 +62,13 @@ internal static class TurnExplainer
             : Explainer.Palindrome(strings.Steps).Text;
         return Explanation.OfFrets(
             one.Neck.Window is null
-                ? $"{ClaimWords.Of(one.Place)}: there is no half-turn centre, as {reason}"
-                : $"{ClaimWords.Of(one.Place)}: there is no half-turn centre on frets {one.Neck.Window}"
+                ? $"{Has(one)} no half-turn centre, as {reason}"
+                : $"{Has(one)} no half-turn centre on frets {one.Neck.Window}"
         );
     }
+
+    private static string Has(Case one) =>
+        $"{ClaimWords.Of(one.Place)} {(ClaimWords.IsOne(one.Place, null) ? "has" : "have")}";
 
     /// <summary>The degree that a degree is carried to.</summary>
     private static int Image(Case one, int degree) =>

@@ -85,7 +85,7 @@ internal static class Lanes
         ref var result = ref MemoryMarshal.GetReference(to);
         for (nuint lane = 0; lane < Count; lane += (nuint)Width)
         {
-            Vector256.Shuffle(all, Vector256.LoadUnsafe(ref index, lane)).StoreUnsafe(ref result, lane);
+            Vector256.ShuffleNative(all, Vector256.LoadUnsafe(ref index, lane)).StoreUnsafe(ref result, lane);
         }
     }
 
