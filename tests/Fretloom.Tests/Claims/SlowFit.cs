@@ -1,0 +1,47 @@
+using System.Collections;
+using Fretloom.Claims;
+
+namespace Fretloom.Tests.Claims;
+
+/// <summary>Whether a claim can be asked of a place: the strings are there, and as many as its shapes have notes.</summary>
+internal static class SlowFit
+{
+    public static bool Fits(SlowPlace place, Claim claim) => Within(claim).All(part => PartFits(place, part));
+
+    private static bool PartFits(SlowPlace place, object part) =>
+        part switch
+        {
+            OtherStrings other => place.Resolve(other) is not null,
+            ShapeSet set => place.Resolve(set.Of)?.Count == set.Notes,
+            FretSet.OfDegree of => place.All.Exists(s => s.Number == of.String),
+            Claim.DegreeStands stands => place.All.Exists(s => s.Number == stands.String),
+            Claim.PatternsHaveSameForm same => place.Resolve(same.One)?.Count == place.Resolve(same.Other)?.Count,
+            Claim.PatternIs { IsOwn: false } pattern => place.Resolve(pattern.One)?.Count
+                == place.Resolve(pattern.Other)?.Count,
+            FretSet.OfShapes { Shapes: ShapeSet.OfQuality } => false,
+            Claim.OfShapes
+            {
+                Shapes: ShapeSet.OfQuality,
+                Says: ShapePredicate.BeginsOn
+                    or ShapePredicate.EndsOn
+                    or ShapePredicate.HasRootOn
+                    or ShapePredicate.IsThatOfDegree
+            } => false,
+            Claim.CarriesShapes carries => carries.From.Of?.Instrument is null && carries.To?.Of?.Instrument is null,
+            _ => true,
+        };
+
+    /// <summary>A claim and everything in it, found by looking at every property.</summary>
+    public static IEnumerable<object> Within(object part) =>
+        part.GetType().Namespace != typeof(Claim).Namespace
+            ? part is IEnumerable many and not string
+                ? many.Cast<object>().SelectMany(Within)
+                : []
+            : part.GetType()
+                .GetProperties()
+                .Where(property => property.GetMethod!.IsPublic && !property.GetMethod.IsStatic)
+                .Select(property => property.GetValue(part))
+                .OfType<object>()
+                .SelectMany(Within)
+                .Prepend(part);
+}
