@@ -48,13 +48,46 @@ public static class PlainText
             {
                 yield return NeckText.OfShape(exhibit, shape, width);
             }
+
+            if (exhibit.ShowsFingers)
+            {
+                yield return [NeckText.FingerSigns(exhibit.HasFingersInside())];
+            }
         }
         else if (PicturePlan.HasShapes(exhibit))
         {
             var table = ChordBoxRow.IsFor(shapes) ? Boxes(exhibit, shapes) : Cards(exhibit, shapes);
             yield return Columns.Lines(table, width).Concat(CapoNote(exhibit, width));
         }
+
+        foreach (var part in Notes(exhibit, width))
+        {
+            yield return part;
+        }
     }
+
+    /// <summary>What is to be said for the sake of the hand.</summary>
+    private static IEnumerable<IEnumerable<string>> Notes(Exhibit exhibit, int width)
+    {
+        var notes = HandNotes.Of(exhibit);
+        if (notes.Summary.Length > 0)
+        {
+            yield return Wrapping.Lines(notes.Summary, width);
+        }
+
+        if (notes.OutOfReach.Rows.Count > 0)
+        {
+            yield return notes.OutOfReach.Rows.SelectMany(row => Wrapping.Lines(OutOfReach(row), width));
+        }
+
+        foreach (var caution in notes.Cautions.Append(notes.General).OfType<string>())
+        {
+            yield return Wrapping.Lines(caution, width);
+        }
+    }
+
+    private static string OutOfReach(ValueList<string> row) =>
+        $"{row[0]}: {row[1]}.{(row[2].Length > 0 ? $" Instead: {row[2]}." : "")}";
 
     private static IEnumerable<string> CapoNote(Exhibit exhibit, int width) =>
         exhibit.Map.Instrument.Capo is var capo and > 0
@@ -73,19 +106,28 @@ public static class PlainText
         };
     }
 
-    /// <summary>Frets from the far string on, x for a string that is not played.</summary>
+    /// <summary>
+    /// Frets from the far string on, x for a string that is not played; then the fingers in the same order if they are shown, and
+    /// what is wide for the hand if anything is.
+    /// </summary>
     private static TextTable Boxes(Exhibit exhibit, ValueList<Shape> shapes)
     {
         var strings = exhibit.Map.Instrument.AllStrings.Numbers;
+        string[] fingers = exhibit.ShowsFingers ? ["fingers"] : [];
+        string[] widths = exhibit.InHand.Any(one => WideSign.Words(one).Length > 0) ? ["stretch"] : [];
         return new TextTable(
-            strings.Select(Wording.Number).Prepend("string").ToValueList(),
+            ["string", .. strings.Select(Wording.Number), .. fingers, .. widths],
             shapes
                 .Select(shape =>
-                    strings
+                {
+                    var labels = new ShapeLabels(exhibit, shape);
+                    return strings
                         .Select(number => Fret(exhibit.Map.Instrument, shape, number))
                         .Prepend(ChordBox.NameOf(exhibit, shape))
-                        .ToValueList()
-                )
+                        .Concat(fingers.Select(_ => labels.FingersOn(strings)))
+                        .Concat(widths.Select(_ => WideSign.Words(labels.InHand)))
+                        .ToValueList();
+                })
                 .ToValueList()
         );
     }
