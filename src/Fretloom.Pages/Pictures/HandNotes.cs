@@ -35,7 +35,12 @@ internal sealed record HandNotes(string Summary, TextTable OutOfReach, ValueList
         Together(wide)
             .Select<List<ShapeInHand>, ValueList<string>>(shapes =>
                 [
-                    $"{NameOf(exhibit, shapes[0])}, {(shapes.Count == 1 ? Spelled(exhibit, shapes[0].Shape) : PlaceOf(exhibit, shapes))}",
+                    NameOf(exhibit, shapes[0])
+                        + (
+                            shapes.Count == 1
+                                ? $", {Spelled(exhibit, shapes[0].Shape)}"
+                                : $" {PlaceOf(exhibit, shapes)}"
+                        ),
                     Judged(shapes),
                     shapes[0].Instead.Count > 0 ? string.Join("; ", shapes[0].Instead.Take(2).Select(way => way.Words))
                     : shapes[0].Shape.Source is ShapeSource.OfScale ? ""

@@ -45,7 +45,7 @@ internal sealed class NeckText
     }
 
     /// <summary>What the fingers are, inside the marks or beside them.</summary>
-    public static string FingerSigns(bool areInside) => areInside ? "1-4 fingers, o open string" : "¹-⁴ fingers";
+    public static string FingerSigns(bool areInside) => areInside ? "1-4 fingers" : "¹-⁴ fingers";
 
     /// <summary>Parts of the neck that fit the width, an empty line between them.</summary>
     private IEnumerable<string> Strings(int width)
@@ -168,6 +168,11 @@ internal sealed class NeckText
         if (_content.Notes.Any(note => _content.FingerAt(note.Spot).Length > 0))
         {
             yield return FingerSigns(_content.HasFingersInside);
+        }
+
+        if (_content.HasFingersInside && _content.Notes.Any(_content.IsOpen))
+        {
+            yield return "o open string";
         }
 
         if (_content.Landmarks is { FullFrets.Count: > 0 })
