@@ -36,11 +36,7 @@ internal sealed record HandNotes(string Summary, TextTable OutOfReach, ValueList
             .Select<List<ShapeInHand>, ValueList<string>>(shapes =>
                 [
                     NameOf(exhibit, shapes[0])
-                        + (
-                            shapes.Count == 1
-                                ? $", {Spelled(exhibit, shapes[0].Shape)}"
-                                : $" {PlaceOf(exhibit, shapes)}"
-                        ),
+                        + (shapes.Count == 1 ? $", {Spelled(exhibit, shapes[0])}" : $" {PlaceOf(exhibit, shapes)}"),
                     Judged(shapes),
                     shapes[0].Instead.Count > 0 ? string.Join("; ", shapes[0].Instead.Take(2).Select(way => way.Words))
                     : shapes[0].Shape.Source is ShapeSource.OfScale ? ""
@@ -55,14 +51,15 @@ internal sealed record HandNotes(string Summary, TextTable OutOfReach, ValueList
     {
         foreach (var width in (Width[])[Width.VeryWide, Width.Wide])
         {
-            var shapes = Together(wide.Where(one => one.Width == width && one.WhyNot is null).ToList()).ToList();
+            var these = wide.Where(one => one.Width == width && one.WhyNot is null).ToList();
+            var shapes = Together(these)
+                .GroupBy(one => $"{NameOf(exhibit, one[0])} {PlaceOf(exhibit, one)}")
+                .Select(group => $"{group.Key} ({Stretched([.. group.SelectMany(one => one)])})")
+                .ToList();
             if (shapes.Count > 0)
             {
                 var words = width == Width.VeryWide ? "Very wide" : "Wide";
-                var named = shapes.Select(one =>
-                    $"{NameOf(exhibit, one[0])} {PlaceOf(exhibit, one)} ({Stretched(one)})"
-                );
-                yield return $"{words} for a hand of {exhibit.Player.Hand} on this instrument: {string.Join(", ", named)}.";
+                yield return $"{words} for a hand of {exhibit.Player.Hand} on this instrument: {string.Join(", ", shapes)}.";
             }
         }
 
@@ -85,24 +82,28 @@ internal sealed record HandNotes(string Summary, TextTable OutOfReach, ValueList
         : one.Shape.Source is ShapeSource.OfChord ? ChordBox.NameOf(exhibit, one.Shape)
         : CardWords.SymbolOf(one.Shape);
 
+    /// <summary><c>at fret 3</c>, <c>at frets 3 and 8</c>; of a scale <c>from fret 3</c>, <c>in open position</c>.</summary>
     private static string PlaceOf(Exhibit exhibit, List<ShapeInHand> shapes)
     {
-        var frets = shapes.Select(one => LowestFret(exhibit, one.Shape)).Distinct().Order().ToList();
-        return frets.Count == 1 ? $"at fret {Wording.Number(frets[0])}" : $"at frets {Wording.List(frets)}";
+        var isOfScale = shapes[0].Shape.Source is ShapeSource.OfScale;
+        var frets = shapes.Select(one => LowestFret(exhibit, one.Shape, isOfScale)).Distinct().Order().ToList();
+        return isOfScale && frets is [0]
+            ? "in open position"
+            : $"{(isOfScale ? "from" : "at")} {(frets.Count == 1 ? "fret" : "frets")} {Wording.List(frets)}";
     }
 
-    private static int LowestFret(Exhibit exhibit, Shape shape) =>
+    private static int LowestFret(Exhibit exhibit, Shape shape, bool withOpen = false) =>
         shape
-            .Spots.Where(spot => !exhibit.Map.Instrument.IsOpen(spot))
+            .Spots.Where(spot => withOpen || !exhibit.Map.Instrument.IsOpen(spot))
             .Select(spot => spot.Fret)
             .DefaultIfEmpty(0)
             .Min();
 
     /// <summary>A chord fret by fret, far string first, and its strings; a stretch of scale by its lowest fret.</summary>
-    private static string Spelled(Exhibit exhibit, Shape shape) =>
-        shape.Source is ShapeSource.OfScale
-            ? $"from fret {Wording.Number(LowestFret(exhibit, shape))}"
-            : $"frets {string.Join('-', shape.Spots.Select(spot => Wording.Number(exhibit.Map.Instrument.IsOpen(spot) ? 0 : spot.Fret)))} on strings {new Neck.StringSet(shape.Spots.Select(spot => spot.String))}";
+    private static string Spelled(Exhibit exhibit, ShapeInHand one) =>
+        one.Shape is { Source: ShapeSource.OfScale }
+            ? PlaceOf(exhibit, [one])
+            : $"frets {string.Join('-', one.Shape.Spots.Select(spot => Wording.Number(exhibit.Map.Instrument.IsOpen(spot) ? 0 : spot.Fret)))} on strings {new Neck.StringSet(one.Shape.Spots.Select(spot => spot.String))}";
 
     /// <summary>The farthest of their widest stretches.</summary>
     private static string Stretched(List<ShapeInHand> shapes)

@@ -82,7 +82,7 @@ public class FingersTests
     {
         var exhibit = Given.Boxes(
             "guitar",
-            HandSize.Child,
+            new HandSize(120),
             ("C", "x32010", "x32010"),
             ("F", "133211", "134211"),
             ("A", "x02220", "x01230"),
