@@ -20,11 +20,15 @@ internal static class ShapeFingering
     public static IEnumerable<ShapeInHand> Sorted(IEnumerable<ShapeInHand> shapes) =>
         shapes.OrderBy(shape => shape.WhyNot is null ? (int)shape.Width : int.MaxValue);
 
+    /// <summary>Whether a chord is longer than the hand at its widest, so that every fingering of it is very wide.</summary>
+    public static bool IsBeyondReach(Player player, Shape shape) =>
+        !player.UsesThumb && shape.StretchMm > player.Hand.MostMm(Finger.Index, Finger.Little);
+
     private static FingeringAnswer Held(Player player, Shape shape)
     {
         var spots = shape.Spots.ToValueList();
         var answer = ChordFingering.Find(player, spots);
-        if (answer.Best is not { Width: Width.VeryWide })
+        if (answer.Best is not { Width: Width.VeryWide } || IsBeyondReach(player, shape))
         {
             return answer;
         }

@@ -47,7 +47,8 @@ internal sealed class Candidate
 
     /// <summary>The same shape with its best fingering; null when that is not in reach of the hand.</summary>
     public static Reached? InReach(Player player, Shape shape) =>
-        ShapeFingering.Of(player, shape) is { Width: Width.InReach, Fingering: { } fingering }
+        !ShapeFingering.IsBeyondReach(player, shape)
+        && ShapeFingering.Of(player, shape) is { Width: Width.InReach, Fingering: { } fingering }
             ? new Reached(new Candidate(player.Instrument, shape), fingering)
             : null;
 
