@@ -33,12 +33,12 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
                 )
         );
 
-    // How many shapes the hand reaches with a table of the others, and once in the lesson the general words of caution.
+    // How many shapes the hand reaches with a table of the others (where it reaches all, that is said below the picture), and once in the lesson the general words of caution.
     private TypstMarkup AfterFigures(ValueList<Block.Figure> figures) =>
         TypstMarkup.Join(
             figures
                 .Select(pictured.NotesOn)
-                .Where(notes => notes.Summary.Length > 0)
+                .Where(notes => notes.OutOfReach.Rows.Count > 0)
                 .Select(Reach)
                 .Concat(
                     pictured
@@ -51,6 +51,9 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
                         )
                 )
         );
+
+    private static ValueList<string> Below(HandNotes notes) =>
+        notes.Summary.Length > 0 && notes.OutOfReach.Rows.Count == 0 ? [notes.Summary] : notes.Cautions;
 
     private static TypstMarkup Reach(HandNotes notes) =>
         TypstMarkup.Reach(
@@ -182,7 +185,7 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
                 {
                     WidthPt = Math.Round(Math.Min(width, picture.Drawing.Width * scale), 2),
                     Note = isLast ? RunningLines.NoteOn(figure.Exhibit, pictured.Front) : "",
-                    Cautions = isLast ? [.. pictured.NotesOn(figure).Cautions] : [],
+                    Cautions = isLast ? [.. Below(pictured.NotesOn(figure))] : [],
                 }
             );
         }

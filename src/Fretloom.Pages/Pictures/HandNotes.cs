@@ -45,7 +45,7 @@ internal sealed record HandNotes(string Summary, TextTable OutOfReach, ValueList
             );
 
     private static string Judged(List<ShapeInHand> shapes) =>
-        shapes[0].WhyNot is not null ? "no fingering" : $"{shapes[0].Width.Words()}: {Stretched(shapes)}";
+        shapes[0].WhyNot is not null ? "no fingering" : $"{shapes[0].Width.Words()}, {Stretched(shapes, "with")}";
 
     private static IEnumerable<string> Sentences(Exhibit exhibit, List<ShapeInHand> wide)
     {
@@ -78,7 +78,8 @@ internal sealed record HandNotes(string Summary, TextTable OutOfReach, ValueList
                 .Select(group => group.ToList());
 
     private static string NameOf(Exhibit exhibit, ShapeInHand one) =>
-        one.Shape.Source is ShapeSource.OfChord { Roman: { } roman } ? Wording.Numeral(roman)
+        one.Shape.Source is ShapeSource.OfChord { Roman: { } roman }
+            ? Wording.Numeral(roman) + (exhibit.AsksForInversions ? $" ({CardWords.SymbolOf(one.Shape)})" : "")
         : one.Shape.Source is ShapeSource.OfChord ? ChordBox.NameOf(exhibit, one.Shape)
         : CardWords.SymbolOf(one.Shape);
 
@@ -106,10 +107,10 @@ internal sealed record HandNotes(string Summary, TextTable OutOfReach, ValueList
             : $"frets {string.Join('-', one.Shape.Spots.Select(spot => Wording.Number(exhibit.Map.Instrument.IsOpen(spot) ? 0 : spot.Fret)))} on strings {new Neck.StringSet(one.Shape.Spots.Select(spot => spot.String))}";
 
     /// <summary>The farthest of their widest stretches.</summary>
-    private static string Stretched(List<ShapeInHand> shapes)
+    private static string Stretched(List<ShapeInHand> shapes, string with = "between")
     {
         var widest = shapes.Select(one => one.Fingering!.Widest!.Value).MaxBy(stretch => stretch.Effort);
         var most = shapes.Count == 1 ? "" : "up to ";
-        return $"{most}{Wording.Number((int)Math.Round(widest.DistanceMm))} mm between fingers {widest.Lower.ToLabel()} and {widest.Higher.ToLabel()}";
+        return $"{most}{Wording.Number((int)Math.Round(widest.DistanceMm))} mm {with} fingers {widest.Lower.ToLabel()} and {widest.Higher.ToLabel()}";
     }
 }
