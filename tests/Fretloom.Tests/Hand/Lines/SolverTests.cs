@@ -1,7 +1,5 @@
 using Fretloom.Hand;
-using Fretloom.Neck;
 using Fretloom.Tests.Neck;
-using Fretloom.Theory;
 
 namespace Fretloom.Tests.Hand.Lines;
 
@@ -20,41 +18,23 @@ public class SolverTests
         string instrument,
         double handMm,
         int seed
-    ) => Compare(new Player(Necks.Find(instrument), new HandSize(handMm)), Walk(instrument, seed, isFree: false));
+    ) =>
+        Compare(
+            new Player(Necks.Find(instrument), new HandSize(handMm)),
+            Walk.On(Necks.Find(instrument), 30, seed, isFree: false)
+        );
 
     [Theory]
     [InlineData("ukulele", 189, 7)]
     public void Thirty_free_notes_cost_what_a_solver_proves_to_be_least(string instrument, double handMm, int seed) =>
-        Compare(new Player(Necks.Find(instrument), new HandSize(handMm)), Walk(instrument, seed, isFree: true));
+        Compare(
+            new Player(Necks.Find(instrument), new HandSize(handMm)),
+            Walk.On(Necks.Find(instrument), 30, seed, isFree: true)
+        );
 
     private static void Compare(Player player, ValueList<LineNote> notes) =>
         Assert.Equal(
             SolverLines.Cheapest(player, notes),
             (long)Math.Round(LineFingering.Find(player, notes, []).Best!.Cost * 1000)
         );
-
-    // A walk by steps of up to a fifth, each note on one of its spots.
-    private static ValueList<LineNote> Walk(string name, int seed, bool isFree)
-    {
-        var random = new Random(seed);
-        var instrument = Necks.Find(name);
-        var midi = instrument.Strings[1].Open.MidiNumber + 5;
-        var notes = new List<LineNote>();
-        while (notes.Count < 30)
-        {
-            var next = midi + random.Next(-7, 8);
-            var spots = instrument.SpotsOf(next).ToList();
-            if (spots.Count > 0)
-            {
-                midi = next;
-                notes.Add(
-                    isFree
-                        ? new LineNote.Sounding(Pitch.FromMidiNumber(midi))
-                        : new LineNote.At(spots[random.Next(spots.Count)])
-                );
-            }
-        }
-
-        return notes.ToValueList();
-    }
 }
