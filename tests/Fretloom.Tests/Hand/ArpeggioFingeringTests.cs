@@ -81,4 +81,26 @@ public class ArpeggioFingeringTests
         Assert.Equal(Width.VeryWide, best.Width);
         Assert.InRange(best.StretchMm, 126, 128.1); // 5-4-3-1 on 648 mm: landing points of frets 1 and 5, worked out by hand
     }
+
+    [Theory]
+    [InlineData("5:3 4:2 4:5 3:4 3:5")] // two notes on a string
+    [InlineData("6:3 5:5 4:5 3:4 2:3 1:3")] // six stopped notes
+    [InlineData("6:1 1:15")] // farther apart than a hand
+    public void What_is_not_one_grip_is_a_line_in_both_directions(string text)
+    {
+        var spots = text.Split(' ').Select(Spot.Parse).ToValueList();
+
+        var up = ArpeggioFingering.Find(Hands.On("guitar"), spots).Best!;
+        var down = ArpeggioFingering.Find(Hands.On("guitar"), spots.Reverse().ToValueList()).Best!;
+
+        Assert.Equal(up.Fingers(), string.Concat(down.Fingers().Reverse()));
+    }
+
+    [Fact]
+    public void A_note_off_the_neck_is_named() =>
+        Assert.StartsWith(
+            "String 7, fret 3",
+            Hands.Arpeggio(Hands.On("guitar"), "3 x x x x x x"),
+            StringComparison.Ordinal
+        );
 }
