@@ -92,6 +92,24 @@ public class FingersTests
     }
 
     [Fact]
+    public void An_instrument_that_is_turned_over_is_drawn_as_it_is_and_named_so()
+    {
+        var usual = PicturePlan
+            .For(Shown.By("show C, in first position, one shape each, on a guitar, as names")!)[0]
+            .Drawing;
+        var turned = PicturePlan
+            .For(Shown.By("show C, in first position, one shape each, on a guitar, as names, turned over")!)[0]
+            .Drawing;
+
+        Assert.Equal(
+            usual.Leaves.OfType<Node.Circle>().Select(mark => (mark.X, mark.Y)),
+            turned.Leaves.OfType<Node.Circle>().Select(mark => (mark.X, mark.Y))
+        );
+        Assert.Contains(turned.Leaves.OfType<Node.Label>(), label => label.Text == "turned over");
+        Assert.DoesNotContain(usual.Leaves.OfType<Node.Label>(), label => label.Text == "turned over");
+    }
+
+    [Fact]
     public void A_shape_without_a_fingering_says_so_and_is_not_numbered()
     {
         var fingered = BoxesOf("guitar-barre");
