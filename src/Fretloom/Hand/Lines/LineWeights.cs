@@ -76,7 +76,7 @@ internal sealed record LineWeights
     public double Slide { get; init; } = 3;
 
     /// <summary>One finger along a string while the hand shifts.</summary>
-    public double Guide { get; init; } = 1;
+    public double Guide { get; init; } = 3;
 
     /// <summary>One finger to another string and fret.</summary>
     public double Leap { get; init; } = 6;
