@@ -17,11 +17,20 @@ public static class PlainText
     /// <param name="width">Characters on a line.</param>
     /// <returns>Lines that end with \n; empty when there is nothing to show.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The width is less than <see cref="SmallestWidth"/>.</exception>
-    public static string Write(Exhibit exhibit, int width = 80)
+    public static string Write(Exhibit exhibit, int width = 80) => Joined(Parts, exhibit, width);
+
+    /// <summary>What is to be said beside pictures for the sake of the hand: what is in reach, what to do instead, cautions.</summary>
+    /// <param name="exhibit">What is shown.</param>
+    /// <param name="width">Characters on a line.</param>
+    /// <returns>Lines that end with \n; empty when there is nothing to say.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The width is less than <see cref="SmallestWidth"/>.</exception>
+    public static string WriteHandNotes(Exhibit exhibit, int width = 80) => Joined(Notes, exhibit, width);
+
+    private static string Joined(Func<Exhibit, int, IEnumerable<IEnumerable<string>>> parts, Exhibit exhibit, int width)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(width, SmallestWidth);
         var text = new StringBuilder();
-        foreach (var line in Parts(exhibit, width).SelectMany((part, at) => at == 0 ? part : part.Prepend("")))
+        foreach (var line in parts(exhibit, width).SelectMany((part, at) => at == 0 ? part : part.Prepend("")))
         {
             text.Append(line).Append('\n');
         }
