@@ -13,6 +13,11 @@ public class ShowHandTests
         var instead = shape.GetProperty("instead")[0];
 
         Assert.Equal(165, json.GetProperty("hand").GetDouble());
+        Assert.Equal(
+            "The shape is very wide for a hand of 165 mm.",
+            json.GetProperty("reach").GetProperty("summary").GetString()
+        );
+        Assert.Single(json.GetProperty("reach").GetProperty("lines").EnumerateArray());
         Assert.Equal("4 3 2 1", Fingers(shape));
         Assert.Equal("very wide", shape.GetProperty("width").GetString());
         Assert.Equal("capo", instead.GetProperty("way").GetString());
@@ -33,6 +38,7 @@ public class ShowHandTests
         var shape = Assert.Single(json.GetProperty("shapes").EnumerateArray());
 
         Assert.Equal(189, json.GetProperty("hand").GetDouble());
+        Assert.False(json.TryGetProperty("reach", out _));
         Assert.Equal("3 2 0 1 0", Fingers(shape));
         Assert.Equal("in reach", shape.GetProperty("width").GetString());
         Assert.All(["instead", "cautions", "whyNot"], name => Assert.False(shape.TryGetProperty(name, out _)));

@@ -221,4 +221,24 @@ public class ShowTests
         Assert.Contains(file, call.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", call.Error, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Beside_a_picture_file_the_cautions_are_said_in_the_terminal()
+    {
+        var folder = Directory.CreateTempSubdirectory("fretloom");
+        try
+        {
+            var file = Path.Combine(folder.FullName, "wide.svg");
+
+            var call = Call.Fretloom("show", "the chord V7, on strings 4-1, for a small hand", "--out", file);
+
+            Assert.Equal(0, call.Code);
+            Assert.Equal(file, call.Output.Trim());
+            Assert.Contains("do not force it", call.Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
 }

@@ -119,6 +119,7 @@ internal static class ShowCommand
         else
         {
             names.ForEach(terminal.Output.WriteLine);
+            terminal.Error.Write(PlainText.WriteHandNotes(exhibit, terminal.Width));
         }
 
         return ExitCode.Done;

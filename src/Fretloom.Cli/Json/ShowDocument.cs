@@ -16,6 +16,7 @@ namespace Fretloom.Cli.Json;
 /// <param name="Landmarks">The landmarks, when asked for.</param>
 /// <param name="Shapes">The shapes, when chords or stretches of scale were asked for.</param>
 /// <param name="Symmetries">The symmetries, when asked for.</param>
+/// <param name="Reach">What the hand reaches in words, when a hand was named and shapes are shown.</param>
 public sealed record ShowDocument(
     string Sentence,
     InstrumentDocument Instrument,
@@ -26,7 +27,8 @@ public sealed record ShowDocument(
     IReadOnlyList<NoteDocument>? Notes = null,
     LandmarksDocument? Landmarks = null,
     IReadOnlyList<ShapeDocument>? Shapes = null,
-    SymmetriesDocument? Symmetries = null
+    SymmetriesDocument? Symmetries = null,
+    ReachDocument? Reach = null
 )
 {
     /// <summary>The document of an exhibit.</summary>
@@ -43,7 +45,8 @@ public sealed record ShowDocument(
             exhibit.Shapes is null
                 ? null
                 : [.. exhibit.InHand.Select(shape => ShapeDocument.Of(shape, exhibit.Player.Hand))],
-            exhibit.Symmetries is { } symmetries ? SymmetriesDocument.Of(symmetries) : null
+            exhibit.Symmetries is { } symmetries ? SymmetriesDocument.Of(symmetries) : null,
+            ReachReport.Of(exhibit) is { } report ? ReachDocument.Of(report) : null
         );
 }
 
@@ -137,6 +140,14 @@ public sealed record ThirdDocument(
             third.Lower.Degree.ToString(),
             [third.Lower.Spot.Fret, third.Upper.Spot.Fret]
         );
+}
+
+/// <summary>Which shapes the hand reaches, in words.</summary>
+/// <param name="Summary">How many of them.</param>
+/// <param name="Lines">One for each shape that is not in reach, with what to do instead.</param>
+public sealed record ReachDocument(string Summary, IReadOnlyList<string> Lines)
+{
+    internal static ReachDocument Of(ReachReport report) => new(report.Summary, [.. report.Lines]);
 }
 
 /// <summary>Symmetries.</summary>

@@ -27,7 +27,39 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
         TypstMarkup.Join(
             FigureRows
                 .Of(blocks)
-                .Select(row => row is [var block] ? Markup(block) : Row(row.Cast<Block.Figure>().ToValueList()))
+                .Select(row =>
+                    (row is [var block] ? Markup(block) : Row(row.Cast<Block.Figure>().ToValueList()))
+                    + AfterFigures([.. row.OfType<Block.Figure>()])
+                )
+        );
+
+    // How many shapes the hand reaches with a table of the others (where it reaches all, that is said below the picture), and once in the lesson the general words of caution.
+    private TypstMarkup AfterFigures(ValueList<Block.Figure> figures) =>
+        TypstMarkup.Join(
+            figures
+                .Select(pictured.NotesOn)
+                .Where(notes => notes.OutOfReach.Rows.Count > 0)
+                .Select(Reach)
+                .Concat(
+                    pictured
+                        .CautionsAfter(figures)
+                        .Select(words =>
+                            TypstMarkup.Caution(
+                                TypstMarkup.Text(HandNotes.Heading),
+                                TypstMarkup.Small(TypstMarkup.Text(words))
+                            )
+                        )
+                )
+        );
+
+    private static ValueList<string> Below(HandNotes notes) =>
+        notes.Summary.Length > 0 && notes.OutOfReach.Rows.Count == 0 ? [notes.Summary] : notes.Cautions;
+
+    private static TypstMarkup Reach(HandNotes notes) =>
+        TypstMarkup.Reach(
+            TypstMarkup.Text(notes.Summary),
+            [.. notes.OutOfReach.Header.Select(TypstMarkup.Text)],
+            notes.OutOfReach.Rows.Select(row => (IReadOnlyList<TypstMarkup>)[.. row.Select(TypstMarkup.Text)])
         );
 
     private TypstMarkup Markup(Block block) =>
@@ -146,13 +178,14 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
         foreach (var picture in pictures)
         {
             var path = string.Create(CultureInfo.InvariantCulture, $"figures/{files.Count + 1}.svg");
+            var isLast = placed.Count == pictures.Count - 1;
             files[path] = Encoding.UTF8.GetBytes(SvgWriter.Write(picture.Drawing, SvgTheme.Print));
             placed.Add(
                 new HandoutPicture(path, picture.Drawing.Description)
                 {
                     WidthPt = Math.Round(Math.Min(width, picture.Drawing.Width * scale), 2),
-                    Note =
-                        placed.Count == pictures.Count - 1 ? RunningLines.NoteOn(figure.Exhibit, pictured.Front) : "",
+                    Note = isLast ? RunningLines.NoteOn(figure.Exhibit, pictured.Front) : "",
+                    Cautions = isLast ? [.. Below(pictured.NotesOn(figure))] : [],
                 }
             );
         }

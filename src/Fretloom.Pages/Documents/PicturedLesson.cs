@@ -9,6 +9,8 @@ namespace Fretloom.Pages.Documents;
 internal sealed class PicturedLesson
 {
     private readonly Dictionary<int, ValueList<Picture>> _pictures = [];
+    private readonly Dictionary<int, HandNotes> _notes = [];
+    private readonly Dictionary<int, string> _cautions = [];
 
     /// <summary>What stands in the place of a figure that has no picture.</summary>
     public const string NothingToSee = "No shape fits here.";
@@ -37,11 +39,18 @@ internal sealed class PicturedLesson
         (Front, Lines, Blocks) = (front, lines, blocks);
         Figures = FiguresIn(blocks).ToValueList();
         var explained = new HashSet<string>();
+        var said = new HashSet<string>();
         foreach (var figure in Figures)
         {
             var room = Math.Max(PicturePlan.SmallestWidth, Share(width, figure));
             var pictures = PicturePlan.For(figure.Exhibit, room, null, areAlone ? [] : explained);
             _pictures[figure.Number] = Described(pictures, figure.Options.Alt);
+            var notes = HandNotes.Of(figure.Exhibit);
+            _notes[figure.Number] = notes;
+            if (notes.General is { } general && said.Add(general))
+            {
+                _cautions[figure.Number] = general;
+            }
         }
     }
 
@@ -59,6 +68,13 @@ internal sealed class PicturedLesson
 
     /// <summary>The pictures of a figure.</summary>
     public ValueList<Picture> PicturesOf(Block.Figure figure) => _pictures[figure.Number];
+
+    /// <summary>What is to be said below a figure for the sake of the hand.</summary>
+    public HandNotes NotesOn(Block.Figure figure) => _notes[figure.Number];
+
+    /// <summary>The general words of caution that belong after some figures, each said once in the lesson.</summary>
+    public IEnumerable<string> CautionsAfter(IEnumerable<Block.Figure> figures) =>
+        figures.Select(figure => _cautions.GetValueOrDefault(figure.Number)).OfType<string>();
 
     /// <summary>Every picture with the name of its file, without ending: the lesson, the number of the figure, what it shows.</summary>
     public IEnumerable<(string Name, Picture Picture)> NamedPictures(string lessonName) =>

@@ -2,6 +2,7 @@ using System.Globalization;
 using Fretloom.Exhibits;
 using Fretloom.Lessons;
 using Fretloom.Neck;
+using Fretloom.Pages.Pictures;
 using Fretloom.Theory;
 
 namespace Fretloom.Pages.Documents;
@@ -25,20 +26,23 @@ internal sealed record RunningLines(string Left, string Right, string Byline)
     /// <summary>For whom a picture is, where that is not what stands above the page; else empty.</summary>
     public static string NoteOn(Exhibit exhibit, FrontMatter front)
     {
-        var player = Player(exhibit.Map.Instrument, exhibit.Map.Instrument.Capo, exhibit.IsLeftHanded);
+        var player = Player(exhibit.Map.Instrument, exhibit.Map.Instrument.Capo, exhibit.Handedness());
         return player == Player(front) ? "" : player;
     }
 
     private static string Player(FrontMatter front) =>
-        Player(front.Defaults.Instrument, front.Capo, front.Defaults.IsLeftHanded);
+        Player(front.Defaults.Instrument, front.Capo, HandednessOf(front.Defaults));
 
-    private static string Player(Instrument instrument, int capo, bool isLeftHanded)
+    private static string HandednessOf(ShowDefaults defaults) =>
+        Wording.Handedness(defaults.IsTurnedOver, defaults.IsLeftHanded);
+
+    private static string Player(Instrument instrument, int capo, string handedness)
     {
         var name = Accidentals.Pretty(instrument.Name);
         return char.ToUpperInvariant(name[0])
             + name[1..]
             + (capo > 0 ? string.Create(CultureInfo.InvariantCulture, $", capo at {capo}") : "")
-            + (isLeftHanded ? ", left-handed" : "");
+            + (handedness.Length > 0 ? ", " + handedness : "");
     }
 
     private static string Joined(params IEnumerable<string?> parts) =>

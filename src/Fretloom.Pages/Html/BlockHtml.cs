@@ -66,6 +66,8 @@ internal sealed class BlockHtml(HtmlText html, PicturedLesson pictured)
         {
             _figures.WriteRow(row.Cast<Block.Figure>());
         }
+
+        _figures.WriteCautions(row.OfType<Block.Figure>());
     }
 
     private void Write(Block block)

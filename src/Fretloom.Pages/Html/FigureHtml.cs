@@ -10,6 +10,7 @@ namespace Fretloom.Pages.Html;
 internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
 {
     private int _captions;
+    private int _cautions;
 
     /// <summary>Writes figures side by side; where there is no room, one below the other.</summary>
     public void WriteRow(IEnumerable<Block.Figure> figures)
@@ -55,8 +56,39 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
             html.Element("p", note, ("class", "note")).Line();
         }
 
+        Notes(pictured.NotesOn(figure));
         Words(pictures);
         html.Close();
+    }
+
+    /// <summary>Writes the general words of caution that belong after some figures.</summary>
+    public void WriteCautions(IEnumerable<Block.Figure> figures)
+    {
+        foreach (var words in pictured.CautionsAfter(figures))
+        {
+            var id = "caution-" + Number(++_cautions);
+            html.Line().Open("div", ("class", "caution"), ("role", "note"), ("aria-labelledby", id));
+            html.Open("p", ("id", id)).Element("strong", HandNotes.Heading).Close().Element("p", words).Close();
+        }
+    }
+
+    // Below the pictures: how many shapes the hand reaches and what to do about the others, or what is wide.
+    private void Notes(HandNotes notes)
+    {
+        if (notes.Summary.Length > 0)
+        {
+            html.Element("p", notes.Summary, ("class", "reach")).Line();
+        }
+
+        if (notes.OutOfReach.Rows.Count > 0)
+        {
+            Table(notes.OutOfReach, "Table: shapes that are not in reach");
+        }
+
+        foreach (var caution in notes.Cautions)
+        {
+            html.Element("p", caution, ("class", "reach")).Line();
+        }
     }
 
     private static string Id(Block.Figure figure) => "figure-" + Number(figure.Number);
@@ -89,25 +121,24 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
             html.Element("p", picture.Drawing.Description).Line();
             if (picture.Table.Rows.Count > 0)
             {
-                Table(picture);
+                Table(picture.Table, "Table: " + picture.Drawing.Title);
             }
         }
 
         html.Close().Line();
     }
 
-    private void Table(Picture picture)
+    private void Table(TextTable content, string label)
     {
-        var label = "Table: " + picture.Drawing.Title;
         html.Open("div", ("class", "scroll"), ("tabindex", "0"), ("role", "group"), ("aria-label", label));
         html.Open("table").Open("thead").Open("tr");
-        foreach (var cell in picture.Table.Header)
+        foreach (var cell in content.Header)
         {
             html.Element("th", cell, ("scope", "col"));
         }
 
         html.Close().Close().Open("tbody").Line();
-        foreach (var row in picture.Table.Rows)
+        foreach (var row in content.Rows)
         {
             html.Open("tr");
             for (var at = 0; at < row.Count; at++)

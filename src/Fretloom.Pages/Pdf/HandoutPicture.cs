@@ -42,12 +42,15 @@ public sealed record HandoutPicture
     /// <summary>Quiet words below it; empty for none.</summary>
     public string Note { get; init; } = "";
 
+    /// <summary>Words below it for the sake of the hand, in small type; empty for none.</summary>
+    public IReadOnlyList<string> Cautions { get; init; } = [];
+
     internal string ToCall(TypstMarkup caption) => $"picture({Arguments}, caption: {caption.OrNone})";
 
     internal string Arguments =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{Source}, share: {Share}, width: {(WidthPt is { } points ? FormattableString.Invariant($"{points}pt") : "none")}, note: {TypstMarkup.Text(Note).OrNone}"
+            $"{Source}, share: {Share}, width: {(WidthPt is { } points ? FormattableString.Invariant($"{points}pt") : "none")}, note: {TypstMarkup.Text(Note).OrNone}, cautions: ({string.Concat(Cautions.Select(caution => TypstMarkup.Text(caution).Bracketed + ", "))})"
         );
 
     internal string ToAside(TypstMarkup words) => $"aside({Source}, words: {words.OrNone})";

@@ -120,6 +120,19 @@ public readonly partial record struct TypstMarkup
             $"(widest: {pictures.Max(picture => picture.WidthPt ?? 0)}pt, caption: {caption.OrNone}, pictures: ({string.Concat(pictures.Select(picture => $"arguments({picture.Arguments}), "))}))"
         );
 
+    /// <summary>What a hand reaches: a line, and if there are rows a table across the whole width in small type (handout template).</summary>
+    /// <param name="summary">The line.</param>
+    /// <param name="header">The header of the table.</param>
+    /// <param name="rows">As many cells each.</param>
+    public static TypstMarkup Reach(
+        TypstMarkup summary,
+        IReadOnlyList<TypstMarkup> header,
+        IEnumerable<IReadOnlyList<TypstMarkup>> rows
+    ) =>
+        Block(
+            $"reach({summary.Bracketed}, ({Cells(header)}), ({string.Concat(rows.Select(row => $"({Cells(row)}), "))}))"
+        );
+
     /// <summary>A box that asks for care (handout template).</summary>
     public static TypstMarkup Caution(TypstMarkup label, TypstMarkup content) =>
         Block($"caution({label.Bracketed}, {content.Bracketed})");

@@ -12,7 +12,7 @@ internal sealed class Card
 {
     private const double LineHeight = 10.5;
 
-    private static readonly TextStyle Number = new(Face.Sans, TextStyle.SmallestSize);
+    private static readonly TextStyle Number = CardLayout.SpanStyle;
     private static readonly TextStyle BoldNumber = CardLayout.NumberStyle;
 
     private readonly Exhibit _exhibit;
@@ -176,14 +176,7 @@ internal sealed class Card
         var below = 8.0;
         if (stretch.Length > 0)
         {
-            foreach (
-                var node in WideSign.Line(
-                    left,
-                    right,
-                    _spanTop + (_labels.Width == Width.InReach ? 7 : 7.8),
-                    _labels.Width
-                )
-            )
+            foreach (var node in StretchLine(left, right))
             {
                 yield return node;
             }
@@ -204,6 +197,23 @@ internal sealed class Card
             var x = Math.Clamp((left + right) / 2, margin, Math.Max(margin, _layout.CardWidth - margin));
             return new Node.Label(x, _spanTop + below, text, style, tone, Anchor.Middle);
         }
+    }
+
+    private IEnumerable<Node> StretchLine(double left, double right)
+    {
+        var y = _spanTop + 7.5;
+        return WideSign.LandingsMm(_labels.InHand, _exhibit.Map.Instrument) is var (lower, higher)
+            ? WideSign
+                .Plain(left, right, y)
+                .Concat(
+                    WideSign.Wide(
+                        _frame.MillimetreX(lower),
+                        _frame.MillimetreX(higher),
+                        y,
+                        _labels.Width == Width.VeryWide
+                    )
+                )
+            : WideSign.Plain(left, right, y - 0.5);
     }
 
     /// <summary>Where the fingers land at the lowest and the highest fret; the middle of the neck when all strings are open.</summary>

@@ -23,6 +23,9 @@ internal readonly record struct CardLayout(int Columns, double CardWidth, double
     /// <summary>The type of fret numbers.</summary>
     public static TextStyle NumberStyle { get; } = new(Face.SansBold, TextStyle.SmallestSize);
 
+    /// <summary>The type of the span and of quiet numbers.</summary>
+    public static TextStyle SpanStyle { get; } = new(Face.Sans, TextStyle.SmallestSize);
+
     private const int MostColumns = 7;
     private const double WidestCard = 120;
     private const double WidestFret = 32;
@@ -46,6 +49,7 @@ internal readonly record struct CardLayout(int Columns, double CardWidth, double
             var fits =
                 shapes.All(shape => layout.NarrowestOf(exhibit.Map.Instrument, shape) >= NeededBy(shape))
                 && shapes.All(shape => CardHeading.WidthOf(shape) + Padding <= layout.CardWidth)
+                && shapes.All(shape => SpanStyle.WidthOf(CardWords.SpanOf(shape).Span) + Padding <= layout.CardWidth)
                 && exhibit.InHand.All(one => NumberStyle.WidthOf(WideSign.Words(one)) + Padding <= layout.CardWidth);
             best = fits ? layout : best;
         }

@@ -8,7 +8,6 @@ namespace Fretloom.Pages.Pictures;
 /// <summary>Chord boxes side by side, one drawing a row.</summary>
 internal static class ChordBoxRow
 {
-    private const string LeftHanded = "left-handed";
     private const double NoteHeight = 14;
 
     private static readonly TextStyle Note = new(Face.Sans, TextStyle.SmallestSize);
@@ -54,12 +53,13 @@ internal static class ChordBoxRow
                 (shape, at) => new ChordBox(exhibit, shape, frets).Draw(box).Placed(Placement.Moved(at * box, 0))
             )
             .ToList();
-        if (exhibit.IsLeftHanded)
+        var handedness = exhibit.Handedness();
+        if (handedness.Length > 0)
         {
-            nodes.Add(new Node.Label(row.Length * box, height + 9, LeftHanded, Note, Tone.Quiet, Anchor.End));
+            nodes.Add(new Node.Label(row.Length * box, height + 9, handedness, Note, Tone.Quiet, Anchor.End));
         }
 
-        var top = height + (exhibit.IsLeftHanded ? NoteHeight : 0);
+        var top = height + (handedness.Length > 0 ? NoteHeight : 0);
         var legend = Pictures.Legend.Draw(items, 2, top, Math.Max(row.Length * box, room));
         nodes.AddRange(legend.Nodes);
         var names = Wording.List(row.Select(shape => ChordBox.NameOf(exhibit, shape)).Distinct());

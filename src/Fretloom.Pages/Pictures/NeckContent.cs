@@ -47,6 +47,12 @@ internal sealed class NeckContent
 
     public bool IsLeftHanded => _exhibit.IsLeftHanded;
 
+    /// <summary>How the instrument is held, in words; empty for the usual way.</summary>
+    public string Handedness =>
+        IsLeftHanded ? ", for a left-handed player"
+        : _exhibit.Player.IsTurnedOver ? ", turned over"
+        : "";
+
     public Landmarks? Landmarks => _exhibit.Landmarks;
 
     /// <summary>Whether the columns of full and empty frets are tinted: not below threads alone, which they would drown.</summary>

@@ -84,7 +84,7 @@ internal static class NeckWords
 
     private static IEnumerable<string> Sentences(NeckContent content, string key)
     {
-        yield return $"{key} on {Wording.Place(content.Map)}{(content.IsLeftHanded ? ", for a left-handed player" : "")}.";
+        yield return $"{key} on {Wording.Place(content.Map)}{content.Handedness}.";
         foreach (var (far, near) in Reentrant(content.Map))
         {
             yield return $"Re-entrant: string {Wording.Number(far)} sounds above string {Wording.Number(near)}.";

@@ -1,16 +1,18 @@
 using Fretloom.Exhibits;
 using Fretloom.Hand;
+using Fretloom.Neck;
 using Fretloom.Pages.Scene;
 
 namespace Fretloom.Pages.Pictures;
 
 /// <summary>
-/// How a stretch is drawn: a dimension line, which has doubled ends where the stretch is wide, and is a hatched bar between
-/// doubled ends where it is very wide.
+/// How a stretch is drawn: a dimension line. Between two fingers that are wide apart it is heavier and has doubled ends; where
+/// they are very wide apart it is a hatched bar between doubled ends.
 /// </summary>
 internal static class WideSign
 {
     private const double EndHeight = 2.5;
+    private const double WideEndHeight = 3.1;
     private const double BarHeight = 1.9;
     private const double BetweenEnds = 2.2;
     private const double BetweenHatches = 3;
@@ -18,21 +20,25 @@ internal static class WideSign
     /// <summary>The width of a sample.</summary>
     public const double SampleWidth = 24;
 
-    /// <summary>The line from left to right at a height.</summary>
-    public static IEnumerable<Node> Line(double left, double right, double y, Width width)
+    /// <summary>The line of what is in reach, from left to right at a height.</summary>
+    public static IEnumerable<Node> Plain(double left, double right, double y)
     {
-        var stroke = width == Width.InReach ? new Stroke(Tone.Quiet, 0.7) : new Stroke(Tone.Ink, 1);
-        if (width == Width.VeryWide)
+        var stroke = new Stroke(Tone.Quiet, 0.7);
+        yield return new Node.Line(left, y, right, y, stroke);
+        foreach (var end in (double[])[left, right])
         {
-            var bar = new Node.Rect(
-                left,
-                y - BarHeight,
-                right - left,
-                2 * BarHeight,
-                Tone.Paper,
-                new Stroke(Tone.Ink, 0.7)
-            );
-            yield return bar;
+            yield return new Node.Line(end, y - EndHeight, end, y + EndHeight, stroke);
+        }
+    }
+
+    /// <summary>What is wide or very wide, from left to right at a height.</summary>
+    public static IEnumerable<Node> Wide(double left, double right, double y, bool isVery)
+    {
+        var stroke = new Stroke(Tone.Ink, 1);
+        if (isVery)
+        {
+            var edge = new Stroke(Tone.Ink, 0.7);
+            yield return new Node.Rect(left, y - BarHeight, right - left, 2 * BarHeight, Tone.Paper, edge);
             yield return Hatches(left, right, y);
         }
         else
@@ -40,17 +46,36 @@ internal static class WideSign
             yield return new Node.Line(left, y, right, y, stroke);
         }
 
-        double[] ends = width == Width.InReach ? [left, right] : [left, left - BetweenEnds, right, right + BetweenEnds];
-        foreach (var end in ends)
+        foreach (var end in (double[])[left, left - BetweenEnds, right, right + BetweenEnds])
         {
-            var height = width == Width.InReach ? EndHeight : EndHeight + 0.6;
-            yield return new Node.Line(end, y - height, end, y + height, stroke);
+            yield return new Node.Line(end, y - WideEndHeight, end, y + WideEndHeight, stroke);
         }
     }
 
     /// <summary>A sample of it around a point.</summary>
     public static Node.Group Sample(double x, double y, Width width) =>
-        new(width.Words(), Line(x - SampleWidth / 2 + 3, x + SampleWidth / 2 - 3, y, width).ToValueList());
+        new(
+            width.Words(),
+            Wide(x - SampleWidth / 2 + 3, x + SampleWidth / 2 - 3, y, width == Width.VeryWide).ToValueList()
+        );
+
+    /// <summary>Where the two fingers land that are wide apart, in millimetres from the bare nut; null where none are.</summary>
+    public static (double Lower, double Higher)? LandingsMm(ShapeInHand? inHand, Instrument instrument)
+    {
+        if (inHand is not { Width: not Width.InReach, Fingering: { Widest: { } widest } fingering })
+        {
+            return null;
+        }
+
+        var apart =
+            from lower in fingering.Notes
+            from higher in fingering.Notes
+            where lower.Finger == widest.Lower && higher.Finger == widest.Higher
+            let landings = (instrument.LandingMm(lower.Spot.Fret), instrument.LandingMm(higher.Spot.Fret))
+            orderby Math.Abs(landings.Item2 - landings.Item1 - widest.DistanceMm)
+            select ((double, double)?)landings;
+        return apart.FirstOrDefault();
+    }
 
     /// <summary>The words beside it: <c>very wide 1–4</c>; empty for a shape in reach.</summary>
     public static string Words(ShapeInHand? inHand) =>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Fretloom.Exhibits;
 using Fretloom.Neck;
 using Fretloom.Theory;
 
@@ -39,6 +40,16 @@ internal static class Wording
     /// <summary>The instrument with its capo: <c>guitar with a capo at 2</c>.</summary>
     public static string Name(Instrument instrument) =>
         Accidentals.Pretty(instrument.Name) + (instrument.Capo > 0 ? $" with a capo at {Number(instrument.Capo)}" : "");
+
+    /// <summary>How an instrument is held, where that is not the usual way: <c>left-handed</c>, <c>turned over</c>.</summary>
+    public static string Handedness(bool isTurnedOver, bool isLeftHanded) =>
+        isTurnedOver ? "turned over"
+        : isLeftHanded ? "left-handed"
+        : "";
+
+    /// <summary>How the instrument of an exhibit is held, where that is not the usual way.</summary>
+    public static string Handedness(this Exhibit exhibit) =>
+        Handedness(exhibit.Player.IsTurnedOver, exhibit.IsLeftHanded);
 
     /// <summary>Where on which instrument: <c>guitar strings 4 to 1, frets 0 to 12</c>.</summary>
     public static string Place(NeckMap map) => $"{Name(map.Instrument)} {Strings(map.Strings)}, {Frets(map.Frets)}";

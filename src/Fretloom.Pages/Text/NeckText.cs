@@ -21,7 +21,8 @@ internal sealed class NeckText
     {
         _content = content;
         _notes = content.Notes.ToDictionary(note => note.Spot);
-        _cell = content.Notes.Select(note => content.LabelOf(note).Length).DefaultIfEmpty(1).Max() + 2;
+        var hasRaised = content.Notes.Any(note => content.FingerBeside(note).Length > 0);
+        _cell = content.Notes.Select(note => LabelOf(note).Length).DefaultIfEmpty(1).Max() + (hasRaised ? 3 : 2);
         _nameWidth = content.Map.Strings.Numbers.Max(number => Name(number).Length) + 1;
     }
 
@@ -33,12 +34,18 @@ internal sealed class NeckText
     public static IEnumerable<string> OfShape(Exhibit exhibit, Shape shape, int width)
     {
         var alone = exhibit with { Shapes = [shape], Notes = null, Landmarks = null, Symmetries = null };
-        var (stretch, span) = CardWords.SpanOf(shape);
-        var cover = string.Join(", ", ((string[])[span, stretch]).Where(part => part.Length > 0));
+        var stretch = CardWords.StretchOf(new ShapeLabels(exhibit, shape), shape);
+        var cover = string.Join(
+            ", ",
+            ((string[])[CardWords.SpanOf(shape).Span, stretch]).Where(part => part.Length > 0)
+        );
         return Wrapping
             .Lines($"{CardWords.NameOf(shape)}, {CardHeading.LargeText(shape)}: {cover}", width)
             .Concat(new NeckText(NeckContent.Of(alone, shape)).Strings(width));
     }
+
+    /// <summary>What the fingers are, inside the marks or beside them.</summary>
+    public static string FingerSigns(bool areInside) => areInside ? "1-4 fingers" : "¹-⁴ fingers";
 
     /// <summary>Parts of the neck that fit the width, an empty line between them.</summary>
     private IEnumerable<string> Strings(int width)
@@ -109,11 +116,31 @@ internal sealed class NeckText
     private string Marked(NeckNote note)
     {
         var mark = _content.MarkOf(note);
-        return mark.Kind == MarkKind.Chosen ? $"[{mark.Label}]"
-            : mark.IsTonic ? $"({mark.Label})"
-            : mark.Kind == MarkKind.OfChord ? $"<{mark.Label}>"
-            : mark.Label;
+        var label = LabelOf(note);
+        var marked =
+            mark.Kind == MarkKind.Chosen ? $"[{label}]"
+            : mark.IsTonic ? $"({label})"
+            : mark.Kind == MarkKind.OfChord ? $"<{label}>"
+            : label;
+        return marked + Raised(_content.FingerBeside(note));
     }
+
+    /// <summary>What stands on a mark; where fingers do, a small o for an open string and a dot for a note without a finger.</summary>
+    private string LabelOf(NeckNote note) =>
+        _content.LabelOf(note) is { Length: > 0 } label ? label
+        : _content.IsOpen(note) ? "o"
+        : "·";
+
+    private static string Raised(string finger) =>
+        finger switch
+        {
+            "" => "",
+            "1" => "¹",
+            "2" => "²",
+            "3" => "³",
+            "4" => "⁴",
+            _ => "ᵀ",
+        };
 
     private string Tick(int fret) =>
         _content.Landmarks!.FullFrets.Contains(fret) ? "■"
@@ -136,6 +163,16 @@ internal sealed class NeckText
         if (_content.Chosen.Count > 0)
         {
             yield return "[ ] the shape";
+        }
+
+        if (_content.Notes.Any(note => _content.FingerAt(note.Spot).Length > 0))
+        {
+            yield return FingerSigns(_content.HasFingersInside);
+        }
+
+        if (_content.HasFingersInside && _content.Notes.Any(_content.IsOpen))
+        {
+            yield return "o open string";
         }
 
         if (_content.Landmarks is { FullFrets.Count: > 0 })

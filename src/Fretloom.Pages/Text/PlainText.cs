@@ -17,11 +17,20 @@ public static class PlainText
     /// <param name="width">Characters on a line.</param>
     /// <returns>Lines that end with \n; empty when there is nothing to show.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The width is less than <see cref="SmallestWidth"/>.</exception>
-    public static string Write(Exhibit exhibit, int width = 80)
+    public static string Write(Exhibit exhibit, int width = 80) => Joined(Parts, exhibit, width);
+
+    /// <summary>What is to be said beside pictures for the sake of the hand: what is in reach, what to do instead, cautions.</summary>
+    /// <param name="exhibit">What is shown.</param>
+    /// <param name="width">Characters on a line.</param>
+    /// <returns>Lines that end with \n; empty when there is nothing to say.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The width is less than <see cref="SmallestWidth"/>.</exception>
+    public static string WriteHandNotes(Exhibit exhibit, int width = 80) => Joined(Notes, exhibit, width);
+
+    private static string Joined(Func<Exhibit, int, IEnumerable<IEnumerable<string>>> parts, Exhibit exhibit, int width)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(width, SmallestWidth);
         var text = new StringBuilder();
-        foreach (var line in Parts(exhibit, width).SelectMany((part, at) => at == 0 ? part : part.Prepend("")))
+        foreach (var line in parts(exhibit, width).SelectMany((part, at) => at == 0 ? part : part.Prepend("")))
         {
             text.Append(line).Append('\n');
         }
@@ -48,13 +57,46 @@ public static class PlainText
             {
                 yield return NeckText.OfShape(exhibit, shape, width);
             }
+
+            if (exhibit.ShowsFingers)
+            {
+                yield return [NeckText.FingerSigns(exhibit.HasFingersInside())];
+            }
         }
         else if (PicturePlan.HasShapes(exhibit))
         {
             var table = ChordBoxRow.IsFor(shapes) ? Boxes(exhibit, shapes) : Cards(exhibit, shapes);
             yield return Columns.Lines(table, width).Concat(CapoNote(exhibit, width));
         }
+
+        foreach (var part in Notes(exhibit, width))
+        {
+            yield return part;
+        }
     }
+
+    /// <summary>What is to be said for the sake of the hand.</summary>
+    private static IEnumerable<IEnumerable<string>> Notes(Exhibit exhibit, int width)
+    {
+        var notes = HandNotes.Of(exhibit);
+        if (notes.Summary.Length > 0)
+        {
+            yield return Wrapping.Lines(notes.Summary, width);
+        }
+
+        if (notes.OutOfReach.Rows.Count > 0)
+        {
+            yield return notes.OutOfReach.Rows.SelectMany(row => Wrapping.Lines(OutOfReach(row), width));
+        }
+
+        foreach (var caution in notes.Cautions.Append(notes.General).OfType<string>())
+        {
+            yield return Wrapping.Lines(caution, width);
+        }
+    }
+
+    private static string OutOfReach(ValueList<string> row) =>
+        $"{row[0]}: {row[1]}.{(row[2].Length > 0 ? $" Instead: {row[2]}." : "")}";
 
     private static IEnumerable<string> CapoNote(Exhibit exhibit, int width) =>
         exhibit.Map.Instrument.Capo is var capo and > 0
@@ -73,19 +115,28 @@ public static class PlainText
         };
     }
 
-    /// <summary>Frets from the far string on, x for a string that is not played.</summary>
+    /// <summary>
+    /// Frets from the far string on, x for a string that is not played; then the fingers in the same order if they are shown, and
+    /// what is wide for the hand if anything is.
+    /// </summary>
     private static TextTable Boxes(Exhibit exhibit, ValueList<Shape> shapes)
     {
         var strings = exhibit.Map.Instrument.AllStrings.Numbers;
+        string[] fingers = exhibit.ShowsFingers ? ["fingers"] : [];
+        string[] widths = exhibit.InHand.Any(one => WideSign.Words(one).Length > 0) ? ["stretch"] : [];
         return new TextTable(
-            strings.Select(Wording.Number).Prepend("string").ToValueList(),
+            ["string", .. strings.Select(Wording.Number), .. fingers, .. widths],
             shapes
                 .Select(shape =>
-                    strings
+                {
+                    var labels = new ShapeLabels(exhibit, shape);
+                    return strings
                         .Select(number => Fret(exhibit.Map.Instrument, shape, number))
                         .Prepend(ChordBox.NameOf(exhibit, shape))
-                        .ToValueList()
-                )
+                        .Concat(fingers.Select(_ => labels.FingersOn(strings)))
+                        .Concat(widths.Select(_ => WideSign.Words(labels.InHand)))
+                        .ToValueList();
+                })
                 .ToValueList()
         );
     }

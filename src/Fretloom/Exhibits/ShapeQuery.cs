@@ -35,7 +35,7 @@ internal static class ShapeQuery
                     return new(null, [], new(ShowPhrase.Position, reason));
                 }
 
-                Add(new ShapeSource.OfScale(scale.Scale ?? map.Key.Scale), ShapesOf(scale, sentence, map), null);
+                Add(new ShapeSource.OfScale(scale.Scale ?? map.Key.Scale), ShapesOf(scale, sentence, map), null, null);
             }
             else if (ChordsOf(subject, map.Key) is { } chords)
             {
@@ -51,6 +51,7 @@ internal static class ShapeQuery
                     Add(
                         chord,
                         ShapeFinder.Find(map, chord, voicing),
+                        voicing,
                         sentence.Hand is null ? null : new InsteadFinder(player, map.Key, chord, voicing)
                     );
                 }
@@ -59,9 +60,12 @@ internal static class ShapeQuery
 
         return new(isAsked ? found.ToValueList() : null, missing.Distinct().ToValueList(), null);
 
-        void Add(ShapeSource source, ValueList<Shape> shapes, InsteadFinder? instead)
+        void Add(ShapeSource source, ValueList<Shape> shapes, Voicing? voicing, InsteadFinder? instead)
         {
-            var inHand = ShapeFingering.Sorted(shapes.Select(shape => ShapeFingering.Of(player, shape)));
+            var isOneNotePerString = voicing is Voicing.OneNotePerString;
+            var inHand = ShapeFingering.Sorted(
+                shapes.Select(shape => ShapeFingering.Of(player, shape, isOneNotePerString))
+            );
             var kept = sentence.IsOneShapeEach ? inHand.Take(1) : inHand;
             found.AddRange(
                 kept.Select(shape =>

@@ -12,6 +12,9 @@ public static class Cautions
             ? "Do not force it. Stop and tell your teacher or a parent if it hurts, tingles or goes numb. Children's hand sizes are not in the data behind this: the teacher decides."
             : "Warm up first and do not force it. Stop if there is pain, tingling, numbness or weakness, and rest. If it comes back, see a doctor or physiotherapist; ask your teacher for another fingering.";
 
+    /// <summary>What wide and very wide are, where several are told at once.</summary>
+    public const string Settings = "Wide is our setting, not a medical limit.";
+
     /// <summary>What is said beside one fingering: of its widest stretch, then in general; nothing when it is in reach.</summary>
     /// <param name="fingering">The fingering.</param>
     /// <param name="hand">The hand it was found for.</param>

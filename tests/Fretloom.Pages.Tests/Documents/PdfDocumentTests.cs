@@ -19,6 +19,9 @@ public sealed class PdfDocumentTests
         Typst
     );
 
+    private static string Unbroken(string text) =>
+        string.Join(' ', text.Split((char[])[' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries));
+
     private static string TextOf(byte[] pdf)
     {
         using var document = PdfReader.Open(pdf);
@@ -45,6 +48,32 @@ public sealed class PdfDocumentTests
     [InlineData("The pull")]
     public void Everything_written_can_be_read_in_the_pdf(string words) =>
         Assert.Contains(words, TextOf(Sample), StringComparison.Ordinal);
+
+    [Fact]
+    public void What_is_wide_is_said_below_its_picture_and_the_general_words_once_for_each_kind_of_hand()
+    {
+        var text = Unbroken(TextOf(PdfDocument.Of(Samples.Wide, new PrintOptions(), Typst)));
+
+        Assert.Equal(
+            2,
+            Count("Wide for a hand of 189 mm on this instrument: V7 at fret 1 (128 mm between fingers 1 and 4).")
+        );
+        Assert.Equal(1, Count("1 of 2 shapes is in reach of a hand of 165 mm, 1 is very wide."));
+        Assert.Equal(2, Count("very wide, 128 mm with fingers 1 and 4"));
+        Assert.Equal(1, Count("Warm up first and do not force it."));
+        Assert.Equal(1, Count("Stop and tell your teacher or a parent"));
+        Assert.Equal(0, Count("safe"));
+
+        int Count(string words) => text.Split(words).Length - 1;
+    }
+
+    [Fact]
+    public void Where_nothing_is_wide_no_hand_is_spoken_of() =>
+        Assert.DoesNotContain(
+            "hand",
+            TextOf(PdfDocument.Of(Samples.InReach, new PrintOptions(), Typst)),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Every_picture_is_described_and_every_part_is_tagged()

@@ -21,7 +21,7 @@ public partial class HtmlPageTests
             LoadOptions.PreserveWhitespace
         );
 
-    private static IEnumerable<XElement> All(XDocument page, string name) =>
+    private static IEnumerable<XElement> All(XContainer page, string name) =>
         page.Descendants().Where(element => element.Name.LocalName == name);
 
     private static string? Value(XElement element, string attribute) => element.Attribute(attribute)?.Value;
@@ -39,6 +39,56 @@ public partial class HtmlPageTests
             "every-construct.html"
         );
     }
+
+    [Fact]
+    public void What_is_wide_for_a_hand_is_said_below_its_picture()
+    {
+        var figure = All(Parsed(Samples.Wide), "figure").First();
+
+        Assert.Equal(
+            ["Wide for a hand of 189 mm on this instrument: V7 at fret 1 (128 mm between fingers 1 and 4)."],
+            All(figure, "p").Where(words => Value(words, "class") == "reach").Select(words => words.Value)
+        );
+        Assert.Contains("128 mm, wide 1–4", figure.Value, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void For_a_hand_that_is_named_a_table_says_what_to_do_instead()
+    {
+        var figure = All(Parsed(Samples.Wide), "figure").ElementAt(2);
+        var summary = All(figure, "p").Single(words => Value(words, "class") == "reach").Value;
+        var cells = All(All(figure, "table").First(), "td").Select(cell => cell.Value).ToList();
+
+        Assert.Equal("1 of 2 shapes is in reach of a hand of 165 mm, 1 is very wide.", summary);
+        Assert.Equal("very wide, 128 mm with fingers 1 and 4", cells[0]);
+        Assert.Contains("frets", cells[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void General_words_of_caution_stand_once_on_a_page_for_each_kind_of_hand()
+    {
+        var notes = All(Parsed(Samples.Wide), "div").Where(block => Value(block, "role") == "note").ToList();
+
+        Assert.Equal(2, notes.Count);
+        Assert.Contains("Warm up first", notes[0].Value, StringComparison.Ordinal);
+        Assert.Contains("tell your teacher or a parent", notes[1].Value, StringComparison.Ordinal);
+        Assert.All(notes, note => Assert.Equal(Value(All(note, "p").First(), "id"), Value(note, "aria-labelledby")));
+    }
+
+    [Fact]
+    public void Where_nothing_is_wide_nothing_is_said() =>
+        Assert.DoesNotContain(
+            Parsed(Samples.InReach).Descendants(),
+            element => Value(element, "class") is "reach" or "caution"
+        );
+
+    [Fact]
+    public void Nothing_is_called_safe() =>
+        Assert.DoesNotContain(
+            "safe",
+            All(Parsed(Samples.Wide), "body").Single().Value,
+            StringComparison.OrdinalIgnoreCase
+        );
 
     [Fact]
     public void A_page_forbids_itself_to_load_anything_and_has_no_script()

@@ -11,7 +11,15 @@ namespace Fretloom.Pages.Tests.Pictures;
 internal static class Given
 {
     /// <summary>Chord boxes from frets and fingers, far string first; x for a string that is not played, T for the thumb.</summary>
-    public static Exhibit Boxes(string instrument, params (string Chord, string Frets, string Fingers)[] boxes)
+    public static Exhibit Boxes(string instrument, params (string Chord, string Frets, string Fingers)[] boxes) =>
+        Boxes(instrument, default, boxes);
+
+    /// <summary>The same for a hand.</summary>
+    public static Exhibit Boxes(
+        string instrument,
+        HandSize hand,
+        params (string Chord, string Frets, string Fingers)[] boxes
+    )
     {
         var map = Shown.Map(instrument, "C major");
         var shapes = boxes.Select(box => ShapeOf(map, box.Chord, box.Frets)).ToList();
@@ -21,7 +29,7 @@ internal static class Given
                 Labels = LabelStyle.Members,
                 Shapes = shapes.ToValueList(),
             },
-            default,
+            hand,
             shape =>
             {
                 var fingers = boxes[shapes.IndexOf(shape)].Fingers;

@@ -22,6 +22,21 @@ public class PlainTextTests
     [InlineData("boxes-banjo", 80, "show G, C and D7, on a banjo, in first position")]
     [InlineData("three-notes-a-string", 80, "show the scale, 3 notes a string, on a guitar, in C major, frets 0-8")]
     [InlineData("inversions", 80, "show the chord I, in every inversion, on a guitar, in G major, on strings 3-1")]
+    [InlineData("fingers-beside", 80, "show A minor pentatonic, in fifth position, with fingers")]
+    [InlineData("fingers-inside", 80, "show the notes of the key, in first position, as fingers, in C major")]
+    [InlineData(
+        "fingers-left-handed",
+        80,
+        "show D7, in first position, with fingers, for a left-handed player, on a ukulele"
+    )]
+    [InlineData(
+        "fingers-three-notes-a-string",
+        80,
+        "show the scale, 3 notes a string, with fingers, in G major, frets 2-8"
+    )]
+    [InlineData("small-hand", 80, "show the seventh chords, on strings 4-1, with fingers, for a small hand")]
+    [InlineData("small-hand-narrow", 40, "show the chords V7 I, on strings 4-1, frets 0-9, for a small hand")]
+    [InlineData("many-out-of-reach", 80, "show the seventh chords, in drop 3, frets 0-15, for a child's hand")]
     [InlineData("landmarks", 60, "show the landmarks, on a guitar, in G major, on strings 4-1")]
     public void Exhibits_in_characters(string name, int width, string sentence) =>
         Approved.Matches(

@@ -66,6 +66,29 @@ public class FingersTests
         );
     }
 
+    // The same grip with string 1 farthest from the floor: the fingers come from the other side, the spots stay.
+    [Fact]
+    public void An_instrument_that_is_turned_over_is_fingered_from_the_other_side()
+    {
+        var shape = Assert.Single(Shown("D, in first position, one shape each, turned over").InHand);
+
+        Assert.Equal(
+            "4:0= 3:2=2 2:3=3 1:2=1",
+            string.Join(' ', shape.Shape.Spots.Select(spot => $"{spot}={shape.FingerAt(spot)?.ToLabel()}"))
+        );
+    }
+
+    // The thumb on string 6 of D/F# is common practice, no source; the index without it is what the model says, a pin.
+    [Theory]
+    [InlineData("with the thumb", "T")]
+    [InlineData("without the thumb", "1")]
+    public void The_thumb_stops_a_string_only_where_it_is_allowed(string phrase, string label)
+    {
+        var shape = Assert.Single(Shown($"D/F#, one shape each, {phrase}").InHand);
+
+        Assert.Equal(label, shape.FingerAt(new Spot(6, 2))?.ToLabel());
+    }
+
     // Pentatonic box and first position: common practice, no source.
     [Theory]
     [InlineData("A minor pentatonic, in fifth position, as fingers", "14 13 13 13 14 14")]

@@ -38,7 +38,7 @@ public class InsteadTests
     }
 
     [Theory]
-    [InlineData("the seventh chords, in drop 2, frets 0-15, for a child's hand")]
+    [InlineData("the seventh chords, in drop 2, frets 0-15, for a hand of 120 mm")]
     [InlineData("the ninth chords, on a guitar, in C major, for a small hand")]
     [InlineData("C/E, D7/F# and Am7/G, for a child's hand")]
     [InlineData("Bb, Eb and F7, easy, four strings, with a capo at 2, for a hand of 110 mm")]

@@ -46,8 +46,9 @@ internal sealed class Candidate
     public bool HasOpenString => Shape.Spots.Any(Instrument.IsOpen);
 
     /// <summary>The same shape with its best fingering; null when that is not in reach of the hand.</summary>
-    public static Reached? InReach(Player player, Shape shape) =>
-        ShapeFingering.Of(player, shape) is { Width: Width.InReach, Fingering: { } fingering }
+    public static Reached? InReach(Player player, Shape shape, bool isOneNotePerString) =>
+        !ShapeFingering.IsBeyondReach(player, shape)
+        && ShapeFingering.Of(player, shape, isOneNotePerString) is { Width: Width.InReach, Fingering: { } fingering }
             ? new Reached(new Candidate(player.Instrument, shape), fingering)
             : null;
 

@@ -88,7 +88,16 @@ internal sealed class ChordPool
             ? []
             : ShapeFinder
                 .Find(map, _chord, voicing)
-                .Select(shape => Candidate.InReach(_player with { Instrument = map.Instrument }, shape))
+                .Select(shape =>
+                    Candidate.InReach(
+                        _player with
+                        {
+                            Instrument = map.Instrument,
+                        },
+                        shape,
+                        voicing is Voicing.OneNotePerString
+                    )
+                )
                 .OfType<Reached>();
 
     private NeckMap WholeNeck =>

@@ -1,6 +1,12 @@
+using System.Numerics;
+
 namespace Fretloom.Hand.Chords;
 
-/// <summary>An amount of a term, with the fingers it is about.</summary>
+/// <summary>An amount of a term.</summary>
+/// <param name="Term">The term.</param>
+/// <param name="Amount">How many of its units, 0 or more.</param>
+/// <param name="One">The finger it is about, if any.</param>
+/// <param name="Other">The other finger, the one nearer the little finger, if it is about two.</param>
 internal readonly record struct Charge(
     ChordTerm Term,
     double Amount,
@@ -18,165 +24,195 @@ internal interface IChargeTaker
 /// <summary>Everything that a hold is charged for.</summary>
 internal static class ChordCharges
 {
-    private static readonly ChordTerm?[,] Reaches = Pairs(ChordTerm.Reach12);
-    private static readonly ChordTerm?[,] Squeezes = Pairs(ChordTerm.Squeeze12);
+    /// <summary>The last fret of first position.</summary>
+    private const int FirstPositionEnds = 4;
 
-    /// <summary>Hands every charge over; amounts are 0 or more.</summary>
+    /// <summary>Hands over every charge.</summary>
     public static void Visit<T>(ChordHold hold, ref T taker)
         where T : IChargeTaker
     {
         var laid = hold.Laid;
         for (var at = 0; at < laid.Length; at++)
         {
-            var finger = laid[at];
             if (at > 0)
             {
-                Neighbours(laid[at - 1], finger, ref taker);
+                Neighbours(laid[at - 1], laid[at], ref taker);
             }
 
             for (var lower = 0; lower < at; lower++)
             {
-                Pair(hold, laid[lower], finger, ref taker);
+                Pair(hold.Chord.Player.Hand, laid[lower], laid[at], ref taker);
             }
 
-            if (finger.IsBarre)
+            if (laid[at].IsBarre)
             {
-                Barre(hold, finger, ref taker);
+                Barre(hold, laid[at], ref taker);
             }
         }
 
-        Hand(hold, ref taker);
+        if (laid.Length > 0)
+        {
+            Choice(hold, ref taker);
+        }
+
+        Thumb(hold, ref taker);
     }
 
     private static void Neighbours<T>(LaidFinger one, LaidFinger other, ref T taker)
         where T : IChargeTaker
     {
-        var more = other.Fret - one.Fret - (other.Finger - one.Finger);
-        void Charge(ref T to, ChordTerm term, double amount) => to.Take(new(term, amount, one.Finger, other.Finger));
-        if (more > 0)
-        {
-            Charge(ref taker, ChordTerm.Apart, more);
-        }
-        else if (more < 0)
-        {
-            Charge(ref taker, other.Fret == one.Fret ? ChordTerm.Beside : ChordTerm.Close, -more);
-        }
-
+        var fingers = other.Finger - one.Finger;
+        var more = other.Fret - one.Fret - fingers;
         if (other.Fret == one.Fret)
         {
-            if (other.Far > one.Far)
-            {
-                Charge(ref taker, ChordTerm.Crossed, 1);
-            }
-
+            taker.Take(new(ChordTerm.Beside, fingers, one.Finger, other.Finger));
+            If(one.Finger == Finger.Index && fingers == 1, ChordTerm.BesideIndex, one, other, ref taker);
+            If(other.Far > one.Far, ChordTerm.Crossed, one, other, ref taker);
             return;
         }
 
-        var near = other.Finger - one.Finger == 1;
-        if (other.Far < one.Near)
+        if (more != 0)
         {
-            Charge(ref taker, near ? ChordTerm.TowardFloor1 : ChordTerm.TowardFloor2, one.Near - other.Far);
+            taker.Take(new(more > 0 ? ChordTerm.Apart : ChordTerm.Close, Math.Abs(more), one.Finger, other.Finger));
         }
-        else if (other.Near > one.Far)
+
+        if (fingers == 1 && other.Far < one.Near)
         {
-            Charge(ref taker, near ? ChordTerm.FromFloor1 : ChordTerm.FromFloor2, other.Near - one.Far);
+            taker.Take(new(ChordTerm.TowardFloor, one.Near - other.Far, one.Finger, other.Finger));
         }
     }
 
-    private static void Pair<T>(ChordHold hold, LaidFinger one, LaidFinger other, ref T taker)
+    private static void Pair<T>(HandSize hand, LaidFinger one, LaidFinger other, ref T taker)
         where T : IChargeTaker
     {
-        var hand = hold.Chord.Player.Hand;
         var beyondMm = (other.AtMm - one.AtMm - hand.RestMm(one.Finger, other.Finger)) / hand.Scale;
-        var terms = beyondMm > 0 ? Reaches : Squeezes;
-        if (terms[(int)one.Finger, (int)other.Finger] is { } term)
+        if (beyondMm > 0)
         {
-            taker.Take(new(term, Math.Abs(beyondMm) / 10, one.Finger, other.Finger));
+            taker.Take(new(ChordTerm.Reach, beyondMm / 10, one.Finger, other.Finger));
         }
     }
 
-    private static void Barre<T>(ChordHold hold, LaidFinger finger, ref T taker)
+    private static void Barre<T>(ChordHold hold, LaidFinger barre, ref T taker)
         where T : IChargeTaker
     {
-        void Charge(ref T to, ChordTerm term, double amount)
-        {
-            if (amount > 0)
-            {
-                to.Take(new(term, amount, finger.Finger));
-            }
-        }
-
         var chord = hold.Chord;
-        var index = finger.Finger - Finger.Index;
-        Charge(ref taker, ChordTerm.Barre1 + index, 1);
-        Charge(ref taker, ChordTerm.BarreLength1 + index, finger.Length - 2);
-        var inside = HeldChord.Between(finger.Near, finger.Far);
-        Charge(ref taker, ChordTerm.BarreMuted, Count(inside & ~chord.Played));
-        Charge(ref taker, ChordTerm.BarreOpen, chord.Open != 0 ? 1 : 0);
-        var lower = (chord.Below(finger.Fret) & ((1u << finger.Near) - 1)) != 0;
-        Charge(ref taker, index == 0 ? ChordTerm.BarreLift1 : ChordTerm.BarreLiftX, lower ? 1 : 0);
-        if (index > 0)
+        var isIndex = barre.Finger == Finger.Index;
+        taker.Take(new(ChordTerm.Barre1 + (barre.Finger - Finger.Index), 1, barre.Finger));
+        if (!isIndex && barre.Length > 2)
         {
-            Charge(ref taker, ChordTerm.BarreGap, Count(inside & chord.Played) - (finger.Stops - 2));
-        }
-        else
-        {
-            Charge(ref taker, ChordTerm.BarreFew1, chord.Notes.Length <= 4 ? 1 : 0);
+            var term = barre.Finger == Finger.Ring ? ChordTerm.LongBarre3 : ChordTerm.LongBarre;
+            taker.Take(new(term, barre.Length - 2, barre.Finger));
         }
 
-        Charge(ref taker, ChordTerm.BarreAbove, finger.Fret > 1 && index == 0 ? 0 : 0);
+        var muted = BitOperations.PopCount(HeldChord.Between(barre.Near, barre.Far) & ~chord.Played);
+        if (muted > 0)
+        {
+            taker.Take(new(ChordTerm.BarreMuted, muted, barre.Finger));
+        }
+
+        var nearer = (1u << barre.Near) - 1;
+        var isLifted = (chord.Below(barre.Fret) & nearer) != 0;
+        If(isLifted, isIndex ? ChordTerm.BarreLift : ChordTerm.BarreLiftHigher, barre, default, ref taker);
+        If(chord.Open != 0, ChordTerm.BarreOpen, barre, default, ref taker);
+        var isInner = !isIndex && !isLifted && (chord.Played & nearer) != 0;
+        If(isInner, ChordTerm.BarreInner, barre, default, ref taker);
     }
 
-    private static void Hand<T>(ChordHold hold, ref T taker)
+    /// <summary>Which fingers are used at all.</summary>
+    private static void Choice<T>(ChordHold hold, ref T taker)
         where T : IChargeTaker
     {
         var laid = hold.Laid;
-        if (laid.Length == 0)
+        var (lowest, highest) = (laid[0], laid[^1]);
+        var isFirst = hold.Chord.Open != 0 && highest.Fret <= FirstPositionEnds;
+        var left = lowest.Finger - Finger.Index;
+        if (left > 0)
         {
-            return;
+            taker.Take(new(isFirst ? ChordTerm.LeadFirst : ChordTerm.Lead, left, lowest.Finger));
         }
 
-        if (laid[0].Finger > Finger.Index)
-        {
-            taker.Take(new(ChordTerm.NoIndex, 1));
-            taker.Take(new(ChordTerm.Lead, laid[0].Finger - Finger.Index));
-        }
-
-        var last = laid[^1].Finger;
-        if (last == Finger.Little)
-        {
-            taker.Take(new(ChordTerm.Little, 1));
-        }
-
-        var skipped = last - laid[0].Finger + 1 - laid.Length;
+        var skipped = highest.Finger - lowest.Finger + 1 - laid.Length;
         if (skipped > 0)
         {
-            taker.Take(new(ChordTerm.Skip, skipped));
+            taker.Take(new(ChordTerm.Skip, skipped, lowest.Finger, highest.Finger));
         }
 
-        taker.Take(new(ChordTerm.Used, laid.Length));
-        if (hold.Chord.Open != 0 && laid[^1].Fret <= 4)
+        var usesLittle = highest.Finger == Finger.Little;
+        If(usesLittle && isFirst, ChordTerm.LittleFirst, highest, default, ref taker);
+        If(usesLittle && highest.Near > 1, ChordTerm.LittleInside, highest, default, ref taker);
+        If(!usesLittle && highest.Fret - lowest.Fret >= 3, ChordTerm.WideThree, lowest, highest, ref taker);
+        If(SplitsPair(laid), ChordTerm.SplitPair, lowest, highest, ref taker);
+        If(ReachesWithRing(laid), ChordTerm.RingTip, lowest, highest, ref taker);
+        var off = Math.Abs(lowest.Fret - (int)lowest.Finger);
+        if (isFirst && hold.Chord.Notes.Length == 1 && off > 0)
         {
-            foreach (var finger in laid)
+            taker.Take(new(ChordTerm.LoneNote, off, lowest.Finger));
+        }
+
+        foreach (var finger in laid)
+        {
+            var ahead = finger.Fret - (int)finger.Finger;
+            if (isFirst && ahead > 0)
             {
-                var off = Math.Abs(finger.Fret - (int)finger.Finger);
-                if (off > 0)
-                {
-                    taker.Take(new(ChordTerm.FirstPosition, off, finger.Finger));
-                }
+                taker.Take(new(ChordTerm.FirstPosition, ahead, finger.Finger));
             }
         }
     }
 
-    private static int Count(uint places) => System.Numerics.BitOperations.PopCount(places);
-
-    private static ChordTerm?[,] Pairs(ChordTerm first) =>
-        new ChordTerm?[5, 5]
+    private static void Thumb<T>(ChordHold hold, ref T taker)
+        where T : IChargeTaker
+    {
+        if (hold.Thumb is not { } thumb)
         {
-            { null, null, null, null, null },
-            { null, null, first, first + 3, first + 5 },
-            { null, null, null, first + 1, first + 4 },
-            { null, null, null, null, first + 2 },
-            { null, null, null, null, null },
-        };
+            return;
+        }
+
+        taker.Take(new(ChordTerm.Thumb, 1, Finger.Thumb));
+        var away = hold.Laid.Length == 0 ? 0 : Math.Abs(thumb.Fret - hold.Laid[0].Fret);
+        if (away > 0)
+        {
+            taker.Take(new(ChordTerm.ThumbAway, away, Finger.Thumb));
+        }
+    }
+
+    private static bool SplitsPair(LaidFinger[] laid) =>
+        laid.Length == 3
+        && laid[0].IsBarre
+        && laid[1].Fret == laid[2].Fret
+        && laid[0].Spans(laid[1]) != laid[0].Spans(laid[2]);
+
+    private static bool ReachesWithRing(LaidFinger[] laid)
+    {
+        var ring = laid[^1];
+        var barre = laid[0];
+        if (
+            ring.Finger != Finger.Ring
+            || ring.IsBarre
+            || barre.Finger != Finger.Index
+            || !barre.IsBarre
+            || ring.Fret != barre.Fret + 2
+        )
+        {
+            return false;
+        }
+
+        foreach (var finger in laid)
+        {
+            if (finger.Near < ring.Near || (finger.Fret == ring.Fret && finger.Finger != Finger.Ring))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static void If<T>(bool isSo, ChordTerm term, LaidFinger one, LaidFinger other, ref T taker)
+        where T : IChargeTaker
+    {
+        if (isSo)
+        {
+            taker.Take(new(term, 1, one.Finger, other.Finger));
+        }
+    }
 }

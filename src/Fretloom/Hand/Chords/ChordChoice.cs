@@ -23,9 +23,17 @@ internal static class ChordChoice
             return FingeringAnswer.Refused(ChordRefusals.OfHold(player, spots, isOneFingerANote));
         }
 
-        var priced = holds.Select(hold => (Hold: hold, Cost: ChordCost.Of(hold))).ToArray();
+        var weights = ChordWeights.For(player);
+        var priced = new (ChordHold Hold, double Cost)[holds.Count];
+        for (var at = 0; at < priced.Length; at++)
+        {
+            priced[at] = (holds[at], ChordCost.Of(holds[at], weights));
+        }
+
         Array.Sort(priced, (one, other) => Compare(one.Cost, other.Cost, one.Hold, other.Hold));
-        return FingeringAnswer.Found(priced.Take(count).Select(best => Fingered(best.Hold, spots)).ToValueList());
+        return FingeringAnswer.Found(
+            priced.Take(count).Select(best => Fingered(best.Hold, spots, weights)).ToValueList()
+        );
     }
 
     /// <summary>By cost; among equals the one with the lower finger on the first string where they differ, string farthest from the floor first.</summary>
@@ -49,12 +57,12 @@ internal static class ChordChoice
         return 0;
     }
 
-    private static Fingering Fingered(ChordHold hold, ValueList<Spot> spots)
+    private static Fingering Fingered(ChordHold hold, ValueList<Spot> spots, double[] weights)
     {
         var player = hold.Chord.Player;
         return new Fingering(
             spots.Select(spot => new FingeredNote(spot, hold.At(player.PlaceOf(spot.String)))).ToValueList(),
-            ChordCost.Terms(hold),
+            ChordCost.Terms(hold, weights),
             player.Instrument.StretchMm(spots),
             Widest(hold)
         );

@@ -7,41 +7,40 @@ internal static class ChordCost
     private const int Digits = 9;
 
     /// <summary>The cost, without unit.</summary>
-    public static double Of(ChordHold hold)
+    /// <param name="hold">The hold.</param>
+    /// <param name="weights">What a unit of each term costs.</param>
+    public static double Of(ChordHold hold, double[] weights)
     {
-        var sum = new Sum();
+        var sum = new Sum(weights);
         ChordCharges.Visit(hold, ref sum);
         return Math.Round(sum.Cost, Digits);
     }
 
     /// <summary>The terms that cost something, the dearest first.</summary>
-    public static ValueList<CostTerm> Terms(ChordHold hold)
+    /// <param name="hold">The hold.</param>
+    /// <param name="weights">What a unit of each term costs.</param>
+    public static ValueList<CostTerm> Terms(ChordHold hold, double[] weights)
     {
         var bill = new Bill([]);
         ChordCharges.Visit(hold, ref bill);
         return bill
-            .Charges.Where(charge => ChordWeights.Of(charge.Term).Weight > 0)
+            .Charges.Where(charge => weights[(int)charge.Term] > 0)
             .GroupBy(charge => charge.Term)
-            .Select(same => Term(hold, same.Key, [.. same]))
+            .OrderBy(same => same.Key)
+            .Select(same => new CostTerm(
+                ChordWeights.Name(same.Key),
+                weights[(int)same.Key] * same.Sum(charge => charge.Amount),
+                string.Join("; ", same.Select(charge => ChordWords.Of(hold, charge)))
+            ))
             .OrderByDescending(term => term.Cost)
             .ToValueList();
     }
 
-    private static CostTerm Term(ChordHold hold, ChordTerm term, Charge[] charges)
-    {
-        var weight = ChordWeights.Of(term);
-        return new(
-            weight.Name,
-            weight.Weight * charges.Sum(charge => charge.Amount),
-            string.Join("; ", charges.Select(charge => ChordWords.Of(hold, charge)))
-        );
-    }
-
-    private struct Sum : IChargeTaker
+    private struct Sum(double[] weights) : IChargeTaker
     {
         public double Cost { get; private set; }
 
-        public void Take(Charge charge) => Cost += ChordWeights.Of(charge.Term).Weight * charge.Amount;
+        public void Take(Charge charge) => Cost += weights[(int)charge.Term] * charge.Amount;
     }
 
     private readonly struct Bill(List<Charge> charges) : IChargeTaker

@@ -14,6 +14,9 @@ internal readonly record struct LaidFinger(Finger Finger, int Fret, double AtMm,
 
     /// <summary>How many strings it lies across, those it does not stop included.</summary>
     public int Length => Far - Near + 1;
+
+    /// <summary>Whether it crosses the string that another finger reaches nearest the floor.</summary>
+    public bool Spans(LaidFinger other) => other.Near > Near && other.Near < Far;
 }
 
 /// <summary>One way to hold a chord: a finger for each note that must be stopped.</summary>

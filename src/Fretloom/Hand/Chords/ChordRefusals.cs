@@ -66,6 +66,10 @@ internal static class ChordRefusals
         );
     }
 
+    /// <summary>Whether the notes lie farther apart along the neck than a hand can be.</summary>
+    public static bool IsTooFar(Player player, ValueList<Spot> spots) =>
+        player.Instrument.StretchMm(spots) > MostOfHand * player.Hand.LengthMm;
+
     private static string? OfSpot(Instrument instrument, Spot spot) =>
         spot.String > instrument.Strings.Count
             ? $"{Named(spot, true)} is not on the neck: the {instrument} has strings 1 to {instrument.Strings.Count}."
@@ -77,12 +81,12 @@ internal static class ChordRefusals
 
     private static FingeringRefusal? OfDistance(Player player, ValueList<Spot> spots)
     {
-        var stretch = player.Instrument.StretchMm(spots);
-        if (stretch <= MostOfHand * player.Hand.LengthMm)
+        if (!IsTooFar(player, spots))
         {
             return null;
         }
 
+        var stretch = player.Instrument.StretchMm(spots);
         var pressed = spots.Where(spot => !player.Instrument.IsOpen(spot)).ToList();
         var low = pressed.MinBy(spot => spot.Fret);
         var high = pressed.MaxBy(spot => spot.Fret);

@@ -23,7 +23,7 @@ internal sealed class HandFrame
         var instrument = player.Instrument;
         var scale = player.Hand.Scale;
         LastFret = instrument.LastFret;
-        FretsPerFinger = IsFingeredInSteps(player) ? 2 : 1;
+        FretsPerFinger = IsFingeredInSteps(player, weights) ? 2 : 1;
         _landing = [.. Enumerable.Range(0, LastFret + 4 * FretsPerFinger + 1).Select(instrument.LandingMm)];
         _unit = new double[LastFret + 1];
         _from = new double[LastFret + 1, 5];
@@ -67,17 +67,13 @@ internal sealed class HandFrame
     public (double FromMm, double ToMm) Home(int position, Finger finger) =>
         (_from[position, (int)finger], _to[position, (int)finger]);
 
-    private static bool IsFingeredInSteps(Player player)
+    private static bool IsFingeredInSteps(Player player, LineWeights weights)
     {
-        var long_ = player.Instrument.Strings.Where(course => course.StartsAtFret == 0).ToList();
-        var gaps = long_.Zip(long_.Skip(1), (one, other) => Math.Abs(one.Open.MidiNumber - other.Open.MidiNumber));
-        return long_.Count > 1
+        var whole = player.Instrument.Strings.Where(course => course.StartsAtFret == 0).ToList();
+        var gaps = whole.Zip(whole.Skip(1), (one, other) => Math.Abs(one.Open.MidiNumber - other.Open.MidiNumber));
+        var span = player.Instrument.LandingMm(FifthSemitones) - player.Instrument.LandingMm(2);
+        return whole.Count > 1
             && gaps.All(gap => gap >= FifthSemitones)
-            && new Stretch(
-                player.Hand,
-                Finger.Index,
-                Finger.Little,
-                player.Instrument.LandingMm(FifthSemitones) - player.Instrument.LandingMm(2)
-            ).Width == Width.InReach;
+            && span <= weights.MostForSteps * player.Hand.ComfortableMm(Finger.Index, Finger.Little);
     }
 }

@@ -80,9 +80,18 @@ internal sealed class LineCost(Player player, LineWeights weights)
         {
             tally.Add(LineTerm.Roll, strings == 0 ? 0 : weights.Roll + weights.RollFarther * (strings - 1));
         }
+        else if (strings > 0)
+        {
+            tally.Add(LineTerm.Leap, weights.Leap);
+        }
+        else if (one.Position != other.Position)
+        {
+            tally.Add(LineTerm.Slide, weights.Guide);
+        }
         else
         {
-            tally.Add(strings == 0 ? LineTerm.Slide : LineTerm.Leap, strings == 0 ? weights.Slide : weights.Leap);
+            var distance = Math.Abs(Frame.LandingMm(one.Fret) - Frame.LandingMm(other.Fret));
+            tally.Add(LineTerm.Slide, weights.Slide + weights.ShiftMm * distance);
         }
     }
 

@@ -52,7 +52,7 @@ internal sealed class LineGraph
     /// <param name="note">The earlier note.</param>
     /// <param name="label">The touches from which it goes.</param>
     /// <param name="costs">What it costs to get to each of them, and what they cost themselves.</param>
-    /// <param name="next">Filled with the costs, less nothing.</param>
+    /// <param name="next">Filled with the costs, for every touch of the next note.</param>
     public void Advance(int note, Layer.Label label, ReadOnlySpan<int> costs, Span<int> next)
     {
         next.Fill(Tally.Forbidden);

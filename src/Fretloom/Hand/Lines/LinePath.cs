@@ -28,42 +28,70 @@ internal sealed class LinePath
     // Forward with the best predecessor of every touch, then back along them.
     private static int[] Choose(LineGraph graph, int[] labels)
     {
-        var before = new byte[labels.Length][];
-        var costs = Array.Empty<int>();
+        var width = graph.Layers.Max(layer => layer.Labels.Max(label => label.Count));
+        var before = new byte[labels.Length * width];
+        var costs = new int[width];
+        var next = new int[width];
+        Layer.Label from = default;
         for (var note = 0; note < labels.Length; note++)
         {
             var layer = graph.Layers[note];
             var label = layer.Labels[labels[note]];
-            var next = layer.Costs[label.Start..(label.Start + label.Count)];
-            before[note] = new byte[label.Count];
-            for (var to = 0; note > 0 && to < label.Count; to++)
+            for (var touch = 0; touch < label.Count; touch++)
             {
-                var least = Tally.Forbidden;
-                for (var from = 0; from < costs.Length; from++)
-                {
-                    var cost =
-                        costs[from]
-                        + graph.Move(note - 1, graph.Layers[note - 1].Labels[labels[note - 1]], from, label, to);
-                    if (cost < least)
-                    {
-                        (least, before[note][to]) = (cost, (byte)from);
-                    }
-                }
-
-                next[to] = Math.Min(Tally.Forbidden, next[to] + least);
+                var (least, best) = note == 0 ? (0, 0) : Cheapest(graph, note, costs, from, label, touch);
+                before[note * width + touch] = (byte)best;
+                next[touch] = Math.Min(Tally.Forbidden, least + layer.Costs[label.Start + touch]);
             }
 
-            var zero = next.Min();
-            costs = [.. next.Select(cost => cost == Tally.Forbidden ? Tally.Forbidden : cost - zero)];
+            Rebase(next.AsSpan(0, label.Count));
+            (costs, next, from) = (next, costs, label);
         }
 
         var chosen = new int[labels.Length];
         chosen[^1] = Array.IndexOf(costs, 0);
         for (var note = labels.Length - 1; note > 0; note--)
         {
-            chosen[note - 1] = before[note][chosen[note]];
+            chosen[note - 1] = before[note * width + chosen[note]];
         }
 
         return chosen;
+    }
+
+    private static (int Least, int Touch) Cheapest(
+        LineGraph graph,
+        int note,
+        int[] costs,
+        Layer.Label from,
+        Layer.Label label,
+        int touch
+    )
+    {
+        var (least, best) = (Tally.Forbidden, 0);
+        for (var at = 0; at < from.Count; at++)
+        {
+            var cost = costs[at] + graph.Move(note - 1, from, at, label, touch);
+            if (cost < least)
+            {
+                (least, best) = (cost, at);
+            }
+        }
+
+        return (least, best);
+    }
+
+    // The cheapest becomes 0, so that long lines do not overflow.
+    private static void Rebase(Span<int> costs)
+    {
+        var least = int.MaxValue;
+        foreach (var cost in costs)
+        {
+            least = Math.Min(least, cost);
+        }
+
+        foreach (ref var cost in costs)
+        {
+            cost = cost == Tally.Forbidden ? cost : cost - least;
+        }
     }
 }

@@ -13,7 +13,13 @@ internal sealed record LineWeights
     public double NarrowestMm { get; init; } = 10;
 
     /// <summary>The widest place a finger takes along the neck without reaching, in millimetres for the adult hand.</summary>
-    public double WidestMm { get; init; } = 39;
+    public double WidestMm { get; init; } = 37.5;
+
+    /// <summary>
+    /// Two frets belong to each finger on an instrument tuned in fifths when frets 2 to 7 are no wider than this share of what
+    /// fingers 1 and 4 reach in comfort: the mandolin, not the octave mandolin (common practice, no source).
+    /// </summary>
+    public double MostForSteps { get; init; } = 1.1;
 
     /// <summary>How far the index reaches back from its place, in places.</summary>
     public double MostBack { get; init; } = 1.5;
@@ -22,13 +28,13 @@ internal sealed record LineWeights
     public double MostAside { get; init; } = 1.6;
 
     /// <summary>Playing above one's place, for each place, by finger.</summary>
-    public ValueList<double> Above { get; init; } = [0, 0, 0.8, 0.8, 1.2];
+    public ValueList<double> Above { get; init; } = [0, 0, 0.8, 1, 1.2];
 
     /// <summary>Playing below one's place, for each place, by finger.</summary>
-    public ValueList<double> Below { get; init; } = [0, 1.5, 0.8, 0.8, 0.8];
+    public ValueList<double> Below { get; init; } = [0, 1.5, 0.8, 0.8, 1.5];
 
     /// <summary>Reaching from the index's place beyond what is comfortable, for each millimetre.</summary>
-    public double FarFromIndex { get; init; } = 0.06;
+    public double FarFromIndex { get; init; } = 0.04;
 
     /// <summary>Using a finger, by finger.</summary>
     public ValueList<double> Weak { get; init; } = [0, 0, 0.05, 0.15, 0.3];
@@ -45,14 +51,14 @@ internal sealed record LineWeights
     /// <summary>Each string crossed.</summary>
     public double Crossing { get; init; } = 0.1;
 
-    /// <summary>Stretching two fingers, for each place, by the sum of their squares: see <see cref="StretchOf"/>.</summary>
-    public ValueList<double> Stretch { get; init; } = [1.0, 2.0, 2.4, 1.2, 1.4, 1.2];
+    /// <summary>Stretching two fingers beyond their places, for each place; pairs in the order of <see cref="StretchOf"/>.</summary>
+    public ValueList<double> Stretch { get; init; } = [1.0, 2.0, 2.4, 0.9, 1.4, 1.2];
 
     /// <summary>Squeezing two fingers, for each place.</summary>
-    public double Squeeze { get; init; } = 0.6;
+    public double Squeeze { get; init; } = 0.8;
 
     /// <summary>Stretching two fingers beyond what is comfortable, for each millimetre.</summary>
-    public double FarApart { get; init; } = 0.08;
+    public double FarApart { get; init; } = 0.05;
 
     /// <summary>A shift, however small.</summary>
     public double Shift { get; init; } = 3;
@@ -66,8 +72,11 @@ internal sealed record LineWeights
     /// <summary>A finger that passes over another during a shift.</summary>
     public double Passing { get; init; } = 4;
 
-    /// <summary>One finger along a string.</summary>
+    /// <summary>One finger along a string while the hand stays; the millimetres cost as in a shift.</summary>
     public double Slide { get; init; } = 3;
+
+    /// <summary>One finger along a string while the hand shifts.</summary>
+    public double Guide { get; init; } = 3;
 
     /// <summary>One finger to another string and fret.</summary>
     public double Leap { get; init; } = 6;

@@ -12,17 +12,16 @@ internal static class LineWords
         var tally = new Tally();
         for (var note = 0; note < touches.Length; note++)
         {
-            Count(sums, tally, note, () => cost.Add(touches[note], tally), touches, isMove: false);
+            tally.Clear();
+            cost.Add(touches[note], tally);
             if (note > 0)
             {
-                Count(
-                    sums,
-                    tally,
-                    note,
-                    () => cost.Add(touches[note - 1], touches[note], tally),
-                    touches,
-                    isMove: true
-                );
+                cost.Add(touches[note - 1], touches[note], tally);
+            }
+
+            foreach (var sum in sums)
+            {
+                sum.Take(tally[sum.Term], note);
             }
         }
 
@@ -31,16 +30,6 @@ internal static class LineWords
             .ThenBy(sum => sum.Term)
             .Select(sum => new CostTerm(Name(sum.Term), sum.Thousandths / 1000.0, Words(sum, cost.Frame, touches)))
             .ToValueList();
-    }
-
-    private static void Count(Sum[] sums, Tally tally, int note, Action add, Touch[] touches, bool isMove)
-    {
-        tally.Clear();
-        add();
-        foreach (var sum in sums)
-        {
-            sum.Take(tally[sum.Term], note, isMove);
-        }
     }
 
     private static string Name(LineTerm term) => char.ToLowerInvariant(term.ToString()[0]) + term.ToString()[1..];
@@ -109,7 +98,7 @@ internal static class LineWords
 
         public int Dearest { get; private set; }
 
-        public void Take(int thousandths, int note, bool isMove)
+        public void Take(int thousandths, int note)
         {
             if (thousandths == 0)
             {

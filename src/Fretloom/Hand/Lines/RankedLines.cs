@@ -10,6 +10,7 @@ namespace Fretloom.Hand.Lines;
 internal sealed class RankedLines(LineGraph graph)
 {
     private readonly List<int[]> _found = [];
+    private readonly List<int[]> _partings = [];
     private readonly List<Branch> _branches = [];
 
     /// <summary>The best fingerings, at most as many as wanted.</summary>
@@ -32,6 +33,11 @@ internal sealed class RankedLines(LineGraph graph)
         var layers = graph.Layers;
         var labels = new int[layers.Length];
         _found.Add(labels);
+        _partings.Add([
+            .. Enumerable
+                .Range(0, _found.Count - 1)
+                .Select(other => Math.Min(branch.Note, Parting(branch.Found, other))),
+        ]);
         var costs = new int[graph.Layers.Max(layer => layer.Costs.Length)];
         var kept = new int[costs.Length];
         var known = 0L;
@@ -126,17 +132,14 @@ internal sealed class RankedLines(LineGraph graph)
             return one.Cost.CompareTo(other.Cost);
         }
 
-        for (var note = 0; note <= Math.Min(one.Note, other.Note); note++)
-        {
-            var difference = LabelAt(one, note) - LabelAt(other, note);
-            if (difference != 0)
-            {
-                return difference;
-            }
-        }
-
-        return 0;
+        // No branch begins as another does, so that they differ here at the latest.
+        var note = Math.Min(Parting(one.Found, other.Found), Math.Min(one.Note, other.Note));
+        return LabelAt(one, note) - LabelAt(other, note);
     }
+
+    // The first note in which two found fingerings differ: the lesser of where they left a third.
+    private int Parting(int one, int other) =>
+        one == other ? int.MaxValue : _partings[Math.Max(one, other)][Math.Min(one, other)];
 
     private int LabelAt(Branch branch, int note) => note == branch.Note ? branch.Label : _found[branch.Found][note];
 

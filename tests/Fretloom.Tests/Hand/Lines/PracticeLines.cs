@@ -68,6 +68,9 @@ internal static class PracticeLines
         new("D natural minor on a mandolin", "mandolin", "3: 0 2 3 5 | 2: 0 1 3 5", "0 1 2 3 0 1 2 3"),
         new("A major arpeggio on a mandolin", "mandolin", "4: 2 6 | 3: 2 7", "1 3 1 4"),
         new("G major on an octave mandolin", "octave mandolin", "4: 0 2 4 5 | 3: 0 2 4 5", "0 1 3 4 0 1 3 4"),
+        new("natural minor, two octaves", "guitar", "6: 5 7 8 | 5: 5 7 8 | 4: 5 7 | 3: 4 5 7 | 2: 5 6 8 | 1: 5", "1 3 4 1 3 4 1 3 1 2 4 1 2 4 1"),
+        new("bass, major scale from fret 3", "bass", "3: 3 5 | 2: 2 3 5 | 1: 2 4 5", "2 4 1 2 4 1 3 4"),
+        new("G natural minor, two octaves", "guitar", "6: 3 5 6 | 5: 3 5 6 | 4: 3 5 | 3: 2 3 5 | 2: 3 4 6 | 1: 3", "1 3 4 1 3 4 1 3 1 2 4 1 2 4 1"),
     ];
 
     // The other half.
@@ -77,7 +80,6 @@ internal static class PracticeLines
         new("natural minor from string 6", "guitar", "6: 5 7 8 | 5: 5 7 8 | 4: 5 7", "1 3 4 1 3 4 1 3"),
         new("harmonic minor from string 5", "guitar", "5: 5 7 8 | 4: 5 7 8 | 3: 6 7", "1 3 4 1 3 4 2 3"),
         new("major scale from string 6", "guitar", "6: 8 10 | 5: 7 8 10 | 4: 7 9 10", "2 4 1 2 4 1 3 4"),
-        new("natural minor, two octaves", "guitar", "6: 5 7 8 | 5: 5 7 8 | 4: 5 7 | 3: 4 5 7 | 2: 5 6 8 | 1: 5", "1 3 4 1 3 4 1 3 1 2 4 1 2 4 1"),
         new("Lydian from string 5", "guitar", "5: 5 7 | 4: 4 6 7 | 3: 4 6 7", "2 4 1 3 4 1 3 4"),
         new("Phrygian from string 6", "guitar", "6: 5 6 8 | 5: 5 7 8 | 4: 5 7", "1 2 4 1 3 4 1 3"),
         new("major pentatonic, one octave from string 5", "guitar", "5: 5 7 | 4: 4 7 | 3: 4 7", "2 4 1 4 1 4"),
@@ -103,7 +105,6 @@ internal static class PracticeLines
         new("G major with the little finger on a mandolin", "mandolin", "4: 0 2 4 5 7 | 3: 2 4 5", "0 1 2 3 4 1 2 3"),
         new("E natural minor on a mandolin", "mandolin", "3: 2 4 5 | 2: 0 2 3 5 | 1: 0", "1 2 3 0 1 2 3 0"),
         new("B-flat major on a mandolin", "mandolin", "4: 3 5 | 3: 0 1 3 5 | 2: 0 1", "2 3 0 1 2 3 0 1"),
-        new("bass, major scale from fret 3", "bass", "3: 3 5 | 2: 2 3 5 | 1: 2 4 5", "2 4 1 2 4 1 3 4"),
         new("bass, chromatic, low", "bass", "3: 2 3 4", "1 2 4"),
         new("bass, a tone, low", "bass", "4: 1 3", "1 4"),
         new("bass, four frets in a row, high", "bass", "2: 9 10 11 12", "1 2 3 4"),
@@ -124,6 +125,32 @@ internal static class PracticeLines
         new("ukulele, D natural minor in first position", "ukulele", "3: 2 | 2: 0 1 3 | 1: 0 1", "2 0 1 3 0 1"),
         new("E major on a mandolin", "mandolin", "3: 2 4 6 | 2: 0 2 4 6 | 1: 0", "1 2 3 0 1 2 3 0"),
         new("G major arpeggio on a mandolin", "mandolin", "4: 0 4 | 3: 0 5 | 2: 2 5", "0 2 0 3 1 3"),
+    ];
+
+    // Written after the first count of the fresh lines, before the weights were set anew.
+    // csharpier-ignore
+    public static PracticeLine[] Later { get; } =
+    [
+        new("harmonic minor, two octaves from string 6, low", "guitar", "6: 3 5 6 | 5: 3 5 6 | 4: 4 5", "1 3 4 1 3 4 2 3"),
+        new("major scale, one octave from string 6 at fret 3", "guitar", "6: 3 5 | 5: 2 3 5 | 4: 2 4 5", "2 4 1 2 4 1 3 4"),
+        new("blues scale from string 5", "guitar", "5: 5 8 | 4: 5 6 7 | 3: 5 7", "1 4 1 2 3 1 3"),
+        new("Locrian from string 6", "guitar", "6: 7 8 10 | 5: 7 8 10 | 4: 7 9", "1 2 4 1 2 4 1 3"),
+        new("fourth pentatonic box", "guitar", "6: 12 15 | 5: 12 15 | 4: 12 14 | 3: 12 14 | 2: 13 15 | 1: 12 15", "1 4 1 4 1 3 1 3 2 4 1 4"),
+        new("D harmonic minor in first position", "guitar", "4: 0 2 3 | 3: 0 2 3 | 2: 2 3", "0 2 3 0 2 3 2 3"),
+        new("top of the C major scale in first position", "guitar", "2: 1 3 | 1: 0 1 3", "1 3 0 1 3"),
+        new("A Dorian in first position", "guitar", "5: 0 2 3 | 4: 0 2 4 | 3: 0 2", "0 2 3 0 2 4 0 2"),
+        new("E blues with the lowered fifth on string 5", "guitar", "5: 0 1 2 | 4: 0 2", "0 1 2 0 2"),
+        new("seventh position, B minor pentatonic", "guitar", "6: 7 10 | 5: 7 9 | 4: 7 9 | 3: 7 9 | 2: 7 10 | 1: 7 10", "1 4 1 3 1 3 1 3 1 4 1 4"),
+        new("diminished arpeggio in four frets", "guitar", "4: 5 | 3: 7 | 2: 6 | 1: 8", "1 3 2 4"),
+        new("four frets in a row on a banjo", "banjo", "1: 5 6 7 8", "1 2 3 4"),
+        new("ukulele, E minor pentatonic in first position", "ukulele", "2: 0 3 | 1: 0 2", "0 3 0 2"),
+        new("baritone ukulele, C major in first position", "baritone ukulele", "3: 0 2 | 2: 0 1 3 | 1: 0 1 3", "0 2 0 1 3 0 1 3"),
+        new("mandolin, G harmonic minor", "mandolin", "4: 0 2 3 5 | 3: 0 1 4 5", "0 1 2 3 0 1 2 3"),
+        new("mandolin, B minor", "mandolin", "4: 4 6 | 3: 0 2 4 5 | 2: 0 2", "2 3 0 1 2 3 0 1"),
+        new("mandola, C major", "mandola", "4: 0 2 4 5 | 3: 0 2 4 5", "0 1 2 3 0 1 2 3"),
+        new("bass, major scale from fret 5", "bass", "3: 5 7 | 2: 4 5 7 | 1: 4 6 7", "2 4 1 2 4 1 3 4"),
+        new("bass, harmonic minor from fret 7", "bass", "4: 7 9 10 | 3: 7 9 10 | 2: 8 9", "1 3 4 1 3 4 2 3"),
+        new("bass, walking up in first position", "bass", "4: 0 | 4: 2 3 | 3: 0 2 3", "0 2 4 0 2 4"),
     ];
 }
 

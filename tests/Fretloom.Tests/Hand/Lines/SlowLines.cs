@@ -23,14 +23,16 @@ internal sealed class SlowLines(Player player)
             var next = new List<(Touch, long)>();
             foreach (var (spot, touch) in Ways(note))
             {
-                if (rules.All(rule => Keeps(rule, at, spot, touch)))
+                var least = at == 0 ? 0 : long.MaxValue;
+                foreach (var (before, cost) in known)
                 {
-                    var arrivals = known.Select(before => before.Cost + Of(before.Touch, touch)).Where(IsPossible);
-                    var least = at == 0 ? 0 : arrivals.DefaultIfEmpty(long.MaxValue).Min();
-                    if (least < long.MaxValue)
-                    {
-                        next.Add((touch, least + Of(touch)));
-                    }
+                    var move = Of(before, touch);
+                    least = IsPossible(move) ? Math.Min(least, cost + move) : least;
+                }
+
+                if (least < long.MaxValue && rules.All(rule => Keeps(rule, at, spot, touch)))
+                {
+                    next.Add((touch, least + Of(touch)));
                 }
             }
 
@@ -84,14 +86,9 @@ internal sealed class SlowLines(Player player)
     /// <summary>What a move costs, in thousandths.</summary>
     public int Of(Touch one, Touch other)
     {
-        if (!moves.TryGetValue((one, other), out var known))
-        {
-            tally.Clear();
-            cost.Add(one, other, tally);
-            moves[(one, other)] = known = tally.Total;
-        }
-
-        return known;
+        tally.Clear();
+        cost.Add(one, other, tally);
+        return tally.Total;
     }
 
     public static bool IsPossible(long cost) => cost < Tally.Forbidden;
@@ -134,7 +131,8 @@ internal sealed class SlowLines(Player player)
                 var least = done.Length == 0 ? 0 : long.MaxValue;
                 foreach (var (before, cost) in known)
                 {
-                    least = IsPossible(Of(before, touch)) ? Math.Min(least, cost + Of(before, touch)) : least;
+                    var move = Remembered(before, touch);
+                    least = IsPossible(move) ? Math.Min(least, cost + move) : least;
                 }
 
                 if (least < long.MaxValue)
@@ -149,6 +147,9 @@ internal sealed class SlowLines(Player player)
             }
         }
     }
+
+    private int Remembered(Touch one, Touch other) =>
+        moves.TryGetValue((one, other), out var known) ? known : moves[(one, other)] = Of(one, other);
 
     private static int InOrder(ValueList<FingeredNote> one, ValueList<FingeredNote> other)
     {
