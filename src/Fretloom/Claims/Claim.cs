@@ -54,7 +54,16 @@ public abstract record Claim
     /// <param name="From">1 to 7.</param>
     /// <param name="To">1 to 7.</param>
     /// <param name="Swaps">Whether it also carries the second back to the first.</param>
-    public sealed record CarriesDegree(int From, int To, bool Swaps) : Claim;
+    public sealed record CarriesDegree(int From, int To, bool Swaps) : Claim
+    {
+        /// <summary>1 to 7.</summary>
+        /// <exception cref="ArgumentOutOfRangeException">It is no degree.</exception>
+        public int From { get; } = Require.Degree(From);
+
+        /// <summary>1 to 7.</summary>
+        /// <exception cref="ArgumentOutOfRangeException">It is no degree.</exception>
+        public int To { get; } = Require.Degree(To);
+    }
 
     /// <summary><c>the half-turn carries the full frets to themselves</c>.</summary>
     /// <param name="From">What is carried.</param>
@@ -71,7 +80,12 @@ public abstract record Claim
     /// <param name="String">The string.</param>
     /// <param name="Quantity">Every, some or no.</param>
     /// <param name="Noun">The frets.</param>
-    public sealed record DegreeStands(int Degree, int String, Quantity Quantity, FretNoun Noun) : Claim;
+    public sealed record DegreeStands(int Degree, int String, Quantity Quantity, FretNoun Noun) : Claim
+    {
+        /// <summary>1 to 7.</summary>
+        /// <exception cref="ArgumentOutOfRangeException">It is no degree.</exception>
+        public int Degree { get; } = Require.Degree(Degree);
+    }
 
     /// <summary><c>every empty fret lies next to a full fret</c>.</summary>
     /// <param name="Frets">The frets spoken of.</param>

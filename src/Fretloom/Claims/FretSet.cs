@@ -5,7 +5,18 @@ namespace Fretloom.Claims;
 /// <summary>Other strings than those the sentence chose: <c>of strings 4-2</c>, <c>of ukulele strings 4-1</c>.</summary>
 /// <param name="Strings">The strings; null for all of another instrument.</param>
 /// <param name="Instrument">Another instrument; null for the one the sentence chose, whose chosen set must hold the strings.</param>
-public sealed record OtherStrings(StringSet? Strings, Instrument? Instrument = null);
+public sealed record OtherStrings(StringSet? Strings, Instrument? Instrument = null)
+{
+    /// <summary>The strings; null for all of another instrument.</summary>
+    /// <exception cref="ArgumentException">Neither strings nor an instrument are named.</exception>
+    public StringSet? Strings { get; } =
+        Strings is null && Instrument is null
+            ? throw new ArgumentException("Other strings are named by number, or by their instrument.", nameof(Strings))
+            : Strings;
+
+    /// <summary>Another instrument; null for the one the sentence chose.</summary>
+    public Instrument? Instrument { get; } = Instrument;
+}
 
 /// <summary>Frets that are named by what they are.</summary>
 public enum FretKind
@@ -37,7 +48,12 @@ public abstract record FretSet
     /// <summary><c>the frets of degree 5 on string 2</c>.</summary>
     /// <param name="Degree">1 to 7.</param>
     /// <param name="String">The string.</param>
-    public sealed record OfDegree(int Degree, int String) : FretSet;
+    public sealed record OfDegree(int Degree, int String) : FretSet
+    {
+        /// <summary>1 to 7.</summary>
+        /// <exception cref="ArgumentOutOfRangeException">It is no degree.</exception>
+        public int Degree { get; } = Require.Degree(Degree);
+    }
 
     /// <summary><c>the root frets of the seventh shape on degree 1</c>; first is the lowest fret of a shape, last the highest.</summary>
     /// <param name="End">Which fret of each shape.</param>
@@ -46,7 +62,12 @@ public abstract record FretSet
 
     /// <summary><c>frets 0, 5 and 10</c>.</summary>
     /// <param name="Frets">Ascending, each once.</param>
-    public sealed record Numbers(ValueList<int> Frets) : FretSet;
+    public sealed record Numbers(ValueList<int> Frets) : FretSet
+    {
+        /// <summary>Ascending, each once; at least one.</summary>
+        /// <exception cref="ArgumentException">There is none, or they do not ascend from 0 or more.</exception>
+        public ValueList<int> Frets { get; } = Require.Ascending(Frets);
+    }
 
     /// <summary><c>the full frets moved up 2 frets</c>.</summary>
     /// <param name="Set">Not itself moved.</param>

@@ -34,7 +34,12 @@ public abstract record ShapePredicate
     /// <summary><c>is that of degree 4 moved up 2 frets</c>: the shape of the same family on another degree, carried along the neck.</summary>
     /// <param name="Degree">The other's degree, 1 to 7.</param>
     /// <param name="Frets">How far, downward when negative; 0 when it lies there already.</param>
-    public sealed record IsThatOfDegree(int Degree, int Frets) : ShapePredicate;
+    public sealed record IsThatOfDegree(int Degree, int Frets) : ShapePredicate
+    {
+        /// <summary>The other's degree, 1 to 7.</summary>
+        /// <exception cref="ArgumentOutOfRangeException">It is no degree.</exception>
+        public int Degree { get; } = Require.Degree(Degree);
+    }
 
     /// <summary><c>begins on a full fret</c>: its lowest fret.</summary>
     /// <param name="Frets">The frets.</param>

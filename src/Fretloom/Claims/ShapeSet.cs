@@ -19,10 +19,29 @@ public enum ShapeFamily
     Sixth,
 }
 
-/// <summary>How the members of a shape lie: <c>in drop 2</c>, <c>in first inversion</c>.</summary>
-/// <param name="Arrangement">Close unless said.</param>
-/// <param name="Inversion">Which member sounds lowest, 0 for the root.</param>
-public readonly record struct ShapeVoicing(Arrangement Arrangement = Arrangement.Close, int Inversion = 0);
+/// <summary>How the members of a shape lie: <c>in drop 2</c>, <c>in first inversion</c>. The <c>default</c> is close root position.</summary>
+public readonly record struct ShapeVoicing
+{
+    private const int LastInversion = 6;
+
+    /// <summary>Makes a voicing.</summary>
+    /// <param name="arrangement">One order: any order would be many shapes.</param>
+    /// <param name="inversion">Which member sounds lowest, 0 for the root, to 6.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The arrangement is any order, or the inversion is out of range.</exception>
+    public ShapeVoicing(Arrangement arrangement = Arrangement.Close, int inversion = 0)
+    {
+        ArgumentOutOfRangeException.ThrowIfEqual(arrangement, Arrangement.AnyOrder);
+        ArgumentOutOfRangeException.ThrowIfNegative(inversion);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(inversion, LastInversion);
+        (Arrangement, Inversion) = (arrangement, inversion);
+    }
+
+    /// <summary>In which order the members lie.</summary>
+    public Arrangement Arrangement { get; }
+
+    /// <summary>Which member sounds lowest, 0 for the root.</summary>
+    public int Inversion { get; }
+}
 
 /// <summary>Shapes of chords, one note per string, in root position and close position unless said.</summary>
 /// <param name="Voicing">How the members lie.</param>
@@ -62,7 +81,12 @@ public abstract record ShapeSet(ShapeVoicing Voicing, OtherStrings? Of)
         int Degree,
         ShapeVoicing Voicing = default,
         OtherStrings? Of = null
-    ) : ShapeSet(Voicing, Of);
+    ) : ShapeSet(Voicing, Of)
+    {
+        /// <summary>Of its root, 1 to 7.</summary>
+        /// <exception cref="ArgumentOutOfRangeException">It is no degree.</exception>
+        public int Degree { get; } = Require.Degree(Degree);
+    }
 
     /// <summary><c>the dominant seventh shape</c>: a form, whatever its root.</summary>
     /// <param name="Quality">Which.</param>

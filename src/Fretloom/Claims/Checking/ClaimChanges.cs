@@ -16,7 +16,7 @@ internal static class ClaimChanges
                 .Range(1, 7)
                 .Where(to => to != carries.To)
                 .OrderBy(to => Math.Abs(to - carries.To))
-                .Select(to => ((Claim)(carries with { To = to }), $"to degree {to}")),
+                .Select(to => ((Claim)new Claim.CarriesDegree(carries.From, to, Swaps: false), $"to degree {to}")),
             Claim.OfShapes of => OfShapes(of),
             Claim.OfFrets of => OfFrets(of),
             Claim.NeighboursLieApart apart => Counts(apart.Frets)

@@ -47,7 +47,7 @@ internal static class HalfTurns
         }
 
         var wrong = Degrees.Read(at, out var to);
-        claim = new Claim.CarriesDegree(from, to, swaps);
+        claim = wrong is null ? new Claim.CarriesDegree(from, to, swaps) : null;
         return wrong;
     }
 

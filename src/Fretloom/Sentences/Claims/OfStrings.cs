@@ -21,7 +21,7 @@ internal static class OfStrings
         if (StringNames.Begins(at, scope))
         {
             var failure = StringNames.Read(at, scope, said, out var chosen);
-            of = new OtherStrings(failure is null ? chosen : null);
+            of = failure is null ? new OtherStrings(chosen) : null;
             return failure ?? OutsideChosen(said, scope);
         }
 

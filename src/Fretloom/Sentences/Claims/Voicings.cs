@@ -12,6 +12,9 @@ internal sealed class Voicings
     private Arrangement _arrangement;
     private int _inversion;
 
+    // A chord of seven members has six.
+    private const int LastInversion = 6;
+
     /// <summary>What was read.</summary>
     public ShapeVoicing Voicing => new(_arrangement, _inversion);
 
@@ -115,9 +118,10 @@ internal sealed class Voicings
     private Failure? TakeInversion(int inversion, Token place)
     {
         var isSecond = _inversionPlace is not null;
-        (_inversion, _inversionPlace) = (inversion, place);
+        (_inversion, _inversionPlace) = (Math.Min(inversion, LastInversion), place);
         return isSecond ? Failure.At(place, "the inversion was already chosen for this shape")
-            : inversion > 20 ? Failure.At(place, $"no chord has so many inversions, found {Failure.Shown(place)}")
+            : inversion > LastInversion
+                ? Failure.At(place, $"no chord has so many inversions, found {Failure.Shown(place)}")
             : null;
     }
 

@@ -123,6 +123,6 @@ public class ClaimParserTests
         var claim = ClaimParser.Parse("In every key, on strings 4-1, the V43 shape has its root on a full fret.");
         var shapes = Assert.IsType<Claim.OfShapes>(claim.Value?.Claim).Shapes;
 
-        Assert.Equal(new ShapeSet.ByNumeral(RomanNumeral.Parse("V7"), new ShapeVoicing(Inversion: 2)), shapes);
+        Assert.Equal(new ShapeSet.ByNumeral(RomanNumeral.Parse("V7"), new ShapeVoicing(inversion: 2)), shapes);
     }
 }
