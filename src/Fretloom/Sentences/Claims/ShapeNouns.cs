@@ -26,6 +26,9 @@ internal static class ShapeNouns
         .. ShapeQuality.All.SelectMany(quality => quality.Name.Split(' ')).Distinct(),
     ];
 
+    /// <summary>Whether the word says that a shape is meant; a chord is meant as its shape.</summary>
+    public static bool IsNoun(Token token) => token.IsAny("shape", "shapes", "chord", "chords");
+
     /// <summary>The word of a family.</summary>
     public static string WordOf(ShapeFamily family) => Families.First(pair => pair.Family == family).Word;
 
@@ -54,8 +57,7 @@ internal static class ShapeNouns
             return default;
         }
 
-        return at.Peek(2).IsAny("shape", "shapes") && RomanNumeral.TryParse(at.Words(0, 2), out var longer)
-                ? (longer, 2)
+        return IsNoun(at.Peek(2)) && RomanNumeral.TryParse(at.Words(0, 2), out var longer) ? (longer, 2)
             : RomanNumeral.TryParse(at.Current.Text, out var numeral) ? (numeral, 1)
             : default;
     }

@@ -190,9 +190,10 @@ internal static class ShapeSets
             First = at.Current;
             at.Skip(count);
             Last = at.Current;
-            return at.AcceptAny("shape", "shapes")
+            at.Skip(ShapeNouns.IsNoun(Last) ? 1 : 0);
+            return ShapeNouns.IsNoun(Last)
                 ? null
-                : Failure.Expected($"'shape' after '{at.Previous.Text}'", at.Current, "shape", "shapes");
+                : Failure.Expected($"'shape' after '{at.Previous.Text}'", Last, "shape", "shapes");
         }
 
         /// <summary>Reads degree, voicing and strings, in any order.</summary>

@@ -1,6 +1,8 @@
 using Fretloom.Claims;
+using Fretloom.Claims.Checking;
 using Fretloom.Neck;
 using Fretloom.Sentences;
+using Fretloom.Sentences.Reading;
 
 namespace Fretloom.Tests.Sentences.Claims;
 
@@ -42,6 +44,39 @@ public class ClaimGuideTests
 
     [Fact]
     public void Every_wrong_claim_has_a_message() => Assert.Equal(Guide.WrongLines, 2 * WrongClaims.Count);
+
+    [Fact]
+    public void The_guide_shows_everything_that_can_be_said()
+    {
+        Type[] trees =
+        [
+            typeof(KeyScope),
+            typeof(PlaceScope),
+            typeof(Claim),
+            typeof(FretSet),
+            typeof(FretRelation),
+            typeof(ShapeSet),
+            typeof(ShapePredicate),
+        ];
+        var shown = Guide
+            .Examples.Select(claim => ClaimParser.Parse(claim, Lesson).Value!)
+            .SelectMany(sentence => Parts.Of(sentence.Claim).Append(sentence.Keys).Append(sentence.Places))
+            .Select(part => part.GetType())
+            .ToHashSet();
+
+        Assert.Empty(trees.SelectMany(tree => tree.GetNestedTypes()).Except(shown));
+    }
+
+    [Fact]
+    public void Every_word_of_the_guide_is_in_the_vocabulary()
+    {
+        var words = Guide
+            .Examples.SelectMany(claim => claim.Split([' ', ',', '.'], StringSplitOptions.RemoveEmptyEntries))
+            .Where(word => word.All(letter => char.IsAsciiLetterLower(letter) || letter == '-'))
+            .Except(Lesson.StringSets.Select(set => set.Name));
+
+        Assert.All(words, word => Assert.True(Vocabulary.Knows(word), word));
+    }
 
     private static Verdict? Check(string claim) =>
         ClaimParser.Parse(claim, Lesson).Value is { } sentence ? ClaimChecker.Check(sentence, Short).Verdict : null;
