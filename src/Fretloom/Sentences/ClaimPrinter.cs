@@ -52,8 +52,8 @@ public static class ClaimPrinter
     public static string Print(FretRange window) =>
         string.Create(CultureInfo.InvariantCulture, $"on frets {window.First} to {window.Last}");
 
-    // "Minor" alone stands for all three forms.
-    private static string KindOf(ScaleKind kind) => kind == ScaleKind.NaturalMinor ? "natural minor" : kind.Name;
+    /// <summary>The kind in a sentence; <c>minor</c> alone stands for all three forms.</summary>
+    internal static string KindOf(ScaleKind kind) => kind == ScaleKind.NaturalMinor ? "natural minor" : kind.Name;
 
     private static string Capo(Instrument instrument) =>
         instrument.Capo == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $", with a capo at {instrument.Capo}");

@@ -1,5 +1,7 @@
 using System.Globalization;
 using Fretloom.Neck;
+using Fretloom.Sentences;
+using Fretloom.Sentences.Claims;
 using Fretloom.Theory;
 
 namespace Fretloom.Claims.Checking;
@@ -7,10 +9,10 @@ namespace Fretloom.Claims.Checking;
 /// <summary>The words in which a verdict is told.</summary>
 internal static class ClaimWords
 {
-    public static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+    public static string Number(int number) => CountWords.Number(number);
 
     /// <summary><c>exactly 3</c>, <c>at most 5</c>.</summary>
-    public static string Of(Count count) => $"{Of(count.Comparison)} {Number(count.Number)}";
+    public static string Of(Count count) => CountWords.Of(count);
 
     /// <summary>What was wanted instead: <c>not 3</c>, <c>not at most 5</c>.</summary>
     public static string Not(Count count) =>
@@ -44,25 +46,11 @@ internal static class ClaimWords
         Of(place, other).StartsWith("the ", StringComparison.Ordinal);
 
     /// <summary><c>full fret</c>, <c>half-turn centre</c>.</summary>
-    public static string Of(FretKind kind) =>
-        kind switch
-        {
-            FretKind.Full => "full fret",
-            FretKind.Empty => "empty fret",
-            _ => "half-turn centre",
-        };
+    public static string Of(FretKind kind) => FretWords.Noun(new FretNoun(kind), isPlural: false);
 
     /// <summary><c>the full frets of strings 4-2</c>.</summary>
     public static string Of(FretSet set) =>
-        set switch
-        {
-            FretSet.Named named => $"the {Of(named.Noun.Kind)}s{OfStrings(named.Noun.Of)}",
-            FretSet.OfDegree of => $"the frets of degree {of.Degree} on string {of.String}",
-            FretSet.OfShapes of => $"the {EndWord(of.End)} frets of {Of(of.Shapes)}",
-            FretSet.Numbers numbers => numbers.Frets.Count == 1 ? "fret" : "frets",
-            FretSet.Moved moved => $"{Of(moved.Set)} moved {Moved(moved.Frets)}",
-            _ => throw new ArgumentOutOfRangeException(nameof(set)),
-        };
+        set is FretSet.Numbers numbers ? (numbers.Frets.Count == 1 ? "fret" : "frets") : FretWords.The(set);
 
     /// <summary>The same, with where they lie: <c>the full frets (0, 5, 7)</c>, <c>the empty frets (there are none)</c>, <c>fret 0</c>.</summary>
     public static string Of(Case one, FretSet set)
@@ -86,19 +74,7 @@ internal static class ClaimWords
     }
 
     /// <summary><c>every seventh shape</c>, <c>the dominant seventh shape of strings 4-1</c>.</summary>
-    public static string Of(ShapeSet set)
-    {
-        var name = set switch
-        {
-            ShapeSet.Several several => $"{Quantity(several.Quantity)}{ShapeMembers.NameOf(several.Family)} shape"
-                + (several.Quantity is Claims.Quantity.Exactly ? "s" : ""),
-            ShapeSet.OnDegree on => $"the {ShapeMembers.NameOf(on.Family)} shape on degree {on.Degree}",
-            ShapeSet.OfQuality of => $"the {of.Quality} shape",
-            ShapeSet.ByNumeral by => $"the {by.Numeral} shape",
-            _ => throw new ArgumentOutOfRangeException(nameof(set)),
-        };
-        return name + OfStrings(set.Of);
-    }
+    public static string Of(ShapeSet set) => ShapeWords.Of(set);
 
     /// <summary><c>the seventh shape on degree 2 (Dm7)</c>.</summary>
     public static string Of(PlacedShape shape) =>
@@ -107,51 +83,17 @@ internal static class ClaimWords
     /// <summary><c>up 2 frets</c>.</summary>
     public static string Moved(int frets) => $"{(frets < 0 ? "down" : "up")} {Counted(Math.Abs(frets), "fret")}";
 
-    public static string OfStrings(OtherStrings? other) =>
-        other is null ? ""
-        : other.Instrument is { } instrument
-            ? other.Strings is { } both ? $" of {instrument.Name} strings {both}"
-                : $" of the {instrument.Name}"
-        : $" of strings {other.Strings}";
-
-    public static string EndWord(ShapeEnd end) =>
-        end switch
-        {
-            ShapeEnd.Root => "root",
-            ShapeEnd.First => "first",
-            _ => "last",
-        };
+    public static string OfStrings(OtherStrings? other) => StringWords.Of(other);
 
     /// <summary>How the words of a sentence name keys: <c>in every major key</c>.</summary>
-    public static string Every(ScaleKind kind) =>
-        kind == ScaleKind.NaturalMinor ? "in every natural minor key" : $"in every {kind} key";
+    public static string Every(ScaleKind kind) => ClaimPrinter.Print(new KeyScope.EveryOf(kind));
 
     /// <summary>The kind in a sentence: <c>natural minor</c>.</summary>
-    public static string Of(ScaleKind kind) => kind == ScaleKind.NaturalMinor ? "natural minor" : kind.Name;
+    public static string Of(ScaleKind kind) => ClaimPrinter.KindOf(kind);
 
     public static string List(IEnumerable<string> words)
     {
         var all = words.ToList();
         return all.Count < 2 ? string.Concat(all) : $"{string.Join(", ", all[..^1])} and {all[^1]}";
     }
-
-    private static string Of(Comparison comparison) =>
-        comparison switch
-        {
-            Comparison.AtLeast => "at least",
-            Comparison.AtMost => "at most",
-            Comparison.MoreThan => "more than",
-            Comparison.FewerThan => "fewer than",
-            _ => "exactly",
-        };
-
-    private static string Quantity(Quantity quantity) =>
-        quantity switch
-        {
-            Claims.Quantity.Every => "every ",
-            Claims.Quantity.Some => "some ",
-            Claims.Quantity.No => "no ",
-            Claims.Quantity.Exactly exactly => $"exactly {Number(exactly.Number)} of the ",
-            _ => throw new ArgumentOutOfRangeException(nameof(quantity)),
-        };
 }
