@@ -16,7 +16,7 @@ internal interface IWorker
     /// <param name="piece">Counted from 0.</param>
     /// <param name="tallies">One for each key, added to.</param>
     /// <param name="cancellation">Asked often.</param>
-    void Do(int piece, ReadOnlySpan<Tally> tallies, CancellationToken cancellation);
+    void Do(int piece, Tally[] tallies, CancellationToken cancellation);
 }
 
 /// <summary>Does all pieces, on one thread or several; what comes out does not depend on how many.</summary>

@@ -27,13 +27,10 @@ internal static class ElsewhereFinder
             return new ClaimElsewhere(kinds, [], 0, null);
         }
 
-        var listed = ListedStringSets
-            .All.Select(place => (Place: place, Survey: At(place)))
-            .Where(each => each.Survey.Cases > 0)
-            .ToList();
+        var listed = OutcomeTable.Of(sentence, ListedStringSets.All, cancellation).Where(at => at.IsAsked).ToList();
         return new ClaimElsewhere(
             kinds,
-            listed.Where(each => each.Survey.Verdict == Verdict.Holds).Select(each => each.Place.Name).ToValueList(),
+            listed.Where(at => at.Holds).Select(at => at.Place.Name).ToValueList(),
             listed.Count,
             survey.Verdict == Verdict.Holds ? Nearest() : null
         );
@@ -44,27 +41,15 @@ internal static class ElsewhereFinder
                 : Survey.Of(sentence with { Keys = new KeyScope.EveryOf(kind) }, options, null, cancellation).Verdict
                     == Verdict.Holds;
 
-        Survey At(Place place) =>
-            Survey.Of(
-                sentence with
-                {
-                    Places = new PlaceScope.On(place.ToInstrument(), place.Strings.Numbers),
-                },
-                options,
-                null,
-                cancellation
-            );
-
         ClaimFailure? Nearest()
         {
             var here = survey.Places[0];
-            var sets = listed.Where(each => each.Place.Strings.Count == here.Strings.Count);
-            var tuned = Retunings(here).Select(place => (Place: place, Survey: At(place)));
-            return sets.Concat(tuned)
-                .Where(each => each.Survey.Verdict == Verdict.Fails)
-                .OrderBy(each => Distance(here, each.Place))
-                .SelectMany(each => Failures.Of(each.Survey, 1))
-                .FirstOrDefault();
+            var failing = listed
+                .Where(at => at.Place.Strings.Count == here.Strings.Count)
+                .Concat(OutcomeTable.Of(sentence, Retunings(here).ToValueList(), cancellation))
+                .Where(at => at.Fails)
+                .MinBy(at => Distance(here, at.Place));
+            return failing?.Smallest(sentence);
         }
     }
 

@@ -22,6 +22,9 @@ internal sealed class PlaceList
         Count = _tunings is { } tunings ? CountOf(tunings) : _named.Count;
     }
 
+    /// <summary>Some string sets by name.</summary>
+    public PlaceList(ValueList<Place> named) => (_named, Count) = (named, named.Count);
+
     public int Count { get; }
 
     /// <summary>Whether they are tunings, which are counted and not named.</summary>

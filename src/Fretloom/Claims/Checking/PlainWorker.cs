@@ -26,9 +26,31 @@ internal sealed class PlainWorker : IWorker
     public static PlainWorker For(ClaimSentence sentence, PlaceList places, ValueList<Key> keys) =>
         new(sentence, places, keys);
 
+    /// <summary>As <see cref="Blocks.BlockWorker.Table"/>.</summary>
+    public static Outcome?[] Table(
+        ClaimSentence sentence,
+        PlaceList places,
+        ValueList<Key> keys,
+        CancellationToken cancellation
+    )
+    {
+        var table = new Outcome?[places.Count * keys.Count];
+        var neck = new NeckLine(sentence.Window);
+        for (var at = 0; at < table.Length; at++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var place = places[at / keys.Count];
+            table[at] = Applicability.Applies(place, sentence.Claim)
+                ? Evaluator.Of(new Case(place, keys[at % keys.Count], neck), sentence.Claim)
+                : null;
+        }
+
+        return table;
+    }
+
     public IWorker Another() => this;
 
-    public void Do(int piece, ReadOnlySpan<Tally> tallies, CancellationToken cancellation)
+    public void Do(int piece, Tally[] tallies, CancellationToken cancellation)
     {
         var last = Math.Min(_places.Count, (piece + 1) * PlacesInPiece);
         for (var index = piece * PlacesInPiece; index < last; index++)

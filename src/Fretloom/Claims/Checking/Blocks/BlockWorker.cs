@@ -32,9 +32,48 @@ internal sealed class BlockWorker : IWorker
 
     public IWorker Another() => new BlockWorker(_places, _runs, _keys, _inVectors);
 
-    public void Do(int piece, ReadOnlySpan<Tally> tallies, CancellationToken cancellation)
+    public void Do(int piece, Tally[] tallies, CancellationToken cancellation)
     {
         var run = _runs[piece];
+        Go(
+            run,
+            (machine, done, count, key) =>
+            {
+                cancellation.ThrowIfCancellationRequested();
+                Count(run, machine, done, count, tallies[key]);
+            }
+        );
+    }
+
+    /// <summary>What became of each string set in each key: all keys of the first string set, then of the next. Null where the claim cannot be asked.</summary>
+    public Outcome?[] Table()
+    {
+        var table = new Outcome?[_places.Count * _keys];
+        foreach (var run in _runs)
+        {
+            Go(
+                run,
+                (machine, done, count, key) =>
+                {
+                    var fails = machine.Register(run.Program.Answer.Fails);
+                    var untested = run.Program.Answer.Untested is { } register ? machine.Register(register) : [];
+                    for (var lane = 0; lane < count; lane++)
+                    {
+                        table[run.PlaceOf(done + lane) * _keys + key] =
+                            fails[lane] != 0 ? Outcome.Fails
+                            : !untested.IsEmpty && untested[lane] != 0 ? Outcome.Untested
+                            : Outcome.Holds;
+                    }
+                }
+            );
+        }
+
+        return table;
+    }
+
+    /// <summary>Works out block by block and key by key; what is found is read from the machine at once.</summary>
+    private void Go(Run run, Action<Machine, int, int, int> read)
+    {
         if (!_machines.TryGetValue(run.Program, out var machine))
         {
             machine = new Machine(run.Program.Code, _inVectors);
@@ -48,9 +87,8 @@ internal sealed class BlockWorker : IWorker
             machine.Begin();
             for (var key = 0; key < _keys; key++)
             {
-                cancellation.ThrowIfCancellationRequested();
                 machine.RunKey(key);
-                Count(run, machine, done, count, tallies[key]);
+                read(machine, done, count, key);
             }
         }
     }
