@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Fretloom.Claims;
 using Fretloom.Sentences;
 
@@ -57,6 +58,31 @@ public class JudgedClaimTests
             Assert.Equal(Verdict.Holds, Check(repair.Sentence.ToString()).Verdict);
             Assert.Contains(repair.Words, repair.Message, StringComparison.Ordinal);
         }
+    }
+
+    /// <summary>
+    /// How many listed string sets, as the table has it: "8 of 18", "all 20", "none of 13". The first two sentences are left out: the other program
+    /// counted string sets of six strings without a centre among those where a carried seventh shape fails; here it cannot be asked there. Of
+    /// several kinds of key the table looks at one, major.
+    /// </summary>
+    [Theory]
+    [MemberData(nameof(FortyEight))]
+    public void Every_judged_sentence_is_true_on_as_many_listed_string_sets_as_the_table_says(string id)
+    {
+        var row = Table.Read("claims.csv").Single(row => row["id"] == id);
+        var told = row["listed_sets_where_it_holds_in_this_kind"];
+        if (told.Length == 0 || id is "S01" or "S02")
+        {
+            return;
+        }
+
+        var numbers = Regex
+            .Matches(told, @"\d+")
+            .Select(match => int.Parse(match.Value, CultureInfo.InvariantCulture))
+            .ToList();
+        var elsewhere = Check(Regex.Replace(row["sentence"], "every (key|mode)", "every major key")).Elsewhere!;
+        Assert.Equal(told.Contains("none", StringComparison.Ordinal) ? 0 : numbers[0], elsewhere.ListedSets.Count);
+        Assert.Equal(numbers[^1], elsewhere.ListedSetsAsked);
     }
 
     [Theory]

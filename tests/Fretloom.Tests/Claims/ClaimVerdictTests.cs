@@ -1,0 +1,227 @@
+using Fretloom.Claims;
+using Fretloom.Sentences;
+using Fretloom.Testing;
+using static Fretloom.Tests.Claims.Say;
+
+namespace Fretloom.Tests.Claims;
+
+public class ClaimVerdictTests
+{
+    private static CancellationToken Token => TestContext.Current.CancellationToken;
+
+    [Theory]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, there are exactly 4 full frets.",
+        "In C major the full frets of guitar strings 4-1 are 0, 5, 10; there are 3, not 4."
+    )]
+    [InlineData(
+        "In every key, on guitar, there is at least 1 full fret.",
+        "In A harmonic minor the guitar has no full fret; there are 0, not at least 1."
+    )]
+    [InlineData(
+        "In every key, on guitar strings 4-1, every seventh shape spans at most 4 frets.",
+        "In A minor the seventh shape on degree 1 (Am7) on guitar strings 4-1 spans 5 frets, not at most 4."
+    )]
+    [InlineData(
+        "In every major key, on guitar, the key pattern is its own half-turn.",
+        "In C major the strings are tuned 5 5 5 4 5 semitones apart, which does not read the same both ways."
+    )]
+    [InlineData(
+        "In every harmonic minor key, on bass, the key pattern is its own half-turn.",
+        "In A harmonic minor the notes of A harmonic minor do not read the same both ways about any note, so no half-turn carries the key pattern of the bass onto itself."
+    )]
+    public void The_smallest_counterexample_comes_first_and_tells_what_is_so(string sentence, string why) =>
+        Assert.Equal(why, Check(sentence).Failures[0].Why);
+
+    [Theory]
+    [InlineData(
+        "In every key, on guitar, there is at least 1 full fret.",
+        "It fails in harmonic minor only; it holds if you write \"in every major key\"."
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, there are exactly 4 full frets.",
+        "It holds if you write \"exactly 3 full frets\"."
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, on frets 0 to 12, there are exactly 3 full frets.",
+        "It holds if you write \"on frets 0 to 11\"."
+    )]
+    [InlineData(
+        "In every major key, on every listed string set, the key pattern is its own half-turn.",
+        "It holds if you write \"on every palindromic listed string set\"."
+    )]
+    public void The_shortest_repair_is_told_and_holds(string sentence, string message)
+    {
+        var repair = Check(sentence).Repair;
+        Assert.Equal(message, repair?.Message);
+        Assert.Equal(Verdict.Holds, Check(repair!.Sentence.ToString()).Verdict);
+    }
+
+    [Fact]
+    public void A_sentence_that_speaks_of_nothing_is_not_true() =>
+        Assert.Equal(
+            Verdict.NothingToTest,
+            Check("In every key, on DADGAD guitar, if there are exactly 9 full frets, there is 1 empty fret.").Verdict
+        );
+
+    [Fact]
+    public void A_sentence_that_can_be_asked_nowhere_does_not_apply()
+    {
+        var found = ClaimChecker.Check(
+            new ClaimSentence(EveryMajorKey, Listed, null, ThereAre(1, FullFrets with { Of = Of("8-7") })),
+            null,
+            null,
+            Token
+        );
+        Assert.Equal((Verdict.DoesNotApply, 0, 240), (found.Verdict, found.Cases, found.NotApplicable));
+    }
+
+    [Fact]
+    public void Spots_that_show_a_failure_lie_on_its_strings()
+    {
+        var failure = Check("In every key, on banjo, every third shape of strings 5-4 spans exactly 1 fret.").Failures[
+            0
+        ];
+        Assert.NotEmpty(failure.Spots);
+        Assert.All(failure.Spots, spot => Assert.True(failure.Instrument.Has(spot) && spot.String is 5 or 4));
+    }
+
+    [Fact]
+    public void The_cost_is_known_before_and_refused_above_the_budget()
+    {
+        var sentence = new ClaimSentence(
+            new KeyScope.EveryMode(),
+            new PlaceScope.Tunings(8),
+            null,
+            ThereAre(1, FullFrets)
+        );
+        Assert.Equal(19_487_171L * 84, ClaimCost.Of(sentence).Cases);
+        var refusal = Assert.Throws<ClaimTooCostlyException>(() =>
+            ClaimChecker.Check(sentence, CheckOptions.Default with { Budget = 1_000_000 }, null, Token)
+        );
+        Assert.Contains("1,636,922,364 cases", refusal.Message, StringComparison.Ordinal);
+        Assert.Null(ClaimCost.Of(sentence).WhyNot(CheckOptions.Default.Budget));
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(3)]
+    public void A_check_stops_when_it_is_cancelled(int threads)
+    {
+        using var source = new CancellationTokenSource();
+        var sentence = new ClaimSentence(EveryKey, new PlaceScope.Tunings(7), null, ThereAre(1, FullFrets));
+        Assert.ThrowsAny<OperationCanceledException>(() =>
+            ClaimChecker.Check(
+                sentence,
+                CheckOptions.Default with
+                {
+                    Threads = threads,
+                },
+                new Reporter(_ => source.Cancel()),
+                source.Token
+            )
+        );
+    }
+
+    [Fact]
+    public void Progress_rises_to_the_end()
+    {
+        var told = new List<double>();
+        ClaimChecker.Check(
+            new ClaimSentence(EveryKey, new PlaceScope.Tunings(6), null, ThereAre(1, FullFrets)),
+            CheckOptions.Default with
+            {
+                Threads = 1,
+                LooksElsewhere = false,
+            },
+            new Reporter(told.Add),
+            Token
+        );
+        Assert.Equal(told.Order(), told);
+        Assert.Equal(1, told[^1]);
+    }
+
+    /// <summary>What a half-turn carries onto itself it carries landmark by landmark.</summary>
+    [Theory]
+    [InlineData(FretKind.Full)]
+    [InlineData(FretKind.Empty)]
+    [InlineData(FretKind.HalfTurnCentre)]
+    public void A_pattern_that_turns_has_frets_that_turn(FretKind kind)
+    {
+        var carries = new Claim.CarriesFrets(The(new FretNoun(kind)), null);
+        var found = ClaimChecker.Check(
+            new ClaimSentence(
+                new KeyScope.EveryMode(),
+                new PlaceScope.Tunings(5),
+                null,
+                new Claim.If(OwnHalfTurn, carries)
+            ),
+            CheckOptions.Default with
+            {
+                LooksElsewhere = false,
+            },
+            null,
+            Token
+        );
+        Assert.Equal(Verdict.Holds, found.Verdict);
+        Assert.Equal(14_641 * 84, found.Cases);
+    }
+
+    /// <summary>The theorem of the half-turn, by exhaustion: a centre just where the steps read the same both ways modulo 12 and the key does.</summary>
+    [Fact]
+    public void A_tuning_of_rising_steps_turns_just_when_palindromic_and_the_key_is_its_own_inversion()
+    {
+        Claim[] both =
+        [
+            new Claim.If(OwnHalfTurn, new Claim.IsPalindromic()),
+            new Claim.If(new Claim.IsPalindromic(), OwnHalfTurn),
+        ];
+        foreach (var claim in both)
+        {
+            var sentence = new ClaimSentence(new KeyScope.EveryMode(), new PlaceScope.Tunings(6), null, claim);
+            Assert.Equal(Verdict.Holds, ClaimChecker.Check(sentence, CheckOptions.Default, null, Token).Verdict);
+        }
+    }
+
+    [Fact]
+    public void Sentences_without_fret_numbers_come_to_the_same_in_keys_of_one_kind() =>
+        Gen.Select(ClaimGen.In(Gen.Const(EveryMajorKey), Gen.OneOf(ClaimGen.On, ClaimGen.Listed)), TheoryGen.Key)
+            .Where((sentence, _) => IsUnchangedByTransposition(sentence))
+            .Sample(
+                (sentence, key) =>
+                {
+                    var kind = sentence with { Keys = new KeyScope.EveryOf(key.Kind) };
+                    var one = sentence with { Keys = new KeyScope.One(key) };
+                    var (all, single) = (Counts(kind), Counts(one));
+                    Assert.Equal(all, (single.Verdict, 12 * single.Failing, 12 * single.Untested));
+                },
+                iter: 300
+            );
+
+    private static bool IsUnchangedByTransposition(ClaimSentence sentence) =>
+        sentence.Window is null && !SlowFit.Within(sentence.Claim).Any(part => part is FretSet.Numbers);
+
+    private static (Verdict Verdict, long Failing, long Untested) Counts(ClaimSentence sentence)
+    {
+        var found = ClaimChecker.Check(
+            sentence,
+            CheckOptions.Default with
+            {
+                LooksElsewhere = false,
+                UsesTransposition = false,
+                MostFailures = 0,
+            },
+            null,
+            Token
+        );
+        return (found.Verdict, found.Failing, found.Untested);
+    }
+
+    private static ClaimVerdict Check(string sentence) =>
+        ClaimChecker.Check(ClaimParser.Parse(sentence).Value!, null, null, Token);
+
+    private sealed class Reporter(Action<double> tell) : IProgress<double>
+    {
+        public void Report(double value) => tell(value);
+    }
+}
