@@ -43,21 +43,7 @@ internal sealed class SlowClaims(SlowPlace place, Key key, FretRange? window)
             case Claim.CarriesFrets carries:
                 return CarriesFrets(Frets(carries.From), carries.To is null ? Frets(carries.From) : Frets(carries.To));
             case Claim.CarriesShapes carries:
-                return Quantified(
-                    QuantityOf(carries.From),
-                    Shapes(carries.From),
-                    shape =>
-                        Centres(place.Chosen)
-                            .Any(c =>
-                                carries.To is null
-                                    ? shape.IsCarriedTo(shape, place.Chosen, c)
-                                    : Quantified(
-                                        QuantityOf(carries.To),
-                                        Shapes(carries.To),
-                                        other => shape.IsCarriedTo(other, place.Chosen, c)
-                                    ) ?? QuantityOf(carries.To) is Quantity.Every or Quantity.No
-                            )
-                );
+                return CarriesShapes(carries);
             case Claim.DegreeStands stands:
                 var degree = Frets(new FretSet.OfDegree(stands.Degree, stands.String));
                 return Quantified(stands.Quantity, Noun(stands.Noun), fret => degree.Contains(fret));
@@ -223,6 +209,29 @@ internal sealed class SlowClaims(SlowPlace place, Key key, FretRange? window)
 
     private bool CarriesFrets(HashSet<double> from, HashSet<double> to) =>
         Centres(place.Chosen).Any(c => from.Select(fret => Seen(2 * c - fret)).ToHashSet().SetEquals(to));
+
+    private bool? CarriesShapes(Claim.CarriesShapes claim)
+    {
+        var shapes = Shapes(claim.From);
+        var about = Centres(place.Chosen)
+            .Select(c => Quantified(QuantityOf(claim.From), shapes, shape => IsCarried(claim, shape, c)))
+            .ToList();
+        return about.Count == 0 ? false
+            : about.Contains(true) ? true
+            : about.Contains(false) ? false
+            : null;
+    }
+
+    private bool IsCarried(Claim.CarriesShapes claim, SlowShape shape, double c)
+    {
+        if (claim.To is not { } to)
+        {
+            return shape.IsCarriedTo(shape, place.Chosen, c);
+        }
+
+        var isSo = Quantified(QuantityOf(to), Shapes(to), other => shape.IsCarriedTo(other, place.Chosen, c));
+        return isSo ?? true;
+    }
 
     /// <summary>Whether every place that sounds one degree goes to one that sounds the other.</summary>
     private bool Carries(double c, int from, int to) =>

@@ -1,5 +1,6 @@
 using System.Collections;
 using Fretloom.Claims;
+using Fretloom.Shapes;
 
 namespace Fretloom.Tests.Claims;
 
@@ -12,7 +13,9 @@ internal static class SlowFit
         part switch
         {
             OtherStrings other => place.Resolve(other) is not null,
-            ShapeSet set => place.Resolve(set.Of)?.Count == set.Notes,
+            ShapeSet set => place.Resolve(set.Of)?.Count == set.Notes
+                && set.Voicing.Inversion < set.Notes
+                && (set.Voicing.Arrangement != Arrangement.DropThree || set.Notes > 2),
             FretSet.OfDegree of => place.All.Exists(s => s.Number == of.String),
             Claim.DegreeStands stands => place.All.Exists(s => s.Number == stands.String),
             Claim.PatternsHaveSameForm same => place.Resolve(same.One)?.Count == place.Resolve(same.Other)?.Count,

@@ -9,7 +9,7 @@ internal static class Applicability
         part switch
         {
             OtherStrings other => place.Resolve(other) is not null,
-            ShapeSet shapes => place.Resolve(shapes.Of)?.Count == shapes.Notes,
+            ShapeSet shapes => place.Resolve(shapes.Of)?.Count == shapes.Notes && ShapeMembers.CanBeVoiced(shapes),
             FretSet.OfDegree of => place.HasString(of.String),
             FretSet.OfShapes { Shapes: ShapeSet.OfQuality } => false,
             Claim.DegreeStands stands => place.HasString(stands.String),

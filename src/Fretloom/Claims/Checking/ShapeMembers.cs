@@ -50,6 +50,10 @@ internal sealed record ShapeMembers(string Name, string? Symbol, int? Root, Valu
             _ => "sixth",
         };
 
+    /// <summary>Whether the chord has the member that should lie lowest, and the voice that should be dropped.</summary>
+    public static bool CanBeVoiced(ShapeSet set) =>
+        set.Voicing.Inversion < set.Notes && FromTheTop(set.Voicing.Arrangement) <= set.Notes;
+
     /// <summary>The members from the lowest-sounding up: which one, and how many semitones above the lowest.</summary>
     public ValueList<(int Member, int Height)> Voiced(ShapeVoicing voicing)
     {

@@ -18,26 +18,32 @@ internal static class TurnClaims
         return one.Centres.Any(centre => one.Neck.Turned(from, centre) == to);
     }
 
-    public static Outcome CarriesShapes(Case one, Claim.CarriesShapes claim) =>
-        Outcomes.Of(
-            PlacedShapes.QuantityOf(claim.From),
-            PlacedShapes.Of(one, claim.From),
-            shape => Carries(one, claim, shape)
-        );
+    /// <summary>Whether about one of the centres as many shapes are carried as said; without a centre it fails.</summary>
+    public static Outcome CarriesShapes(Case one, Claim.CarriesShapes claim)
+    {
+        var about = one
+            .Centres.Select(centre =>
+                Outcomes.Of(
+                    PlacedShapes.QuantityOf(claim.From),
+                    PlacedShapes.Of(one, claim.From),
+                    shape => Carries(one, claim, shape, centre)
+                )
+            )
+            .ToList();
+        return about.Count == 0 ? Outcome.Fails : Outcomes.Or(about);
+    }
 
-    /// <summary>Whether a shape is carried as said, about some centre.</summary>
-    public static bool Carries(Case one, Claim.CarriesShapes claim, PlacedShape shape)
+    /// <summary>Whether a shape is carried as said about a centre.</summary>
+    public static bool Carries(Case one, Claim.CarriesShapes claim, PlacedShape shape, int centre)
     {
         var chosen = one.Place.Strings;
-        return one.Centres.Any(centre =>
-            claim.To is { } to
-                ? Outcomes.IsTrueOf(
-                    PlacedShapes.QuantityOf(to),
-                    PlacedShapes.Of(one, to),
-                    other => shape.IsCarried(chosen, centre, other)
-                )
-                : shape.IsCarried(chosen, centre, shape)
-        );
+        return claim.To is { } to
+            ? Outcomes.IsTrueOf(
+                PlacedShapes.QuantityOf(to),
+                PlacedShapes.Of(one, to),
+                other => shape.IsCarried(chosen, centre, other)
+            )
+            : shape.IsCarried(chosen, centre, shape);
     }
 
     /// <summary>What the places that sound a degree sound after the half-turn; it inverts every string alike.</summary>

@@ -45,7 +45,7 @@ internal static class TurnExplainer
         return ShapeExplainer.OfQuantity(
             one,
             claim.From,
-            shape => TurnClaims.Carries(one, claim, shape),
+            shape => TurnClaims.Carries(one, claim, shape, one.Centres[0]),
             shape =>
                 $"the half-turn about fret {ClaimWords.Fret(one.Centres[0])} does not carry {ClaimWords.Of(shape)} to {target}",
             shape => $"the half-turn carries {ClaimWords.Of(shape)} to {target}",
