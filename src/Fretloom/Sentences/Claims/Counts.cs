@@ -29,7 +29,11 @@ internal static class Counts
         if (Numbers.Cardinal(token) is not { } number)
         {
             return at.Previous.IsAny("exactly", "least", "most", "than")
-                ? Failure.Expected($"a number after '{at.Previous.Text}'", token, Numbers.Words)
+                ? Failure.At(
+                    token,
+                    $"expected a whole number after '{at.Previous.Text}', found {Failure.Shown(token)}",
+                    [.. Apart(token), .. Spelling.Edits(token, Numbers.Words)]
+                )
                 : Failure.At(
                     token,
                     $"expected a number, 'exactly', 'at least', 'at most', 'more than' or 'fewer than', found {Failure.Shown(token)}",
@@ -72,5 +76,14 @@ internal static class Counts
         }
 
         return null;
+    }
+
+    // 90mm is 90 mm.
+    private static Edit[] Apart(Token token)
+    {
+        var figures = token.Text.EndsWith("mm", StringComparison.OrdinalIgnoreCase) ? token.Text[..^2] : "";
+        return figures.Length > 0 && Numbers.Cardinal(token with { Text = figures }) is not null
+            ? [Edit.Of(token, $"{figures} mm")]
+            : [];
     }
 }

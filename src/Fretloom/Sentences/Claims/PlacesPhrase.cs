@@ -49,6 +49,14 @@ internal static class PlacesPhrase
             StringNames.Read(at, scope, places, out var strings)
             ?? scope.Note(ScopePart.Strings, ScopePhrases.Since(from, at));
         scope.Strings ??= isFirst ? strings : null;
+        if (failure is null && at.Is("of") && scope.Instrument is null)
+        {
+            at.Skip();
+            failure = InstrumentPhrase.Read(at, out var instrument);
+            scope.Instrument = instrument;
+            failure ??= scope.Note(ScopePart.Instrument, ScopePhrases.Since(from, at));
+        }
+
         return failure ?? (scope.Instrument is { } named ? StringNames.Missing(places, named) : null);
     }
 }

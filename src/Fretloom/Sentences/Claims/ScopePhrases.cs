@@ -17,6 +17,7 @@ internal static class ScopePhrases
             }
 
             at.Accept(TokenKind.Comma);
+            at.Skip(at.Is("and") && at.Peek(1).IsAny("on", "in", "from", "between", "with") ? 1 : 0);
         }
 
         return scope.Complete(at.Current) ?? (scope.Keys is null ? KeysUnsaid(at) : null);

@@ -80,7 +80,7 @@ internal static class ShapePredicates
         return at.AcceptAny("mm", "millimetres", "millimeters", "millimetre", "millimeter")
                 ? Windows.Needed(scope, verb, "a stretch in millimetres")
             : verb.IsAny("spans", "span") ? Failure.Expected("'frets' or 'mm'", at.Current, "frets", "fret", "mm")
-            : Failure.Expected("'mm'", at.Current, "mm", "millimetres");
+            : Failure.Expected("'mm'", at.Current, "millimetres");
     }
 
     private static Failure? ReadHas(Cursor at, Scope scope, ShapeSet subject, Token verb, out ShapePredicate? says)

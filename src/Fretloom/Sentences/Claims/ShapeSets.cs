@@ -26,7 +26,7 @@ internal static class ShapeSets
             return wrong;
         }
 
-        var noun = new Noun(scope);
+        var noun = new ShapeNoun(scope);
         if (noun.ReadFamily(at, out var family) is { } failure)
         {
             return failure;
@@ -85,7 +85,7 @@ internal static class ShapeSets
     private static Failure? ReadOne(Cursor at, Scope scope, out ShapeSet? shapes)
     {
         shapes = null;
-        var noun = new Noun(scope);
+        var noun = new ShapeNoun(scope);
         if (noun.Voicings.ReadBefore(at) is { } failure)
         {
             return failure;
@@ -106,7 +106,13 @@ internal static class ShapeSets
         return ReadOnDegree(at, noun, out shapes);
     }
 
-    private static Failure? ReadNumeral(Cursor at, Noun noun, RomanNumeral numeral, int length, out ShapeSet? shapes)
+    private static Failure? ReadNumeral(
+        Cursor at,
+        ShapeNoun noun,
+        RomanNumeral numeral,
+        int length,
+        out ShapeSet? shapes
+    )
     {
         var place = at.Current;
         var inRootPosition = new RomanNumeral(numeral.Degree, numeral.Quality, 0, numeral.Target);
@@ -118,7 +124,7 @@ internal static class ShapeSets
         return failure ?? noun.Check(shapes.Notes, inRootPosition.ToString());
     }
 
-    private static Failure? ReadOnDegree(Cursor at, Noun noun, out ShapeSet? shapes)
+    private static Failure? ReadOnDegree(Cursor at, ShapeNoun noun, out ShapeSet? shapes)
     {
         shapes = null;
         if (noun.ReadFamily(at, out var family) is { } failure)
@@ -147,93 +153,5 @@ internal static class ShapeSets
 
         shapes = new ShapeSet.OnDegree(family, degree, noun.Voicings.Voicing, noun.Of);
         return noun.Check(shapes.Notes, word);
-    }
-
-    /// <summary>The name of a shape and what stands around it.</summary>
-    private sealed class Noun(Scope scope)
-    {
-        public Voicings Voicings { get; } = new();
-
-        public OtherStrings? Of { get; private set; }
-
-        public int? Degree { get; private set; }
-
-        public Token First { get; private set; }
-
-        public Token Last { get; private set; }
-
-        /// <summary>Reads <c>seventh shape</c>.</summary>
-        public Failure? ReadFamily(Cursor at, out ShapeFamily family)
-        {
-            family = default;
-            if (Voicings.ReadBefore(at) is { } failure)
-            {
-                return failure;
-            }
-
-            if (ShapeNouns.Family(at) is not ({ } named, var count))
-            {
-                return Failure.Expected(
-                    "a shape (third, triad, seventh or sixth shape; after 'the' also 'dominant seventh shape', 'V7 shape')",
-                    at.Current,
-                    ShapeNouns.Words
-                );
-            }
-
-            family = named;
-            return ReadName(at, count);
-        }
-
-        /// <summary>Reads a name of some words and <c>shape</c>.</summary>
-        public Failure? ReadName(Cursor at, int count)
-        {
-            First = at.Current;
-            at.Skip(count);
-            Last = at.Current;
-            at.Skip(ShapeNouns.IsNoun(Last) ? 1 : 0);
-            return ShapeNouns.IsNoun(Last)
-                ? null
-                : Failure.Expected($"'shape' after '{at.Previous.Text}'", Last, "shape", "shapes");
-        }
-
-        /// <summary>Reads degree, voicing and strings, in any order.</summary>
-        public Failure? ReadRest(Cursor at, bool mayHaveDegree)
-        {
-            while (true)
-            {
-                Failure? failure;
-                if (mayHaveDegree && Degree is null && at.Is("on"))
-                {
-                    at.Skip();
-                    failure = Degrees.Read(at, out var degree);
-                    Degree = degree;
-                }
-                else if (at.Accept("in"))
-                {
-                    failure = Voicings.ReadAfter(at);
-                }
-                else if (Of is null && at.Is("of"))
-                {
-                    failure = OfStrings.Read(at, scope, out var of);
-                    Of = of;
-                }
-                else
-                {
-                    return null;
-                }
-
-                if (failure is not null)
-                {
-                    return failure;
-                }
-            }
-        }
-
-        /// <summary>The failure for a shape that cannot lie on its strings or be voiced so; null when it can.</summary>
-        public Failure? Check(int notes, string word) =>
-            Voicings.Check(notes, $"{Article(word)} {word} shape")
-            ?? ShapeStrings.Check(scope, Of, First, Last, notes, word);
-
-        private static string Article(string word) => ShapeStrings.Article(word);
     }
 }

@@ -28,7 +28,7 @@ internal static class Simple
     /// <summary>Whether a claim begins here.</summary>
     public static bool Begins(Cursor at) =>
         at.Current.IsAny(Openings)
-        || at.Current.IsAny("each", "all", "a", "an", "neighboring")
+        || at.Current.IsAny("each", "all", "a", "an", "neighboring", "there's")
         || (Numbers.Cardinal(at.Current) is not null && at.Peek(1).Is("of"));
 
     /// <summary>Reads the claim.</summary>
@@ -36,6 +36,8 @@ internal static class Simple
     {
         claim = null;
         return at.Is("there") ? ThereAre.Read(at, scope, out claim)
+            : at.Is("there's")
+                ? Failure.At(at.Current, "expected 'there is', found 'there's'", Edit.Of(at.Current, "there is"))
             : at.Is("degree") ? ReadStands(at, scope, out claim)
             : Gaps.IsNeighbours(at) ? Gaps.ReadNeighbours(at, scope, out claim)
             : at.Is("the") ? ReadThe(at, scope, out claim)

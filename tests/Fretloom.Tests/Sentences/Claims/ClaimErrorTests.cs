@@ -202,6 +202,8 @@ public class ClaimErrorTests
     [InlineData("In every key, the key pattern is its own half-trun.", "half-turn")]
     [InlineData("In every key, every full fret lies nxt to an empty fret.", "next to")]
     [InlineData("In every harmnic minor key, there are 3 full frets.", "harmonic minor")]
+    [InlineData("In every key, there's exactly 1 empty fret.", "there is")]
+    [InlineData("In every key, on strings 4-1, on fret 0-9, every seventh shape spans at most 90mm.", "90 mm")]
     [InlineData("In every key, thre are 3 full frets.", "there are")]
     [InlineData("In every key, every full fret is carried to itself by the half-tern.", "by the half-turn")]
     public void A_slip_of_the_pen_is_mended(string text, string mended)

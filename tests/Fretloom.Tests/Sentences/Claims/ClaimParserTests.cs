@@ -77,6 +77,7 @@ public class ClaimParserTests
     [InlineData(
         "On strings 4, 3, 2 and 1, between frets 0 and 12, in all major keys, on the guitar, there are 3 full frets."
     )]
+    [InlineData("In every major key and on strings 4-1 of the guitar and on frets 0-12, there are 3 full frets.")]
     [InlineData("On the low strings, on frets 0-12, in each major key, there are exactly three full frets.")]
     public void Where_a_claim_is_made_is_said_in_any_order_and_form(string text)
     {
