@@ -33,6 +33,9 @@ public class DomainTests
         var settable =
             from type in House.Domain.GetExportedTypes()
             from property in type.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static)
+            where
+                !typeof(Exception).IsAssignableFrom(property.DeclaringType)
+                || property.DeclaringType!.Assembly == type.Assembly
             where property.SetMethod is { IsPublic: true } setter && !IsInit(setter)
             select $"{type.FullName}.{property.Name}";
 

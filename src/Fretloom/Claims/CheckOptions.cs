@@ -16,7 +16,7 @@ public sealed record CheckOptions
     public bool UsesTransposition { get; init; } = true;
 
     /// <summary>How many threads at most, at least 1.</summary>
-    public int Threads { get; init; } = Environment.ProcessorCount;
+    public int Threads { get; init; } = 1;
 
     /// <summary>What works the cases out; all give the same answer.</summary>
     internal CheckEngine Engine { get; init; } = CheckEngine.Vectors;

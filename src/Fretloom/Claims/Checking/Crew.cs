@@ -43,29 +43,43 @@ internal static class Crew
             return total;
         }
 
-        Parallel.For(
-            0,
-            worker.Pieces,
-            new ParallelOptions { MaxDegreeOfParallelism = threads, CancellationToken = cancellation },
-            () => (Worker: worker.Another(), Tallies: NewTallies(keys)),
-            (piece, _, local) =>
+        var next = -1;
+        Exception? wrong = null;
+        var crew = Enumerable.Range(0, Math.Min(threads, worker.Pieces)).Select(_ => new Thread(Work)).ToList();
+        crew.ForEach(thread => thread.Start());
+        crew.ForEach(thread => thread.Join());
+        if (wrong is not null)
+        {
+            System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(wrong);
+        }
+
+        return total;
+
+        void Work()
+        {
+            try
             {
-                local.Worker.Do(piece, local.Tallies, cancellation);
-                Report();
-                return local;
-            },
-            local =>
-            {
+                var (mine, tallies) = (worker.Another(), NewTallies(keys));
+                for (var piece = Interlocked.Increment(ref next); piece < mine.Pieces && wrong is null; )
+                {
+                    mine.Do(piece, tallies, cancellation);
+                    Report();
+                    piece = Interlocked.Increment(ref next);
+                }
+
                 lock (total)
                 {
                     for (var key = 0; key < keys; key++)
                     {
-                        total[key].Add(local.Tallies[key]);
+                        total[key].Add(tallies[key]);
                     }
                 }
             }
-        );
-        return total;
+            catch (Exception exception)
+            {
+                wrong = exception;
+            }
+        }
 
         void Report() => progress?.Report(Interlocked.Increment(ref done) / (double)worker.Pieces);
     }
