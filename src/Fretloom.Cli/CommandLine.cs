@@ -80,6 +80,7 @@ internal static class CommandLine
         {
             Commands.ShowCommand.Create(terminal),
             Commands.FingerCommand.Create(terminal),
+            Commands.CheckCommand.Create(terminal),
             Commands.BuildCommand.Create(terminal),
             Commands.DemoCommand.Create(terminal),
             new VersionOption(),

@@ -29,6 +29,13 @@ internal static class Examples
             "fretloom finger --notes \"C4 D4 E4 F4 G4\" --on ukulele --rule \"no open strings\"",
             "fretloom finger --lines < requests.jsonl",
         ],
+        ["check"] =
+        [
+            "fretloom check \"In every major key, on guitar strings 4-1, there are exactly 3 full frets.\"",
+            "fretloom check \"In every key, on bass, the key pattern is its own half-turn.\" --json",
+            "fretloom check lessons/three-frets-that-carry-the-key.md",
+            "fretloom check --lines < claims.txt",
+        ],
         ["build"] =
         [
             "fretloom build lessons/straight-across-is-four.md",

@@ -1,4 +1,5 @@
 using Fretloom.Exhibits;
+using Fretloom.Sentences;
 
 namespace Fretloom.Lessons;
 
@@ -31,6 +32,12 @@ public sealed record FrontMatter
 
     /// <summary>What show sentences leave unsaid.</summary>
     public ShowDefaults Defaults { get; init; } = ShowDefaults.Standard;
+
+    /// <summary>String sets that claims may call by a name of the author's own.</summary>
+    public ValueList<NamedStrings> StringSets { get; init; }
+
+    /// <summary>What claims leave unsaid: instrument with capo, strings, and the named string sets.</summary>
+    public ClaimDefaults ClaimDefaults => new(Defaults.Instrument.WithCapo(Capo), Defaults.Strings, StringSets);
 
     /// <summary>The fret of the capo on the lesson's instrument, 0 for none.</summary>
     public int Capo { get; init; }

@@ -1,10 +1,12 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Fretloom.Claims;
 using Fretloom.Exhibits;
 using Fretloom.Hand;
 using Fretloom.Lessons.Markdown;
 using Fretloom.Lessons.Syntax;
 using Fretloom.Lessons.Yaml;
+using Fretloom.Neck;
 using Fretloom.Sentences;
 using Fretloom.Theory;
 
@@ -13,6 +15,8 @@ namespace Fretloom.Lessons;
 /// <summary>Reads the lines between <c>---</c> at the start of a lesson.</summary>
 internal sealed partial class FrontMatterReader(SourceText source, DiagnosticList found, DiagnosticList bound)
 {
+    private const string StringSets = "string-sets";
+
     private static readonly string[] Known =
     [
         "title",
@@ -22,6 +26,7 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
         "key",
         "hand",
         "strings",
+        StringSets,
         "frets",
         "player",
         "note-names",
@@ -58,14 +63,14 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
             .Range(2, last - 2)
             .Select(line => new PlacedLine(source.Line(line), source.StartOf(line)));
         var text = new PlacedText([.. lines]);
-        var entries = FlatYaml.Read(text.Text, text.OffsetOf, Known, found);
-        foreach (var entry in entries.OrderBy(entry => Array.IndexOf(Known, entry.Key)))
+        var entries = FlatYaml.Read(text.Text, text.OffsetOf, Known, found, StringSets);
+        foreach (var entry in entries.OrderBy(entry => Array.IndexOf(Known, entry.Parent ?? entry.Key)))
         {
             Take(entry);
         }
 
         // Where a line could not be read, the title may stand in it.
-        if (found.IsEmpty && !entries.Exists(entry => entry.Key == "title"))
+        if (found.IsEmpty && !entries.Exists(entry => entry is { Key: "title", Parent: null }))
         {
             found.Error(0, "The lesson has no title; add a line such as 'title: Three frets that carry the key'.");
         }
@@ -95,6 +100,12 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
         if (string.IsNullOrWhiteSpace(entry.Value))
         {
             found.Error(entry.ValueOffset, $"'{entry.Key}' is empty; write something after the colon or leave it out.");
+            return;
+        }
+
+        if (entry.Parent is not null)
+        {
+            TakeStringSet(entry);
             return;
         }
 
@@ -211,8 +222,8 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
             "hand" when ShowParser.ParseHand(value) is { IsRead: true } hand => defaults with { Hand = hand.Value },
             "hand" => Refused(ShowParser.ParseHand(value)),
             "strings" when value == "all" => defaults with { Strings = null },
-            "strings" when Phrase("on strings ") is { Strings: { } strings } => defaults with { Strings = strings },
-            "frets" when Phrase("frets ") is { Frets: { } frets } => defaults with { Frets = frets },
+            "strings" when TakeStrings(value, at) is { } strings => defaults with { Strings = strings },
+            "frets" when TakePhrase("frets ", value, at) is { Frets: { } frets } => defaults with { Frets = frets },
             _ => defaults,
         };
         _read = _read with { Defaults = changed };
@@ -236,13 +247,48 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
 
             return defaults;
         }
-
-        ShowSentence? Phrase(string words)
-        {
-            var lead = "the notes of the key, " + words;
-            return SentenceReader.Take(ShowParser.Parse(lead + value, defaults.Instrument), at, lead.Length, found);
-        }
     }
+
+    private StringSet? TakeStrings(string value, int at) => TakePhrase("on strings ", value, at)?.Strings;
+
+    private ShowSentence? TakePhrase(string words, string value, int at)
+    {
+        var lead = "the notes of the key, " + words;
+        return SentenceReader.Take(ShowParser.Parse(lead + value, _read.Defaults.Instrument), at, lead.Length, found);
+    }
+
+    // A name is tried in a claim: some words already mean other strings there.
+    private void TakeStringSet(YamlEntry entry)
+    {
+        if (TakeStrings(entry.Value, entry.ValueOffset) is not { } strings)
+        {
+            return;
+        }
+
+        var named = SetName().IsMatch(entry.Key) ? new NamedStrings(entry.Key, strings) : null;
+        var isTaken = named is null || _read.StringSets.Any(set => set.Name.Equals(named.Name, IgnoringCase));
+        var defaults = new ClaimDefaults(_read.Defaults.Instrument, null, named is null ? [] : [named]);
+        var tried = ClaimParser.Parse(
+            $"In every key, on the {entry.Key} strings, there is at least 1 full fret.",
+            defaults
+        );
+        if (
+            isTaken
+            || tried.Value?.Places is not PlaceScope.On on
+            || (on.Strings ?? defaults.Instrument.AllStrings) != strings
+        )
+        {
+            found.Error(
+                entry.KeyOffset,
+                $"{Suggestion.Quoted(entry.Key)} cannot name strings; expected one to five words of your own without 'strings', such as 'top' or 'low four'."
+            );
+            return;
+        }
+
+        _read = _read with { StringSets = [.. _read.StringSets, named!] };
+    }
+
+    private const StringComparison IgnoringCase = StringComparison.OrdinalIgnoreCase;
 
     private void TakeCapo(string value, int at)
     {
@@ -255,6 +301,9 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
 
         _read = _read with { Capo = fret };
     }
+
+    [GeneratedRegex(@"^\p{L}+( \p{L}+){0,4}\z", RegexOptions.CultureInvariant)]
+    private static partial Regex SetName();
 
     [GeneratedRegex(@"^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*\z", RegexOptions.CultureInvariant)]
     private static partial Regex LanguageTag();

@@ -16,6 +16,7 @@ public sealed class Lesson
         var resolver = new LessonResolver(parsed, key);
         Front = resolver.Front;
         Blocks = resolver.Blocks;
+        Claims = resolver.Claims;
         Diagnostics = resolver.Diagnostics;
     }
 
@@ -31,6 +32,9 @@ public sealed class Lesson
     /// <summary>The text and the pictures, in order.</summary>
     public ValueList<Block> Blocks { get; }
 
+    /// <summary>The claims that could be checked, in order, those that are errors too.</summary>
+    public ValueList<LessonClaim> Claims { get; }
+
     /// <summary>What the author should know, in the order of the file.</summary>
     public ValueList<Diagnostic> Diagnostics { get; }
 
@@ -45,21 +49,32 @@ public sealed class Lesson
     /// Sentences that name no key take the new one. Keys, scales, notes and chords that are named move by the interval from
     /// the home key to the new one. A range of frets that begins at the nut stays; one that begins higher moves along the
     /// neck with its notes, to the nearest place where it fits, as does a position above the first. Prose stays, but for
-    /// <c>{key}</c> and its like; names in prose that would have to move are warnings.
+    /// <c>{key}</c> and its like; names in prose that would have to move are warnings. Claims speak of
+    /// the keys that they name.
     /// </remarks>
     public Lesson InKey(Key key) => key == Key ? this : new Lesson(_parsed, key);
 
     /// <summary>Reads a lesson file.</summary>
-    public static Lesson Parse(string text) => Of(ParsedLesson.Read(new SourceText(text)));
+    /// <param name="text">The content.</param>
+    /// <param name="cancellation">Stops the check of a claim.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static Lesson Parse(string text, CancellationToken cancellation = default) =>
+        Of(ParsedLesson.Read(new SourceText(text), cancellation));
 
     /// <summary>Reads the content of a lesson file, at most <see cref="SourceText.MaxBytes"/> bytes of UTF-8.</summary>
-    public static Lesson Decode(ReadOnlySpan<byte> bytes) =>
+    /// <param name="bytes">The content.</param>
+    /// <param name="cancellation">Stops the check of a claim.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static Lesson Decode(ReadOnlySpan<byte> bytes, CancellationToken cancellation = default) =>
         SourceText.Decode(bytes, out var error) is { } source
-            ? Of(ParsedLesson.Read(source))
+            ? Of(ParsedLesson.Read(source, cancellation))
             : Of(ParsedLesson.Failed(error!.Value));
 
     /// <summary>Reads a lesson file; a file that cannot be read is an error among <see cref="Diagnostics"/>.</summary>
-    public static Lesson Load(string path)
+    /// <param name="path">The file.</param>
+    /// <param name="cancellation">Stops the check of a claim.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static Lesson Load(string path, CancellationToken cancellation = default)
     {
         try
         {
@@ -69,7 +84,7 @@ public sealed class Lesson
             var read = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
             return read == bytes.Length
                 ? Of(ParsedLesson.Failed(SourceText.TooLarge(file.CanSeek ? Math.Max(file.Length, read) : read)))
-                : Decode(bytes.AsSpan(0, read));
+                : Decode(bytes.AsSpan(0, read), cancellation);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException)
         {

@@ -1,3 +1,4 @@
+using Fretloom.Claims;
 using Fretloom.Exhibits;
 using Fretloom.Lessons.Syntax;
 using Fretloom.Sentences;
@@ -11,6 +12,7 @@ internal sealed class LessonResolver
     private readonly ParsedLesson _parsed;
     private readonly Key _key;
     private readonly DiagnosticList _found;
+    private readonly List<LessonClaim> _claims = [];
     private int _figures;
 
     public LessonResolver(ParsedLesson parsed, Key key)
@@ -20,6 +22,7 @@ internal sealed class LessonResolver
         _found = new DiagnosticList(parsed.Source);
         Front = Filled(parsed.Front);
         Blocks = Resolved(parsed.Blocks);
+        Claims = _claims.ToValueList();
         Diagnostics = parsed
             .Diagnostics.Concat(IsHome ? [] : parsed.InOtherKeys)
             .Concat(_found.InOrder())
@@ -34,6 +37,9 @@ internal sealed class LessonResolver
 
     /// <summary>The tree, worked out.</summary>
     public ValueList<Block> Blocks { get; }
+
+    /// <summary>The claims that could be checked.</summary>
+    public ValueList<LessonClaim> Claims { get; }
 
     /// <summary>Everything found, while reading and while working out.</summary>
     public ValueList<Diagnostic> Diagnostics { get; }
@@ -68,6 +74,7 @@ internal sealed class LessonResolver
                 Rows = table.Rows.Select(row => row.Select(Resolved).ToValueList()).ToValueList(),
             },
             Block.Show show => Worked(show),
+            Block.Claim claim => Checked(claim),
             _ => block,
         };
 
@@ -105,6 +112,50 @@ internal sealed class LessonResolver
             Alt = Fill(show.Options.Alt),
         };
         return new Block.Figure(show.Line, ++_figures, resolution.Exhibit, options);
+    }
+
+    // A claim speaks of its own keys, so it comes out the same in every key of the lesson.
+    private Block Checked(Block.Claim claim)
+    {
+        var (verdict, refusal) = _parsed.Verdicts.Of(claim.Said.Sentence);
+        if (verdict is null)
+        {
+            _found.Error(claim.Said.Offset, refusal!);
+            return new Block.Problem(claim.Line, refusal!);
+        }
+
+        var said = new LessonClaim(claim.Line, verdict, claim.Options.ExpectsFailure);
+        _claims.Add(said);
+        if (!said.IsAsExpected)
+        {
+            var message = WhatIsWrong(said);
+            _found.Error(said.ExpectsFailure ? claim.Options.ExpectOffset : claim.Said.Offset, message);
+            return new Block.Problem(claim.Line, message);
+        }
+
+        if (verdict.Verdict == Verdict.NothingToTest)
+        {
+            _found.Warning(claim.Said.Offset, $"{verdict.Summary}: what this claim speaks of is nowhere to be found.");
+        }
+
+        var options = claim.Options with { Caption = Fill(claim.Options.Caption), Title = Fill(claim.Options.Title) };
+        return new Block.Statement(claim.Line, _claims.Count, verdict, _key, options);
+    }
+
+    private static string WhatIsWrong(LessonClaim claim)
+    {
+        var verdict = claim.Verdict;
+        return claim.ExpectsFailure
+            ? $"This claim does not fail, as 'expect: fails' says it does. {verdict.Summary}."
+            : string.Join(
+                ' ',
+                new[]
+                {
+                    $"{verdict.Summary}.",
+                    verdict.Failures is [var first, ..] ? first.Why : null,
+                    verdict.Repair?.Message,
+                }.Where(part => part is not null)
+            );
     }
 
     private Resolution Resolve(ShowSentence sentence)

@@ -30,14 +30,19 @@ internal sealed class ParsedLesson
     /// <summary>The key of the lesson as it was written; C major when it names none.</summary>
     public Key HomeKey => Front.Defaults.Key ?? CMajor;
 
+    /// <summary>What came of the claims, as far as they have been checked.</summary>
+    public required ClaimVerdicts Verdicts { get; init; }
+
     /// <summary>Reads a lesson.</summary>
-    public static ParsedLesson Read(SourceText source)
+    /// <param name="source">The text.</param>
+    /// <param name="cancellation">Stops checks of its claims.</param>
+    public static ParsedLesson Read(SourceText source, CancellationToken cancellation)
     {
         var found = new DiagnosticList(source);
         var bound = new DiagnosticList(source);
         var front = new FrontMatterReader(source, found, bound).Read(out var end);
         var isEnglish = front.Language.Split('-')[0] == "en";
-        var reader = new MarkdownReader(source, front.Defaults.Instrument, front.Language, found, bound);
+        var reader = new MarkdownReader(source, front, found, bound);
         var blocks = reader.Read(Blanked(source.Text, end), isEnglish);
         return new ParsedLesson
         {
@@ -46,6 +51,7 @@ internal sealed class ParsedLesson
             Blocks = blocks,
             Diagnostics = found.InOrder(),
             InOtherKeys = bound.InOrder(),
+            Verdicts = new ClaimVerdicts(cancellation),
         };
     }
 
@@ -57,6 +63,7 @@ internal sealed class ParsedLesson
             Front = new FrontMatter(),
             Diagnostics = [error],
             IsText = false,
+            Verdicts = new ClaimVerdicts(CancellationToken.None),
         };
 
     // Lines above the lesson become empty lines, so that every place stays where it is.

@@ -41,6 +41,34 @@ internal static class SentenceReader
             );
     }
 
+    /// <summary>Reads the sentence of a claim block.</summary>
+    /// <param name="text">The sentence.</param>
+    /// <param name="unsaid">What it may leave unsaid.</param>
+    /// <param name="blockOffset">Where the block begins, for a sentence that is missing.</param>
+    /// <param name="found">Takes the findings.</param>
+    /// <returns>The claim, or null when there are errors.</returns>
+    public static PlacedClaim? ReadClaim(PlacedText text, ClaimDefaults unsaid, int blockOffset, DiagnosticList found)
+    {
+        if (string.IsNullOrWhiteSpace(text.Text))
+        {
+            found.Error(
+                blockOffset,
+                "The block is empty; write a claim such as 'In every major key, there are exactly 3 full frets.'"
+            );
+            return null;
+        }
+
+        var result = ClaimParser.Parse(text.Text, unsaid);
+        foreach (var error in result.Errors)
+        {
+            found.Error(text.OffsetOf(error.Column - 1), Capital(error.Message));
+        }
+
+        return result.IsRead
+            ? new PlacedClaim(result.Value, text.OffsetOf(text.Text.Length - text.Text.TrimStart().Length))
+            : null;
+    }
+
     /// <summary>Reads words that are no whole sentence.</summary>
     /// <param name="result">What the parser made of them.</param>
     /// <param name="offset">Where they stand.</param>

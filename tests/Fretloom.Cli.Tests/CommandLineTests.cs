@@ -14,6 +14,7 @@ public class CommandLineTests
     [Theory]
     [InlineData("show")]
     [InlineData("finger")]
+    [InlineData("check")]
     [InlineData("build")]
     [InlineData("demo")]
     public void Help_of_every_command_ends_with_its_examples(string command)
@@ -38,6 +39,9 @@ public class CommandLineTests
     [InlineData("build", "x.md", "--key", "H major")]
     [InlineData("build", "x.md", "--order", "random")]
     [InlineData("show")]
+    [InlineData("check")]
+    [InlineData("check", "--bogus", "In every key.")]
+    [InlineData("check", "In every key.", "--lines")]
     [InlineData("finger")]
     [InlineData("finger", "--lines", "--hand", "small")]
     [InlineData("finger", "--spots", "4:9", "--alternatives", "two")]

@@ -12,7 +12,8 @@ public class SchemaTests
 {
     private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true };
 
-    public static TheoryData<string> Names => ["show", "finger", "finger-request", "build", "demo", "error"];
+    public static TheoryData<string> Names =>
+        ["show", "finger", "finger-request", "check", "check-lesson", "build", "demo", "error"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -47,10 +48,26 @@ public class SchemaTests
             "--json"
         );
         var built = Call.Fretloom("build", "missing.md", "--json");
+        var checkedClaims = Call.FretloomReading(
+            """
+            In every key, on guitar strings 4-1, there are exactly 3 full frets.
+            In every major key, on bass, the key pattern is its own half-turn.
+            In the key of C major, on guitar strings 6-3, every empty fret lies next to a full fret.
+            """,
+            "check",
+            "--lines"
+        );
+        var checkedLesson = Call.Fretloom(
+            "check",
+            Repository.PathTo("lessons", "three-frets-that-carry-the-key.md"),
+            "--json"
+        );
 
         List<(string Name, JsonElement Document)> printed =
         [
             .. shown.JsonLines.Select(document => ("show", document)),
+            .. checkedClaims.JsonLines.Select(document => ("check", document)),
+            ("check-lesson", checkedLesson.Json),
             ("finger", fingered.Json),
             ("error", wrong.Json),
             ("build", built.Json),
@@ -76,6 +93,8 @@ public class SchemaTests
             "show" => Documents.Contract.ShowDocument,
             "finger" => Documents.Contract.FingerDocument,
             "finger-request" => Documents.Contract.FingerRequestDocument,
+            "check" => Documents.Contract.CheckDocument,
+            "check-lesson" => Documents.Contract.LessonCheckDocument,
             "build" => Documents.Contract.BuildDocument,
             "demo" => Documents.Contract.DemoDocument,
             _ => Documents.Contract.ErrorDocument,
@@ -86,7 +105,12 @@ public class SchemaTests
         schema.Insert(
             1,
             "title",
-            name == "finger-request" ? "a line of fretloom finger --lines" : $"fretloom {name} --json"
+            name switch
+            {
+                "finger-request" => "a line of fretloom finger --lines",
+                "check-lesson" => "fretloom check LESSON.md --json",
+                _ => $"fretloom {name} --json",
+            }
         );
         return schema;
     }

@@ -12,6 +12,8 @@ namespace Fretloom.Cli.Json;
 [JsonSerializable(typeof(ShowDocument))]
 [JsonSerializable(typeof(FingerDocument))]
 [JsonSerializable(typeof(FingerRequestDocument))]
+[JsonSerializable(typeof(CheckDocument))]
+[JsonSerializable(typeof(LessonCheckDocument))]
 [JsonSerializable(typeof(BuildDocument))]
 [JsonSerializable(typeof(DemoDocument))]
 [JsonSerializable(typeof(ErrorDocument))]

@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
 using Fretloom.Lessons.Syntax;
 using Fretloom.Lessons.Yaml;
-using Fretloom.Neck;
 using Markdig.Helpers;
 using Markdig.Syntax;
 using Block = Fretloom.Lessons.Syntax.Block;
@@ -11,14 +10,13 @@ namespace Fretloom.Lessons.Markdown;
 /// <summary>Fenced blocks -> code, or a sentence with its options.</summary>
 internal sealed partial class FenceReader(
     SourceText source,
-    Instrument instrument,
-    string language,
+    FrontMatter front,
     DiagnosticList found,
     DiagnosticList bound
 )
 {
-    private static readonly string[] Later = ["claim", "play"];
-    private static readonly string[] Kinds = ["show", "text"];
+    private static readonly string[] Later = ["play"];
+    private static readonly string[] Kinds = ["show", "claim", "text"];
 
     /// <summary>Reads a block by the first word after its fence.</summary>
     /// <returns>The block; one that tells the error when there is one, which has also been reported.</returns>
@@ -38,10 +36,12 @@ internal sealed partial class FenceReader(
         {
             case "" or "text":
                 return new Block.Code(line, fence.Lines.ToString());
-            case "show" when !string.IsNullOrWhiteSpace(fence.Arguments):
-                return Problem(line, kindOffset + kind.Length + 1, "Write the sentence on the line below 'show'.");
+            case "show" or "claim" when !string.IsNullOrWhiteSpace(fence.Arguments):
+                return Problem(line, kindOffset + kind.Length + 1, $"Write the sentence on the line below '{kind}'.");
             case "show":
                 return Show(fence);
+            case "claim":
+                return Claim(fence);
             case var later when Later.Contains(later):
                 return Problem(line, kindOffset, $"'{kind}' blocks are not part of this version yet.");
             default:
@@ -55,15 +55,55 @@ internal sealed partial class FenceReader(
 
     private Block Show(FencedCodeBlock fence)
     {
-        var lines = LinesOf(fence);
-        var options = lines.FindIndex(line => OptionLine().IsMatch(line.Text));
-        options = options < 0 ? lines.Count : options;
-        var sentence = new PlacedText(lines[..options]);
-        var parsed = SentenceReader.Read(sentence, instrument, fence.Span.Start, found);
-        var read = Options(new PlacedText(lines[options..]));
+        var (sentence, options) = PartsOf(fence);
+        var parsed = SentenceReader.Read(sentence, front.Defaults.Instrument, fence.Span.Start, found);
+        var read = Options(options);
         return parsed is null
             ? new Block.Problem(fence.Line + 1, SentenceReader.NotRead)
             : new Block.Show(fence.Line + 1, parsed, read);
+    }
+
+    private Block Claim(FencedCodeBlock fence)
+    {
+        var (sentence, options) = PartsOf(fence);
+        var parsed = SentenceReader.ReadClaim(sentence, front.ClaimDefaults, fence.Span.Start, found);
+        var read = ClaimOptionsIn(options);
+        return parsed is null
+            ? new Block.Problem(fence.Line + 1, SentenceReader.NotRead)
+            : new Block.Claim(fence.Line + 1, parsed, read);
+    }
+
+    private ClaimOptions ClaimOptionsIn(PlacedText text)
+    {
+        var options = ClaimOptions.None;
+        foreach (var entry in FlatYaml.Read(text.Text, text.OffsetOf, ClaimOptions.Names, found))
+        {
+            if (entry.Key == "expect")
+            {
+                options = options with { ExpectsFailure = entry.Value == "fails", ExpectOffset = entry.ValueOffset };
+                if (entry.Value is not ("fails" or "holds"))
+                {
+                    found.Error(
+                        entry.ValueOffset,
+                        $"{Suggestion.Quoted(entry.Value)} is not a verdict to expect; expected 'holds' or 'fails'."
+                    );
+                }
+
+                continue;
+            }
+
+            CheckWords(entry);
+            var words = Quotes.Curl(entry.Value, front.Language);
+            options = entry.Key == "caption" ? options with { Caption = words } : options with { Title = words };
+        }
+
+        return options;
+    }
+
+    private void CheckWords(YamlEntry entry)
+    {
+        KeyWords.Check(entry.Value, entry.ValueOffset, found);
+        ProseCheck.Check(entry.Value, entry.ValueOffset, bound);
     }
 
     private Block.Problem Problem(int line, int offset, string message)
@@ -77,12 +117,11 @@ internal sealed partial class FenceReader(
         var options = FigureOptions.None;
         foreach (var entry in FlatYaml.Read(text.Text, text.OffsetOf, FigureOptions.Names, found))
         {
-            KeyWords.Check(entry.Value, entry.ValueOffset, found);
-            ProseCheck.Check(entry.Value, entry.ValueOffset, bound);
+            CheckWords(entry);
             options = entry.Key switch
             {
-                "caption" => options with { Caption = Quotes.Curl(entry.Value, language) },
-                "title" => options with { Title = Quotes.Curl(entry.Value, language) },
+                "caption" => options with { Caption = Quotes.Curl(entry.Value, front.Language) },
+                "title" => options with { Title = Quotes.Curl(entry.Value, front.Language) },
                 "alt" => options with { Alt = entry.Value },
                 _ => options with { WidthPercent = Width(entry) },
             };
@@ -105,7 +144,8 @@ internal sealed partial class FenceReader(
         return null;
     }
 
-    private static List<PlacedLine> LinesOf(FencedCodeBlock fence)
+    /// <summary>The sentence, and the options that follow it.</summary>
+    private static (PlacedText Sentence, PlacedText Options) PartsOf(FencedCodeBlock fence)
     {
         var lines = new List<PlacedLine>();
         for (var at = 0; at < fence.Lines.Count; at++)
@@ -114,7 +154,9 @@ internal sealed partial class FenceReader(
             lines.Add(new PlacedLine(slice.ToString(), slice.Start));
         }
 
-        return lines;
+        var options = lines.FindIndex(line => OptionLine().IsMatch(line.Text));
+        options = options < 0 ? lines.Count : options;
+        return (new PlacedText(lines[..options]), new PlacedText(lines[options..]));
     }
 
     [GeneratedRegex(@"^\s*[\p{L}][\w-]*\s*:(\s|$)", RegexOptions.CultureInvariant)]

@@ -1,5 +1,4 @@
 using Fretloom.Lessons.Syntax;
-using Fretloom.Neck;
 using Markdig;
 using Markdig.Extensions.Tables;
 using Markdig.Syntax;
@@ -9,20 +8,13 @@ namespace Fretloom.Lessons.Markdown;
 
 /// <summary>Markdown text -> our own tree. What Markdown can say and a handout cannot is reported.</summary>
 /// <param name="source">The text.</param>
-/// <param name="instrument">The instrument of the lesson.</param>
-/// <param name="language">The language of the lesson: how quotation marks curl.</param>
+/// <param name="front">What the lesson says of itself.</param>
 /// <param name="found">Takes what is wrong in any key.</param>
 /// <param name="bound">Takes what is wrong in other keys than the lesson's own.</param>
-internal sealed class MarkdownReader(
-    SourceText source,
-    Instrument instrument,
-    string language,
-    DiagnosticList found,
-    DiagnosticList bound
-)
+internal sealed class MarkdownReader(SourceText source, FrontMatter front, DiagnosticList found, DiagnosticList bound)
 {
-    private readonly InlineReader _inlines = new(found, language);
-    private readonly FenceReader _fences = new(source, instrument, language, found, bound);
+    private readonly InlineReader _inlines = new(found, front.Language);
+    private readonly FenceReader _fences = new(source, front, found, bound);
 
     /// <summary>Reads the blocks of a lesson.</summary>
     /// <param name="text">As long as the source, so that places agree; the front matter is blanked out.</param>

@@ -1,4 +1,6 @@
+using Fretloom.Claims;
 using Fretloom.Exhibits;
+using Fretloom.Theory;
 
 namespace Fretloom.Lessons.Syntax;
 
@@ -59,6 +61,21 @@ public abstract record Block(int Line)
     /// <param name="Exhibit">What there is to see.</param>
     /// <param name="Options">What the author said about it.</param>
     public sealed record Figure(int Line, int Number, Exhibit Exhibit, FigureOptions Options) : Block(Line);
+
+    /// <summary>A claim block as it was written. A resolved lesson has none.</summary>
+    /// <param name="Line">As for every block.</param>
+    /// <param name="Said">The claim.</param>
+    /// <param name="Options">What the author said about it.</param>
+    public sealed record Claim(int Line, PlacedClaim Said, ClaimOptions Options) : Block(Line);
+
+    /// <summary>A claim block checked.</summary>
+    /// <param name="Line">As for every block.</param>
+    /// <param name="Number">Its number among the claims of the lesson, counted from 1.</param>
+    /// <param name="Verdict">What came of it.</param>
+    /// <param name="Key">The key of the lesson. The claim speaks of its own.</param>
+    /// <param name="Options">What the author said about it.</param>
+    public sealed record Statement(int Line, int Number, ClaimVerdict Verdict, Key Key, ClaimOptions Options)
+        : Block(Line);
 
     /// <summary>What stands in the place of a block that has an error, when a lesson is built in spite of it.</summary>
     /// <param name="Line">As for every block.</param>

@@ -73,6 +73,10 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
             Block.Table table => Table(table),
             Block.Rule => TypstMarkup.Rule,
             Block.Figure figure => Figure(figure),
+            Block.Statement statement => StatementTypst.Markup(
+                statement,
+                pictured.NeckOf(statement) is var (neck, isAside) ? (Placed(neck), isAside) : null
+            ),
             Block.Problem problem => TypstMarkup.Problem(
                 TypstMarkup.Text(string.Create(CultureInfo.InvariantCulture, $"Line {problem.Line}")),
                 TypstMarkup.Text(problem.Message)
@@ -177,13 +181,10 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
         var placed = new List<HandoutPicture>();
         foreach (var picture in pictures)
         {
-            var path = string.Create(CultureInfo.InvariantCulture, $"figures/{files.Count + 1}.svg");
             var isLast = placed.Count == pictures.Count - 1;
-            files[path] = Encoding.UTF8.GetBytes(SvgWriter.Write(picture.Drawing, SvgTheme.Print));
             placed.Add(
-                new HandoutPicture(path, picture.Drawing.Description)
+                Placed(picture) with
                 {
-                    WidthPt = Math.Round(Math.Min(width, picture.Drawing.Width * scale), 2),
                     Note = isLast ? RunningLines.NoteOn(figure.Exhibit, pictured.Front) : "",
                     Cautions = isLast ? [.. Below(pictured.NotesOn(figure))] : [],
                 }
@@ -191,6 +192,16 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
         }
 
         return placed;
+    }
+
+    private HandoutPicture Placed(Picture picture)
+    {
+        var path = string.Create(CultureInfo.InvariantCulture, $"figures/{files.Count + 1}.svg");
+        files[path] = Encoding.UTF8.GetBytes(SvgWriter.Write(picture.Drawing, SvgTheme.Print));
+        return new HandoutPicture(path, picture.Drawing.Description)
+        {
+            WidthPt = Math.Round(Math.Min(width, picture.Drawing.Width * scale), 2),
+        };
     }
 
     private static TypstMarkup Markup(ValueList<Inline> content) => TypstMarkup.Join(content.Select(Markup));

@@ -46,9 +46,9 @@ public static class PdfDocument
 
     // The whole edition lies on its side when one picture would be too small on an upright sheet; a point more is no matter.
     private static bool FitsUpright(PicturedLesson pictured, Paper paper) =>
-        pictured
-            .Figures.SelectMany(figure => pictured.PicturesOf(figure))
-            .All(picture => picture.Drawing.Width * LeastLargePrintScale <= TextWidth(paper, isLandscape: false) + 1);
+        pictured.Pictures.All(picture =>
+            picture.Drawing.Width * LeastLargePrintScale <= TextWidth(paper, isLandscape: false) + 1
+        );
 
     /// <summary>Sets a lesson whose pictures are drawn.</summary>
     internal static byte[] Of(PicturedLesson pictured, PrintOptions options, TypstCompiler typst)

@@ -2,6 +2,7 @@ using System.Globalization;
 using Fretloom.Lessons;
 using Fretloom.Lessons.Syntax;
 using Fretloom.Pages.Pictures;
+using Fretloom.Pages.Statements;
 
 namespace Fretloom.Pages.Documents;
 
@@ -11,6 +12,7 @@ internal sealed class PicturedLesson
     private readonly Dictionary<int, ValueList<Picture>> _pictures = [];
     private readonly Dictionary<int, HandNotes> _notes = [];
     private readonly Dictionary<int, string> _cautions = [];
+    private readonly Dictionary<int, (Picture Picture, bool IsAside)?> _necks = [];
 
     /// <summary>What stands in the place of a figure that has no picture.</summary>
     public const string NothingToSee = "No shape fits here.";
@@ -37,20 +39,14 @@ internal sealed class PicturedLesson
     )
     {
         (Front, Lines, Blocks) = (front, lines, blocks);
-        Figures = FiguresIn(blocks).ToValueList();
+        var drawn = DrawnIn(blocks).ToList();
+        Figures = drawn.OfType<Block.Figure>().ToValueList();
+        Statements = drawn.OfType<Block.Statement>().ToValueList();
         var explained = new HashSet<string>();
         var said = new HashSet<string>();
-        foreach (var figure in Figures)
+        foreach (var block in drawn)
         {
-            var room = Math.Max(PicturePlan.SmallestWidth, Share(width, figure));
-            var pictures = PicturePlan.For(figure.Exhibit, room, null, areAlone ? [] : explained);
-            _pictures[figure.Number] = Described(pictures, figure.Options.Alt);
-            var notes = HandNotes.Of(figure.Exhibit);
-            _notes[figure.Number] = notes;
-            if (notes.General is { } general && said.Add(general))
-            {
-                _cautions[figure.Number] = general;
-            }
+            Draw(block, width, areAlone ? [] : explained, said);
         }
     }
 
@@ -66,6 +62,18 @@ internal sealed class PicturedLesson
     /// <summary>Its figures in order, also those in lists and quotes.</summary>
     public ValueList<Block.Figure> Figures { get; }
 
+    /// <summary>Its claims in order, also those in lists and quotes.</summary>
+    public ValueList<Block.Statement> Statements { get; }
+
+    /// <summary>The neck that shows the first counterexample of a claim, and whether it stands beside it; null for none.</summary>
+    public (Picture Picture, bool IsAside)? NeckOf(Block.Statement statement) => _necks[statement.Number];
+
+    /// <summary>Every drawing.</summary>
+    public IEnumerable<Picture> Pictures =>
+        Figures
+            .SelectMany(figure => PicturesOf(figure))
+            .Concat(Statements.Select(NeckOf).Where(neck => neck is not null).Select(neck => neck!.Value.Picture));
+
     /// <summary>The pictures of a figure.</summary>
     public ValueList<Picture> PicturesOf(Block.Figure figure) => _pictures[figure.Number];
 
@@ -78,6 +86,18 @@ internal sealed class PicturedLesson
 
     /// <summary>Every picture with the name of its file, without ending: the lesson, the number of the figure, what it shows.</summary>
     public IEnumerable<(string Name, Picture Picture)> NamedPictures(string lessonName) =>
+        NamedFigures(lessonName)
+            .Concat(
+                from statement in Statements
+                let neck = NeckOf(statement)
+                where neck is not null
+                select (
+                    string.Create(CultureInfo.InvariantCulture, $"{lessonName}-claim-{statement.Number}"),
+                    neck.Value.Picture
+                )
+            );
+
+    private IEnumerable<(string Name, Picture Picture)> NamedFigures(string lessonName) =>
         from figure in Figures
         from named in PicturesOf(figure).Select((picture, at) => (picture, at))
         let before = PicturesOf(figure).Take(named.at).Count(other => other.Kind == named.picture.Kind)
@@ -86,6 +106,26 @@ internal sealed class PicturedLesson
             string.Create(CultureInfo.InvariantCulture, $"{lessonName}-{figure.Number}-{named.picture.Kind}{place}"),
             named.picture
         );
+
+    private void Draw(Block block, double width, HashSet<string> explained, HashSet<string> said)
+    {
+        if (block is Block.Figure figure)
+        {
+            var room = Math.Max(PicturePlan.SmallestWidth, Share(width, figure));
+            var pictures = PicturePlan.For(figure.Exhibit, room, null, explained);
+            _pictures[figure.Number] = Described(pictures, figure.Options.Alt);
+            var notes = HandNotes.Of(figure.Exhibit);
+            _notes[figure.Number] = notes;
+            if (notes.General is { } general && said.Add(general))
+            {
+                _cautions[figure.Number] = general;
+            }
+        }
+        else if (block is Block.Statement statement)
+        {
+            _necks[statement.Number] = StatementPicture.Of(statement.Verdict, width, explained);
+        }
+    }
 
     // Two halves, or three thirds, fill the width together with the room between them.
     private static double Share(double width, Block.Figure figure) =>
@@ -102,14 +142,14 @@ internal sealed class PicturedLesson
                 )
                 .ToValueList();
 
-    private static IEnumerable<Block.Figure> FiguresIn(IEnumerable<Block> blocks) =>
+    private static IEnumerable<Block> DrawnIn(IEnumerable<Block> blocks) =>
         blocks.SelectMany(block =>
             block switch
             {
-                Block.Figure figure => [figure],
-                Block.Quote quote => FiguresIn(quote.Content),
-                Block.Listing list => list.Entries.SelectMany(entry => FiguresIn(entry)),
-                _ => Enumerable.Empty<Block.Figure>(),
+                Block.Figure or Block.Statement => [block],
+                Block.Quote quote => DrawnIn(quote.Content),
+                Block.Listing list => list.Entries.SelectMany(entry => DrawnIn(entry)),
+                _ => Enumerable.Empty<Block>(),
             }
         );
 }

@@ -5,10 +5,20 @@ using Fretloom.Pages.Documents;
 namespace Fretloom.Pages.Html;
 
 /// <summary>Writes the blocks of a lesson as HTML.</summary>
-internal sealed class BlockHtml(HtmlText html, PicturedLesson pictured)
+internal sealed class BlockHtml
 {
+    private readonly HtmlText _html;
     private readonly Outline _outline = new();
-    private readonly FigureHtml _figures = new(html, pictured);
+    private readonly FigureHtml _figures;
+    private readonly StatementHtml _statements;
+
+    /// <summary>Writes into an HTML text.</summary>
+    public BlockHtml(HtmlText html, PicturedLesson pictured)
+    {
+        _html = html;
+        _figures = new FigureHtml(html, pictured);
+        _statements = new StatementHtml(html, pictured, _figures);
+    }
 
     /// <summary>Writes blocks, each heading opening a section that ends before the next heading of its level.</summary>
     public void WriteSections(ValueList<Block> blocks)
@@ -27,11 +37,11 @@ internal sealed class BlockHtml(HtmlText html, PicturedLesson pictured)
             var level = _outline.LevelOf(heading.Level);
             Close(level);
             var id = string.Create(CultureInfo.InvariantCulture, $"section-{++sections}");
-            html.Open("section", ("aria-labelledby", id)).Line();
+            _html.Open("section", ("aria-labelledby", id)).Line();
             open.Push(level);
-            html.Open(ElementOf(level), ("id", id));
-            InlineHtml.Write(html, heading.Content);
-            html.Close().Line();
+            _html.Open(ElementOf(level), ("id", id));
+            InlineHtml.Write(_html, heading.Content);
+            _html.Close().Line();
         }
 
         Close(0);
@@ -41,7 +51,7 @@ internal sealed class BlockHtml(HtmlText html, PicturedLesson pictured)
             while (open.TryPeek(out var last) && last >= level)
             {
                 open.Pop();
-                html.Close().Line();
+                _html.Close().Line();
             }
         }
     }
@@ -75,59 +85,63 @@ internal sealed class BlockHtml(HtmlText html, PicturedLesson pictured)
         switch (block)
         {
             case Block.Heading heading:
-                html.Open(ElementOf(_outline.LevelOf(heading.Level)));
-                InlineHtml.Write(html, heading.Content);
-                html.Close();
+                _html.Open(ElementOf(_outline.LevelOf(heading.Level)));
+                InlineHtml.Write(_html, heading.Content);
+                _html.Close();
                 break;
             case Block.Paragraph paragraph:
-                html.Open("p");
-                InlineHtml.Write(html, paragraph.Content);
-                html.Close();
+                _html.Open("p");
+                InlineHtml.Write(_html, paragraph.Content);
+                _html.Close();
                 break;
             case Block.Listing list:
                 Listing(list);
                 break;
             case Block.Quote quote:
-                html.Open("blockquote");
+                _html.Open("blockquote");
                 WriteAll(quote.Content);
-                html.Close();
+                _html.Close();
                 break;
             case Block.Code code:
-                html.Open("pre", ("tabindex", "0")).Element("code", code.Characters).Close();
+                _html.Open("pre", ("tabindex", "0")).Element("code", code.Characters).Close();
                 break;
             case Block.Table table:
                 Table(table);
                 break;
             case Block.Rule:
-                html.Empty("hr");
+                _html.Empty("hr");
                 break;
             case Block.Figure figure:
                 _figures.Write(figure);
                 break;
+            case Block.Statement statement:
+                _statements.Write(statement);
+                break;
             case Block.Problem problem:
-                html.Open("aside", ("class", "problem"))
+                _html
+                    .Open("aside", ("class", "problem"))
                     .Element("strong", string.Create(CultureInfo.InvariantCulture, $"Line {problem.Line}"))
                     .Element("p", problem.Message)
                     .Close();
                 break;
         }
 
-        html.Line();
+        _html.Line();
     }
 
     private void Listing(Block.Listing list)
     {
         var start = list.FirstNumber is { } first and not 1 ? first.ToString(CultureInfo.InvariantCulture) : null;
-        html.Open(list.FirstNumber is null ? "ul" : "ol", ("start", start));
+        _html.Open(list.FirstNumber is null ? "ul" : "ol", ("start", start));
         foreach (var entry in list.Entries)
         {
             var isTask = entry is [Block.Paragraph { Content: [Inline.Checkbox, ..] }, ..];
-            html.Open("li", ("class", isTask ? "task" : null));
+            _html.Open("li", ("class", isTask ? "task" : null));
             foreach (var row in FigureRows.Of(entry))
             {
                 if (list.IsTight && row is [Block.Paragraph paragraph])
                 {
-                    InlineHtml.Write(html, paragraph.Content);
+                    InlineHtml.Write(_html, paragraph.Content);
                 }
                 else
                 {
@@ -135,29 +149,29 @@ internal sealed class BlockHtml(HtmlText html, PicturedLesson pictured)
                 }
             }
 
-            html.Close();
+            _html.Close();
         }
 
-        html.Close();
+        _html.Close();
     }
 
     private void Table(Block.Table table)
     {
-        html.Open("div", ("class", "scroll"), ("tabindex", "0"), ("role", "group"), ("aria-label", "Table"));
-        html.Open("table").Open("thead");
+        _html.Open("div", ("class", "scroll"), ("tabindex", "0"), ("role", "group"), ("aria-label", "Table"));
+        _html.Open("table").Open("thead");
         Row(table.Header, "th", table.Columns);
-        html.Close().Open("tbody");
+        _html.Close().Open("tbody");
         foreach (var row in table.Rows)
         {
             Row(row, "td", table.Columns);
         }
 
-        html.Close().Close().Close();
+        _html.Close().Close().Close();
     }
 
     private void Row(ValueList<ValueList<Inline>> cells, string name, ValueList<ColumnAlignment> columns)
     {
-        html.Open("tr");
+        _html.Open("tr");
         for (var at = 0; at < cells.Count; at++)
         {
             var side = columns[at] switch
@@ -166,11 +180,11 @@ internal sealed class BlockHtml(HtmlText html, PicturedLesson pictured)
                 ColumnAlignment.End => "end",
                 _ => null,
             };
-            html.Open(name, ("scope", name == "th" ? "col" : null), ("class", side));
-            InlineHtml.Write(html, cells[at]);
-            html.Close();
+            _html.Open(name, ("scope", name == "th" ? "col" : null), ("class", side));
+            InlineHtml.Write(_html, cells[at]);
+            _html.Close();
         }
 
-        html.Close().Line();
+        _html.Close().Line();
     }
 }

@@ -48,7 +48,7 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
 
         for (var at = 0; at < pictures.Count; at++)
         {
-            Picture(pictures[at], $"{Id(figure)}-{Number(at + 1)}");
+            WritePicture(pictures[at], $"{Id(figure)}-{Number(at + 1)}");
         }
 
         if (RunningLines.NoteOn(figure.Exhibit, pictured.Front) is { Length: > 0 } note)
@@ -57,7 +57,7 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
         }
 
         Notes(pictured.NotesOn(figure));
-        Words(pictures);
+        WriteWords(pictures);
         html.Close();
     }
 
@@ -93,7 +93,8 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
 
     private static string Id(Block.Figure figure) => "figure-" + Number(figure.Number);
 
-    private void Picture(Picture picture, string id)
+    /// <summary>Writes one drawing.</summary>
+    public void WritePicture(Picture picture, string id)
     {
         html.Open(
                 "div",
@@ -107,8 +108,8 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
         html.Raw(SvgWriter.Write(picture.Drawing, SvgTheme.Screen, id, isAlone: false)).Close().Line();
     }
 
-    // What all pictures of the figure show, for those who do not see them and for those who want to copy it.
-    private void Words(ValueList<Picture> pictures)
+    /// <summary>Writes what pictures show, for those who do not see them and for those who want to copy it.</summary>
+    public void WriteWords(ValueList<Picture> pictures)
     {
         if (pictures.Count == 0)
         {
@@ -152,7 +153,8 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured)
         html.Close().Close().Close().Line();
     }
 
-    private static string Drawn(double width) =>
+    /// <summary>The width a drawing is made for, as a style.</summary>
+    public static string Drawn(double width) =>
         string.Create(CultureInfo.InvariantCulture, $"--drawn: {Math.Round(width, 2)}pt");
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);

@@ -50,10 +50,12 @@ public sealed record HandoutPicture
     internal string Arguments =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{Source}, share: {Share}, width: {(WidthPt is { } points ? FormattableString.Invariant($"{points}pt") : "none")}, note: {TypstMarkup.Text(Note).OrNone}, cautions: ({string.Concat(Cautions.Select(caution => TypstMarkup.Text(caution).Bracketed + ", "))})"
+            $"{Source}, share: {Share}, width: {Width}, note: {TypstMarkup.Text(Note).OrNone}, cautions: ({string.Concat(Cautions.Select(caution => TypstMarkup.Text(caution).Bracketed + ", "))})"
         );
 
-    internal string ToAside(TypstMarkup words) => $"aside({Source}, words: {words.OrNone})";
+    internal string ToAside(TypstMarkup words) => $"aside({Source}, width: {Width}, words: {words.OrNone})";
+
+    private string Width => WidthPt is { } points ? FormattableString.Invariant($"{points}pt") : "none";
 
     private string Source =>
         $"{TypstMarkup.Literal("/" + Path.TrimStart('/'))}, alt: {TypstMarkup.Literal(AlternativeText)}";

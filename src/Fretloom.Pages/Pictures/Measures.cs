@@ -24,6 +24,10 @@ internal readonly record struct Measures(double Spacing)
 
     public double RingRadius => 0.43 * Spacing;
 
+    public double CulpritRadius => 0.56 * Spacing;
+
+    public double CulpritLine => 0.07 * Spacing;
+
     public double BandRadius => 0.43 * Spacing;
 
     public double StitchLine => 0.04 * Spacing;

@@ -60,6 +60,9 @@ internal sealed class NeckContent
 
     public IEnumerable<double> HalfTurnCentres => _exhibit.Symmetries?.HalfTurnCentres ?? [];
 
+    /// <summary>What shows that a claim is false; null where no claim is spoken of.</summary>
+    public Culprits? Culprits => _exhibit.Culprits;
+
     /// <summary>The notes with a mark, string by string from the far side, frets ascending.</summary>
     public ValueList<NeckNote> Notes { get; }
 

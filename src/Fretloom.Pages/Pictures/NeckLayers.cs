@@ -67,6 +67,7 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
             new("halos", fingers.Halos.ToValueList()),
             new("marks", Marks().ToValueList()),
             new("fingers", fingers.Numerals.ToValueList()),
+            new("culprits", (content.Culprits is { } culprits ? CulpritRings.On(frame, culprits) : []).ToValueList()),
             new("half-turn centres", Centres.Select(Point).ToValueList()),
             new("string names", Names().ToValueList()),
             new("fret numbers", Numbers().ToValueList()),

@@ -58,6 +58,15 @@ internal static class NeckLegend
             yield return new LegendItem((x, y) => Emblem.Hinge(x + 2, y + 6, y - 6), 10, "hinge");
         }
 
+        if (content.Culprits is not null)
+        {
+            yield return new LegendItem(
+                (x, y) => CulpritRings.Around(x, y, Small),
+                2 * Small.CulpritRadius,
+                CulpritRings.Words
+            );
+        }
+
         if (content.HalfTurnCentres.Any())
         {
             yield return new LegendItem(Emblem.HalfTurn, Emblem.HalfTurnWidth, "half-turn");

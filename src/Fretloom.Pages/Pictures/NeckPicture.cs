@@ -99,11 +99,14 @@ internal static class NeckPicture
         );
     }
 
+    /// <summary>Whether a neck drawn in a width takes a single row.</summary>
+    public static bool IsOneRow(NeckContent content, double width) => RowsOf(content, width).Rows.Count == 1;
+
     private static double HeadRoom(NeckContent content, FretRange range) =>
         content.HalfTurnCentres.Any(centre => centre >= range.First - 0.5 && centre <= range.Last + 0.5)
             ? Emblem.HalfTurnHeight + 4
         : content.Map.Instrument.Capo > 0 && range.First <= 1 ? 16
-        : content.HasFingersBeside ? 4
+        : content.HasFingersBeside || content.Culprits is not null ? 4
         : 2;
 
     private static double OpenWidth(Measures measures, bool hasOpenStrings) =>

@@ -68,6 +68,11 @@ internal static class NeckWords
             roles.Add("in the chord");
         }
 
+        if (content.Culprits?.Spots.Contains(note.Spot) == true)
+        {
+            roles.Add(CulpritRings.Words);
+        }
+
         var finger = content.FingerAt(note.Spot);
         if (finger.Length > 0 && !content.HasFingersInside)
         {
@@ -98,6 +103,12 @@ internal static class NeckWords
         foreach (var shape in content.Chosen)
         {
             yield return Shape(content, shape);
+        }
+
+        if (content.Culprits is { } culprits)
+        {
+            var places = culprits.Frets.Select(Place).Concat(culprits.Spots.Select(Spot));
+            yield return $"Ringed, {CulpritRings.Words}: {Wording.List(places)}.";
         }
 
         var centres = content.HalfTurnCentres.Select(Place).ToList();
@@ -133,11 +144,12 @@ internal static class NeckWords
             _ => $"{kind} frets: {Wording.List(frets)}.",
         };
 
+    private static string Spot(Spot spot) =>
+        $"string {Wording.Number(spot.String)} {(spot.Fret == 0 ? "open" : $"fret {Wording.Number(spot.Fret)}")}";
+
     private static string Shape(NeckContent content, Shape shape)
     {
-        var spots = shape.Spots.Select(spot =>
-            $"string {Wording.Number(spot.String)} {(spot.Fret == 0 ? "open" : $"fret {Wording.Number(spot.Fret)}")}{Fingers.After(content.FingerAt(spot))}"
-        );
+        var spots = shape.Spots.Select(spot => Spot(spot) + Fingers.After(content.FingerAt(spot)));
         return $"{Accidentals.Pretty(shape.Source.Name)}: {Wording.List(spots)}.";
     }
 

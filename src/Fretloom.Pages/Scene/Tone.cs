@@ -41,4 +41,7 @@ public enum Tone
 
     /// <summary>The column of an empty fret, hatched.</summary>
     Empty,
+
+    /// <summary>A line around what shows that a claim is false.</summary>
+    Fail,
 }

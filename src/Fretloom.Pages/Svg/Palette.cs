@@ -3,7 +3,7 @@ using Fretloom.Pages.Scene;
 namespace Fretloom.Pages.Svg;
 
 /// <summary>A colour for each tone, as CSS writes it.</summary>
-/// <remarks>Contrasts against the paper, by the WCAG 2 formula: light ink 16.8, quiet 6.7, line 3.7, focus 5.0; dark 14.0, 7.2, 4.1, 7.5.</remarks>
+/// <remarks>Contrasts against the paper, by the WCAG 2 formula: light ink 16.8, quiet 6.7, line 3.7, focus 5.0, fail 3.7; dark 14.0, 7.2, 4.1, 7.5, 7.6.</remarks>
 internal sealed record Palette(
     string Paper,
     string Ink,
@@ -15,7 +15,8 @@ internal sealed record Palette(
     string Focus,
     string OnFocus,
     string Band,
-    string Full
+    string Full,
+    string Fail
 )
 {
     public static Palette Light { get; } =
@@ -30,7 +31,8 @@ internal sealed record Palette(
             Focus: "#0072B2",
             OnFocus: "#FFFFFF",
             Band: "#D5E7F3",
-            Full: "#F6EBC8"
+            Full: "#F6EBC8",
+            Fail: "#D55E00"
         );
 
     public static Palette Dark { get; } =
@@ -45,7 +47,8 @@ internal sealed record Palette(
             Focus: "#56B4E9",
             OnFocus: "#000000",
             Band: "#12354A",
-            Full: "#37311C"
+            Full: "#37311C",
+            Fail: "#E69F00"
         );
 
     public static Palette Printed { get; } = Light with { Paper = "#FFFFFF" };
@@ -62,7 +65,8 @@ internal sealed record Palette(
             Focus: "#000000",
             OnFocus: "#FFFFFF",
             Band: "#FFFFFF",
-            Full: "#FFFFFF"
+            Full: "#FFFFFF",
+            Fail: "#000000"
         );
 
     /// <summary>The colours a browser gives to those who choose their own.</summary>
@@ -78,7 +82,8 @@ internal sealed record Palette(
             Focus: "CanvasText",
             OnFocus: "Canvas",
             Band: "Canvas",
-            Full: "Canvas"
+            Full: "Canvas",
+            Fail: "CanvasText"
         );
 
     public string Of(Tone tone) =>
@@ -95,6 +100,7 @@ internal sealed record Palette(
             Tone.OnFocus => OnFocus,
             Tone.Band => Band,
             Tone.Full => Full,
+            Tone.Fail => Fail,
             _ => Line,
         };
 }

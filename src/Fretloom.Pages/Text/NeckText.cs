@@ -8,7 +8,7 @@ namespace Fretloom.Pages.Text;
 
 /// <summary>
 /// A neck in characters: a line for each string, cells between the frets. The tonic stands in round brackets, members of
-/// the chord in angle brackets, notes of the shape in square ones.
+/// the chord in angle brackets, notes of the shape in square ones, what shows that a claim is false in braces.
 /// </summary>
 internal sealed class NeckText
 {
@@ -74,6 +74,13 @@ internal sealed class NeckText
         {
             yield return Row("", frets, fret => (Centred(Tick(fret), ' '), " "));
         }
+
+        if (_content.Culprits is { Frets: { Count: > 0 } culprits })
+        {
+            yield return Row("", frets, fret => (Centred(Hat(fret), ' '), Hat(fret + 0.5).PadLeft(1)));
+
+            string Hat(double place) => culprits.Contains(place) ? "^" : "";
+        }
     }
 
     /// <summary>A row of cells, each with the wire after it; mirrored as a whole for a left-handed player.</summary>
@@ -105,7 +112,12 @@ internal sealed class NeckText
     {
         var start = _content.Map.Instrument.String(number).StartsAtFret;
         var line = fret <= start ? ' ' : '─';
-        var cell = _notes.TryGetValue(new Spot(number, fret), out var note) ? Marked(note) : "";
+        var spot = new Spot(number, fret);
+        var isPlayed = _notes.TryGetValue(spot, out var note);
+        var cell =
+            _content.Culprits?.Spots.Contains(spot) == true ? $"{{{(isPlayed ? _content.LabelOf(note) : " ")}}}"
+            : isPlayed ? Marked(note)
+            : "";
         var wire =
             fret < start ? " "
             : fret == start ? "║"
@@ -173,6 +185,16 @@ internal sealed class NeckText
         if (_content.HasFingersInside && _content.Notes.Any(_content.IsOpen))
         {
             yield return "o open string";
+        }
+
+        if (_content.Culprits is { Spots.Count: > 0 })
+        {
+            yield return $"{{ }} {CulpritRings.Words}";
+        }
+
+        if (_content.Culprits is { Frets.Count: > 0 })
+        {
+            yield return $"^ {CulpritRings.Words}";
         }
 
         if (_content.Landmarks is { FullFrets.Count: > 0 })

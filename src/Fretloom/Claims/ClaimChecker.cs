@@ -36,6 +36,7 @@ public static class ClaimChecker
             survey.Failing,
             survey.Untested,
             survey.NotApplicable,
+            survey.ByKey,
             Failures.Of(survey, options.MostFailures),
             looks && survey.Verdict == Verdict.Fails ? Repairer.Of(survey, options, cancellation) : null,
             looks ? ElsewhereFinder.Of(survey, options, cancellation) : null

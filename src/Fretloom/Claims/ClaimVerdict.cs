@@ -1,3 +1,4 @@
+using Fretloom.Claims.Checking;
 using Fretloom.Neck;
 using Fretloom.Theory;
 
@@ -27,6 +28,7 @@ public enum Verdict
 /// <param name="Failing">Cases in which it is false.</param>
 /// <param name="Untested">Cases in which there is nothing to speak about.</param>
 /// <param name="NotApplicable">Further cases that it cannot be asked of: strings that are not there, shapes of another size.</param>
+/// <param name="ByKey">The same counts for each key, in the order of the sentence's keys.</param>
 /// <param name="Failures">Failing cases, the smallest first: fewest accidentals in the key, then lowest fret; a bounded number of them.</param>
 /// <param name="Repair">The shortest change found that makes it true; null when it is true or none was found.</param>
 /// <param name="Elsewhere">In which other keys and on which other string sets it is true; null when not asked for or nothing was tested.</param>
@@ -38,10 +40,33 @@ public sealed record ClaimVerdict(
     long Failing,
     long Untested,
     long NotApplicable,
+    ValueList<ClaimKeyResult> ByKey,
     ValueList<ClaimFailure> Failures,
     ClaimRepair? Repair,
     ClaimElsewhere? Elsewhere
-);
+)
+{
+    /// <summary>The verdict with its counts, without a full stop: <c>Holds in 12 of 12 keys</c>.</summary>
+    public string Summary => VerdictWords.Of(this);
+
+    /// <summary>How few cases decide the others, without a full stop: <c>12 keys, 1 distinct case: ...</c>; null when none decides another.</summary>
+    public string? DistinctWords => VerdictWords.Distinct(this);
+}
+
+/// <summary>What came of a claim in one key, on all string sets that it can be asked of.</summary>
+/// <param name="Key">The key.</param>
+/// <param name="Cases">String sets.</param>
+/// <param name="Failing">Those on which it is false.</param>
+/// <param name="Untested">Those on which there is nothing to speak about.</param>
+public sealed record ClaimKeyResult(Key Key, long Cases, long Failing, long Untested)
+{
+    /// <summary>What the claim comes to in this key.</summary>
+    public Verdict Verdict =>
+        Cases == 0 ? Verdict.DoesNotApply
+        : Failing > 0 ? Verdict.Fails
+        : Untested == Cases ? Verdict.NothingToTest
+        : Verdict.Holds;
+}
 
 /// <summary>A case in which a claim is false.</summary>
 /// <param name="Key">The key.</param>

@@ -61,6 +61,9 @@ public sealed record Exhibit
     /// <summary>The symmetries; null when not asked for.</summary>
     public Symmetries? Symmetries { get; init; }
 
+    /// <summary>What shows that a claim is false here; null where no claim is spoken of.</summary>
+    public Culprits? Culprits { get; init; }
+
     /// <summary>Which of the notes and shapes asked for are not to be found here, as a sentence; null when none is missing.</summary>
     public string? WhatIsMissing =>
         Shapes is { Count: 0 } ? "No shape fits" + Here

@@ -32,8 +32,8 @@ public static class ClaimPrinter
             KeyScope.EveryKey => "in every key",
             KeyScope.EveryMinorKey => "in every minor key",
             KeyScope.EveryMode => "in every mode",
-            KeyScope.EveryOf every => $"in every {KindOf(every.Kind)} key",
-            KeyScope.One one => $"in the key of {one.Key.Tonic} {KindOf(one.Key.Kind)}",
+            KeyScope.EveryOf every => $"in every {Print(every.Kind)} key",
+            KeyScope.One one => $"in the key of {one.Key.Tonic} {Print(one.Key.Kind)}",
             _ => throw new NotSupportedException(),
         };
 
@@ -52,8 +52,8 @@ public static class ClaimPrinter
     public static string Print(FretRange window) =>
         string.Create(CultureInfo.InvariantCulture, $"on frets {window.First} to {window.Last}");
 
-    /// <summary>The kind in a sentence; <c>minor</c> alone stands for all three forms.</summary>
-    internal static string KindOf(ScaleKind kind) => kind == ScaleKind.NaturalMinor ? "natural minor" : kind.Name;
+    /// <summary>A kind of key: <c>major</c>, <c>natural minor</c>; "minor" alone stands for all three forms.</summary>
+    public static string Print(ScaleKind kind) => kind == ScaleKind.NaturalMinor ? "natural minor" : kind.Name;
 
     private static string Capo(Instrument instrument) =>
         instrument.Capo == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $", with a capo at {instrument.Capo}");

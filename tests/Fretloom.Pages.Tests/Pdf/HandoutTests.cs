@@ -245,7 +245,13 @@ public class HandoutTests(TypstFixture typst)
                 )
                 + new Statement(StatementMark.Fails, Text("It fits."), Text("Fails in 1 of 2 keys"))
                 {
-                    Keys = [(Text("B♭"), false), (Text("F"), true)],
+                    Rows =
+                    [
+                        new StatementKeys(
+                            Text("major"),
+                            [(Text("B♭"), StatementMark.Fails), (Text("F"), StatementMark.Holds)]
+                        ),
+                    ],
                     Details = Text("In B♭ it does not."),
                 }.ToMarkup()
                 + TypstMarkup.Caution(Text("Take care"), Text("Never force it."))

@@ -34,6 +34,11 @@ internal sealed record Survey(
         : Untested == Cases ? Verdict.NothingToTest
         : Verdict.Holds;
 
+    /// <summary>The counts of each key.</summary>
+    public ValueList<ClaimKeyResult> ByKey =>
+        Keys.Select((key, at) => new ClaimKeyResult(key, PlacesThatFit, Columns[at].Failing, Columns[at].Untested))
+            .ToValueList();
+
     /// <summary>Its kinds of key, each once.</summary>
     public ValueList<ScaleKind> Kinds => Keys.Select(key => key.Kind).Distinct().ToValueList();
 

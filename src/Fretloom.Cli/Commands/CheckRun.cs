@@ -1,0 +1,144 @@
+using System.Globalization;
+using Fretloom.Claims;
+using Fretloom.Cli.Json;
+using Fretloom.Lessons;
+using Fretloom.Pages.Text;
+using Fretloom.Sentences;
+
+namespace Fretloom.Cli.Commands;
+
+/// <summary>Checks claims and tells what came of them. Ctrl-C stops a check.</summary>
+internal sealed class CheckRun(Terminal terminal) : IDisposable
+{
+    // A bar for less would only flicker.
+    private const long WorthABar = 300_000_000;
+    private const int Steps = 1000;
+
+    private readonly Interruption _interruption = new();
+
+    /// <summary>Checks the lines of the input, each as soon as it is read: the program that asks may wait for it before it asks again.</summary>
+    public int CheckLines()
+    {
+        var worst = ExitCode.Done;
+        while (terminal.Input.ReadLine() is { } line)
+        {
+            worst = Math.Max(worst, Check(line, isJson: true));
+            terminal.Output.Flush();
+        }
+
+        return worst;
+    }
+
+    /// <summary>Checks one claim.</summary>
+    /// <exception cref="OperationCanceledException">The user stopped it.</exception>
+    public int Check(string text, bool isJson)
+    {
+        var read = ClaimParser.Parse(text);
+        if (!read.IsRead)
+        {
+            return Explain(text, read.Errors[0], isJson);
+        }
+
+        if (ClaimCost.Of(read.Value).WhyNot(CheckOptions.Default.Budget) is { } refusal)
+        {
+            return terminal.Fail(refusal, isJson);
+        }
+
+        var verdict = Checked(read.Value);
+        if (isJson)
+        {
+            terminal.Print(CheckDocument.Of(verdict), Documents.Contract.CheckDocument);
+        }
+        else
+        {
+            terminal.Output.Write(ClaimText.Write(verdict, terminal.Width));
+        }
+
+        return verdict.Verdict is Verdict.Holds or Verdict.NothingToTest ? ExitCode.Done : ExitCode.Wrong;
+    }
+
+    /// <summary>Checks the claims of a lesson.</summary>
+    /// <exception cref="OperationCanceledException">The user stopped it.</exception>
+    public int CheckLesson(string path, bool isJson)
+    {
+        var lesson = Lesson.Load(path, _interruption.Token);
+        if (lesson.Diagnostics is [{ Line: 0 } whole])
+        {
+            return terminal.Fail(whole.Message, isJson);
+        }
+
+        if (isJson)
+        {
+            var document = new LessonCheckDocument(
+                path,
+                [.. lesson.Claims.Select(CheckDocument.Of)],
+                [.. lesson.Diagnostics.Select(DiagnosticDocument.Of)]
+            );
+            terminal.Print(document, Documents.Contract.LessonCheckDocument);
+        }
+        else
+        {
+            Tell(path, lesson);
+        }
+
+        return lesson.HasErrors ? ExitCode.Wrong : ExitCode.Done;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _interruption.Dispose();
+
+    private void Tell(string path, Lesson lesson)
+    {
+        foreach (var claim in lesson.Claims)
+        {
+            var asSaid = claim is { ExpectsFailure: true, IsAsExpected: true } ? " As the lesson says." : "";
+            terminal.Output.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"line {claim.Line}: {claim.Verdict.Summary}.{asSaid} {claim.Verdict.Sentence}"
+                )
+            );
+        }
+
+        if (lesson.Claims.Count == 0)
+        {
+            terminal.Output.WriteLine("No claims were checked.");
+        }
+
+        foreach (var found in lesson.Diagnostics)
+        {
+            terminal.Error.WriteLine($"{path}:{found}");
+        }
+    }
+
+    private ClaimVerdict Checked(ClaimSentence sentence)
+    {
+        var stop = _interruption.Token;
+        return ClaimCost.Of(sentence).Nanoseconds < WorthABar
+            ? ClaimChecker.Check(sentence, cancellation: stop)
+            : ProgressBar.Over(
+                "Checking",
+                show => ClaimChecker.Check(sentence, null, new Share(done => show((int)(Steps * done), Steps)), stop)
+            );
+    }
+
+    private int Explain(string text, SentenceError error, bool isJson)
+    {
+        if (isJson)
+        {
+            terminal.PrintError(error.Message, error.Column);
+        }
+        else
+        {
+            terminal.Explain(text, error);
+        }
+
+        return ExitCode.Misused;
+    }
+
+    /// <summary>Passes a share on at once, on whatever thread tells it.</summary>
+    private sealed class Share(Action<double> told) : IProgress<double>
+    {
+        public void Report(double value) => told(value);
+    }
+}

@@ -1,0 +1,8 @@
+using Fretloom.Claims;
+
+namespace Fretloom.Lessons.Syntax;
+
+/// <summary>A parsed claim that knows where it stands in the file.</summary>
+/// <param name="Sentence">The claim.</param>
+/// <param name="Offset">Where it begins, counted from 0.</param>
+public sealed record PlacedClaim(ClaimSentence Sentence, int Offset);

@@ -1,0 +1,92 @@
+using System.Globalization;
+using Fretloom.Claims;
+using Fretloom.Pages.Pictures;
+using Fretloom.Sentences;
+using Fretloom.Theory;
+
+namespace Fretloom.Pages.Statements;
+
+/// <summary>What is said of a claim beside its verdict.</summary>
+internal static class StatementWords
+{
+    private const int MostSetsNamed = 6;
+
+    /// <summary>The verdict with its counts, as a sentence without a full stop.</summary>
+    public static string Summary(ClaimVerdict verdict) => Accidentals.Pretty(verdict.Summary);
+
+    /// <summary>The keys in which it fails: <c>It fails in C, F and B♭ major.</c> Null when it fails in none, or in all that it speaks of.</summary>
+    public static string? FailingKeys(ClaimVerdict verdict)
+    {
+        var failing = verdict.ByKey.Where(result => result.Failing > 0).Select(result => result.Key).ToList();
+        if (failing.Count == 0 || failing.Count == verdict.ByKey.Count)
+        {
+            return null;
+        }
+
+        var kinds = failing
+            .GroupBy(key => key.Kind)
+            .Select(kind =>
+                kind.Count() == verdict.ByKey.Count(result => result.Key.Kind == kind.Key)
+                    ? $"every {ClaimPrinter.Print(kind.Key)} key"
+                    : $"{Wording.List(kind.Select(key => Accidentals.Pretty(key.Tonic.ToString())))} {ClaimPrinter.Print(kind.Key)}"
+            );
+        return $"It fails in {string.Join("; ", kinds)}.";
+    }
+
+    /// <summary>Cases that count for nothing, as a sentence; null when there are none.</summary>
+    public static string? NotApplicable(ClaimVerdict verdict) =>
+        verdict.NotApplicable == 0
+            ? null
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"It does not apply in {verdict.NotApplicable:N0} further {(verdict.NotApplicable == 1 ? "case" : "cases")}."
+            );
+
+    /// <summary>The first counterexample in words; null when there is none.</summary>
+    public static string? Why(ClaimVerdict verdict) =>
+        verdict.Failures is [var first, ..] ? Accidentals.Pretty(Placed(verdict, first)) : null;
+
+    /// <summary>What would make it true; null when that is not known.</summary>
+    public static string? Repair(ClaimVerdict verdict) =>
+        verdict.Repair is { } repair
+            ? repair.Message.Replace(
+                $"\"{repair.Words}\"",
+                $"“{Accidentals.Pretty(repair.Words)}”",
+                StringComparison.Ordinal
+            )
+            : null;
+
+    /// <summary>Where else it is true, and the nearest place where it is not, sentence by sentence.</summary>
+    public static IEnumerable<string> Elsewhere(ClaimVerdict verdict)
+    {
+        if (verdict.Elsewhere is not { } elsewhere)
+        {
+            yield break;
+        }
+
+        if (elsewhere.Kinds.Count > 0)
+        {
+            yield return $"Here it holds in every key of these kinds: {Wording.List(elsewhere.Kinds.Select(ClaimPrinter.Print))}.";
+        }
+
+        if (elsewhere.ListedSetsAsked > 0)
+        {
+            var sets = elsewhere.ListedSets;
+            var more = sets.Count > MostSetsNamed ? $" and {Wording.Number(sets.Count - MostSetsNamed)} more" : "";
+            var named = more.Length > 0 ? string.Join(", ", sets.Take(MostSetsNamed)) + more : Wording.List(sets);
+            yield return $"Of {Wording.Number(elsewhere.ListedSetsAsked)} listed string sets it holds on "
+                + (sets.Count == 0 ? "none." : $"{Wording.Number(sets.Count)}: {named}.");
+        }
+
+        if (elsewhere.NearestFailure is { } nearest)
+        {
+            yield return Accidentals.Pretty($"Nearest place where it does not hold: {nearest.Place}. {nearest.Why}");
+        }
+    }
+
+    // Where a claim speaks of many string sets, the one that fails is named first.
+    private static string Placed(ClaimVerdict verdict, ClaimFailure failure) =>
+        verdict.Sentence.Places is PlaceScope.On || failure.Why.Contains(failure.Place, StringComparison.Ordinal)
+            ? failure.Why
+            : $"On {failure.Place}: {failure.Why}";
+}
