@@ -268,15 +268,7 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
         var named = SetName().IsMatch(entry.Key) ? new NamedStrings(entry.Key, strings) : null;
         var isTaken = named is null || _read.StringSets.Any(set => set.Name.Equals(named.Name, IgnoringCase));
         var defaults = new ClaimDefaults(_read.Defaults.Instrument, null, named is null ? [] : [named]);
-        var tried = ClaimParser.Parse(
-            $"In every key, on the {entry.Key} strings, there is at least 1 full fret.",
-            defaults
-        );
-        if (
-            isTaken
-            || tried.Value?.Places is not PlaceScope.On on
-            || (on.Strings ?? defaults.Instrument.AllStrings) != strings
-        )
+        if (isTaken || !MeansThem($"the {entry.Key} strings") || !MeansThem($"{entry.Key} strings"))
         {
             found.Error(
                 entry.KeyOffset,
@@ -286,6 +278,11 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
         }
 
         _read = _read with { StringSets = [.. _read.StringSets, named!] };
+
+        bool MeansThem(string words) =>
+            ClaimParser.Parse($"In every key, on {words}, there is at least 1 full fret.", defaults).Value?.Places
+                is PlaceScope.On on
+            && (on.Strings ?? defaults.Instrument.AllStrings) == strings;
     }
 
     private const StringComparison IgnoringCase = StringComparison.OrdinalIgnoreCase;

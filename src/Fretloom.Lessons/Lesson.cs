@@ -55,26 +55,24 @@ public sealed class Lesson
     public Lesson InKey(Key key) => key == Key ? this : new Lesson(_parsed, key);
 
     /// <summary>Reads a lesson file.</summary>
-    /// <param name="text">The content.</param>
-    /// <param name="cancellation">Stops the check of a claim.</param>
-    /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static Lesson Parse(string text, CancellationToken cancellation = default) =>
-        Of(ParsedLesson.Read(new SourceText(text), cancellation));
+    public static Lesson Parse(string text) => Of(ParsedLesson.Read(new SourceText(text), CancellationToken.None));
 
     /// <summary>Reads the content of a lesson file, at most <see cref="SourceText.MaxBytes"/> bytes of UTF-8.</summary>
-    /// <param name="bytes">The content.</param>
-    /// <param name="cancellation">Stops the check of a claim.</param>
-    /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static Lesson Decode(ReadOnlySpan<byte> bytes, CancellationToken cancellation = default) =>
+    public static Lesson Decode(ReadOnlySpan<byte> bytes) => Decode(bytes, CancellationToken.None);
+
+    private static Lesson Decode(ReadOnlySpan<byte> bytes, CancellationToken cancellation) =>
         SourceText.Decode(bytes, out var error) is { } source
             ? Of(ParsedLesson.Read(source, cancellation))
             : Of(ParsedLesson.Failed(error!.Value));
 
     /// <summary>Reads a lesson file; a file that cannot be read is an error among <see cref="Diagnostics"/>.</summary>
+    public static Lesson Load(string path) => LoadUnlessStopped(path, CancellationToken.None);
+
+    /// <summary>The same, for a lesson whose claims may take a while.</summary>
     /// <param name="path">The file.</param>
     /// <param name="cancellation">Stops the check of a claim.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static Lesson Load(string path, CancellationToken cancellation = default)
+    public static Lesson LoadUnlessStopped(string path, CancellationToken cancellation)
     {
         try
         {

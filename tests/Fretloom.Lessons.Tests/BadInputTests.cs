@@ -57,9 +57,12 @@ public class BadInputTests
         "```shwo\nthe notes of the key\n```",
         "4:4: error: 'shwo' is not a kind of block; did you mean 'show'?"
     )]
-    [InlineData("```claim\nIn every key.\n```", "4:4: error: 'claim' blocks are not part of this version yet.")]
+    [InlineData("```play\nthe scale\n```", "4:4: error: 'play' blocks are not part of this version yet.")]
     [InlineData("```play\nthe triads\n```", "4:4: error: 'play' blocks are not part of this version yet.")]
-    [InlineData("```csharp\nx\n```", "4:4: error: 'csharp' is not a kind of block; expected one of: show, text.")]
+    [InlineData(
+        "```csharp\nx\n```",
+        "4:4: error: 'csharp' is not a kind of block; expected one of: show, claim, text."
+    )]
     [InlineData("```show the triads\n```", "4:9: error: Write the sentence on the line below 'show'.")]
     [InlineData("```show\n\n```", "4:1: error: The block is empty;")]
     [InlineData("```show\ncaption: C\n```", "4:1: error: The block is empty;")]

@@ -40,7 +40,7 @@ internal static class CheckCommand
         });
         command.SetAction(parsed =>
         {
-            using var run = new CheckRun(terminal);
+            var run = new CheckRun(terminal);
             var words = parsed.GetValue(claim) ?? [];
             var isJson = parsed.GetValue(json);
             return parsed.GetValue(lines) ? run.CheckLines()

@@ -8,13 +8,11 @@ using Fretloom.Sentences;
 namespace Fretloom.Cli.Commands;
 
 /// <summary>Checks claims and tells what came of them. Ctrl-C stops a check.</summary>
-internal sealed class CheckRun(Terminal terminal) : IDisposable
+internal sealed class CheckRun(Terminal terminal)
 {
     // A bar for less would only flicker.
     private const long WorthABar = 300_000_000;
     private const int Steps = 1000;
-
-    private readonly Interruption _interruption = new();
 
     /// <summary>Checks the lines of the input, each as soon as it is read: the program that asks may wait for it before it asks again.</summary>
     public int CheckLines()
@@ -61,7 +59,8 @@ internal sealed class CheckRun(Terminal terminal) : IDisposable
     /// <exception cref="OperationCanceledException">The user stopped it.</exception>
     public int CheckLesson(string path, bool isJson)
     {
-        var lesson = Lesson.Load(path, _interruption.Token);
+        using var interruption = new Interruption();
+        var lesson = Lesson.LoadUnlessStopped(path, interruption.Token);
         if (lesson.Diagnostics is [{ Line: 0 } whole])
         {
             return terminal.Fail(whole.Message, isJson);
@@ -83,9 +82,6 @@ internal sealed class CheckRun(Terminal terminal) : IDisposable
 
         return lesson.HasErrors ? ExitCode.Wrong : ExitCode.Done;
     }
-
-    /// <inheritdoc/>
-    public void Dispose() => _interruption.Dispose();
 
     private void Tell(string path, Lesson lesson)
     {
@@ -111,9 +107,11 @@ internal sealed class CheckRun(Terminal terminal) : IDisposable
         }
     }
 
-    private ClaimVerdict Checked(ClaimSentence sentence)
+    // Only while it works: a program that waits for a line ends by itself when it is told to.
+    private static ClaimVerdict Checked(ClaimSentence sentence)
     {
-        var stop = _interruption.Token;
+        using var interruption = new Interruption();
+        var stop = interruption.Token;
         return ClaimCost.Of(sentence).Nanoseconds < WorthABar
             ? ClaimChecker.Check(sentence, cancellation: stop)
             : ProgressBar.Over(

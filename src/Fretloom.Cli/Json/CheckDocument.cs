@@ -106,7 +106,7 @@ public sealed record ElsewhereDocument(
     IReadOnlyList<string> Kinds,
     IReadOnlyList<string> ListedSets,
     int ListedSetsAsked,
-    ClaimFailureDocument? NearestFailure
+    ClaimFailureDocument? NearestFailure = null
 )
 {
     internal static ElsewhereDocument Of(ClaimElsewhere elsewhere) =>

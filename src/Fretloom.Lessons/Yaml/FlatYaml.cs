@@ -61,6 +61,14 @@ internal static class FlatYaml
         {
             found.Error(Place(problem.Start), Sentence(problem));
         }
+        catch (InvalidOperationException)
+        {
+            // The scanner gives up so on some texts that are no YAML, without a place.
+            found.Error(
+                offsetOf(1, 1),
+                "These lines cannot be read; put values that hold special characters in quotes."
+            );
+        }
 
         return entries;
 

@@ -42,7 +42,7 @@ public sealed class HandoutBuilder : IDisposable
         CancellationToken cancellation = default
     )
     {
-        var home = Lesson.Load(path, cancellation);
+        var home = Lesson.LoadUnlessStopped(path, cancellation);
         var lessons = options.Keys.For(home).Select(home.InKey).ToList();
         var found = lessons.SelectMany(lesson => lesson.Diagnostics).Distinct();
         var diagnostics = found.OrderBy(one => one.Line).ThenBy(one => one.Column).ToValueList();

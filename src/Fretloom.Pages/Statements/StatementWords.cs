@@ -39,7 +39,7 @@ internal static class StatementWords
             ? null
             : string.Create(
                 CultureInfo.InvariantCulture,
-                $"It does not apply in {verdict.NotApplicable:N0} further {(verdict.NotApplicable == 1 ? "case" : "cases")}."
+                $"In {verdict.NotApplicable:N0}{(verdict.Cases == 0 ? "" : " further")} {(verdict.NotApplicable == 1 ? "case" : "cases")} it does not apply."
             );
 
     /// <summary>The first counterexample in words; null when there is none.</summary>
