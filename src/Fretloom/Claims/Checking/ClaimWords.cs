@@ -89,7 +89,7 @@ internal static class ClaimWords
     public static string Every(ScaleKind kind) => ClaimPrinter.Print(new KeyScope.EveryOf(kind));
 
     /// <summary>The kind in a sentence: <c>natural minor</c>.</summary>
-    public static string Of(ScaleKind kind) => ClaimPrinter.KindOf(kind);
+    public static string Of(ScaleKind kind) => ClaimPrinter.Print(kind);
 
     public static string List(IEnumerable<string> words)
     {
