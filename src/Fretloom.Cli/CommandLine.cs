@@ -81,6 +81,7 @@ internal static class CommandLine
             Commands.ShowCommand.Create(terminal),
             Commands.FingerCommand.Create(terminal),
             Commands.CheckCommand.Create(terminal),
+            Commands.DiscoverCommand.Create(terminal),
             Commands.BuildCommand.Create(terminal),
             Commands.DemoCommand.Create(terminal),
             new VersionOption(),

@@ -36,6 +36,12 @@ internal static class Examples
             "fretloom check lessons/three-frets-that-carry-the-key.md",
             "fretloom check --lines < claims.txt",
         ],
+        ["discover"] =
+        [
+            "fretloom discover \"on a guitar, on strings 4-1, in every major key\"",
+            "fretloom discover \"on a ukulele, in every key\" --count 10 --out report.html",
+            "fretloom discover \"on a bass, in every minor key\" --json",
+        ],
         ["build"] =
         [
             "fretloom build lessons/straight-across-is-four.md",

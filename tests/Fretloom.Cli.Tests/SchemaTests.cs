@@ -13,7 +13,7 @@ public class SchemaTests
     private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true };
 
     public static TheoryData<string> Names =>
-        ["show", "finger", "finger-request", "check", "check-lesson", "build", "demo", "error"];
+        ["show", "finger", "finger-request", "check", "check-lesson", "discover", "build", "demo", "error"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -47,6 +47,7 @@ public class SchemaTests
             "2",
             "--json"
         );
+        var discovered = Call.Fretloom("discover", "on a ukulele, on strings 3-1, in every major key", "--json");
         var built = Call.Fretloom("build", "missing.md", "--json");
         var checkedClaims = Call.FretloomReading(
             """
@@ -70,6 +71,7 @@ public class SchemaTests
             ("check-lesson", checkedLesson.Json),
             ("finger", fingered.Json),
             ("error", wrong.Json),
+            ("discover", discovered.Json),
             ("build", built.Json),
         ];
         var checks = printed.Select(one => (SchemaOf(one.Name).ToJsonString(), one.Document.GetRawText()));
@@ -95,6 +97,7 @@ public class SchemaTests
             "finger-request" => Documents.Contract.FingerRequestDocument,
             "check" => Documents.Contract.CheckDocument,
             "check-lesson" => Documents.Contract.LessonCheckDocument,
+            "discover" => Documents.Contract.DiscoverDocument,
             "build" => Documents.Contract.BuildDocument,
             "demo" => Documents.Contract.DemoDocument,
             _ => Documents.Contract.ErrorDocument,

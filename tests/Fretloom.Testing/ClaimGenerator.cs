@@ -3,6 +3,7 @@ using Fretloom.Claims;
 using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Shapes;
+using Fretloom.Theory;
 
 namespace Fretloom.Testing;
 
@@ -67,6 +68,12 @@ internal sealed class ClaimGenerator(PlaceScope place, FretRange? window)
             Gen.Select(Count, Noun, (count, noun) => (Claim)new Claim.ThereAre(count, noun)),
             Gen.Select(Noun, Noun, (one, other) => (Claim)new Claim.AsMany(one, other)),
             Gen.Const((Claim)new Claim.IsPalindromic()),
+            Gen.Const((Claim)new Claim.HasEqualSteps()),
+            Gen.Select(
+                Gen.OneOf([.. ScaleKind.All.Where(kind => kind.IsSevenNote)]),
+                Gen.Bool,
+                (kind, isNot) => (Claim)new Claim.KeyIs(kind, isNot)
+            ),
             Patterns,
             Gen.Select(Degree, Degree, Gen.Bool, (from, to, swaps) => (Claim)new Claim.CarriesDegree(from, to, swaps)),
             Gen.Select(FretSets, FretSets.Null(), (from, to) => (Claim)new Claim.CarriesFrets(from, to)),

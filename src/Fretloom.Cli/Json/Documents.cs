@@ -14,6 +14,7 @@ namespace Fretloom.Cli.Json;
 [JsonSerializable(typeof(FingerRequestDocument))]
 [JsonSerializable(typeof(CheckDocument))]
 [JsonSerializable(typeof(LessonCheckDocument))]
+[JsonSerializable(typeof(DiscoverDocument))]
 [JsonSerializable(typeof(BuildDocument))]
 [JsonSerializable(typeof(DemoDocument))]
 [JsonSerializable(typeof(ErrorDocument))]

@@ -1,3 +1,5 @@
+using Fretloom.Theory;
+
 namespace Fretloom.Claims;
 
 /// <summary>What a sentence says of one key on one string set.</summary>
@@ -30,6 +32,22 @@ public abstract record Claim
 
     /// <summary><c>the string set is palindromic</c>: its steps in semitones read the same both ways.</summary>
     public sealed record IsPalindromic : Claim;
+
+    /// <summary><c>the string set has equal steps</c>: every string is as many semitones above the next as any other.</summary>
+    public sealed record HasEqualSteps : Claim;
+
+    /// <summary><c>the key is major</c>, <c>the key is not harmonic minor</c>.</summary>
+    /// <param name="Kind">A kind of seven notes.</param>
+    /// <param name="IsNot">Whether it is any other kind.</param>
+    public sealed record KeyIs(ScaleKind Kind, bool IsNot = false) : Claim
+    {
+        /// <summary>A kind of seven notes.</summary>
+        /// <exception cref="ArgumentException">It has not seven notes.</exception>
+        public ScaleKind Kind { get; } =
+            Kind.IsSevenNote
+                ? Kind
+                : throw new ArgumentException($"A key has seven notes, {Kind} has not.", nameof(Kind));
+    }
 
     /// <summary><c>the key pattern of strings 4-2 has the same form as the key pattern of strings 3-1</c>.</summary>
     /// <param name="One">The strings of the first pattern; null for those chosen.</param>

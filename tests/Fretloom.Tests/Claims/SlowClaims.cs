@@ -31,6 +31,11 @@ internal sealed class SlowClaims(SlowPlace place, Key key, FretRange? window)
                 return Noun(many.One).Count == Noun(many.Other).Count;
             case Claim.IsPalindromic:
                 return IsPalindromic(place.Chosen.Select(open => open.Midi).ToList());
+            case Claim.HasEqualSteps:
+                return place.Chosen.Zip(place.Chosen.Skip(1), (far, near) => near.Midi - far.Midi).Distinct().Count()
+                    <= 1;
+            case Claim.KeyIs named:
+                return named.IsNot ? key.Kind != named.Kind : key.Kind == named.Kind;
             case Claim.PatternsHaveSameForm same:
                 return Shifts.Any(by => Agree(Strings(same.One), Strings(same.Other), (s, f) => (s, f + by)));
             case Claim.PatternIs pattern:

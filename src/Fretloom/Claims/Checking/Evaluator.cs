@@ -14,6 +14,8 @@ internal static class Evaluator
             Claim.ThereAre there => Outcomes.Of(there.Count.Admits(one.FretsOf(there.Noun).Count)),
             Claim.AsMany many => Outcomes.Of(one.FretsOf(many.One).Count == one.FretsOf(many.Other).Count),
             Claim.IsPalindromic => Outcomes.Of(one.Place.Strings.IsPalindromic),
+            Claim.HasEqualSteps => Outcomes.Of(one.Place.Strings.HasEqualSteps),
+            Claim.KeyIs key => Outcomes.Of(one.Key.Kind == key.Kind != key.IsNot),
             Claim.PatternsHaveSameForm same => Outcomes.Of(PatternClaims.HaveSameForm(one, same)),
             Claim.PatternIs pattern => Outcomes.Of(PatternClaims.Is(one, pattern)),
             Claim.CarriesDegree carries => Outcomes.Of(TurnClaims.CarriesDegree(one, carries)),

@@ -14,6 +14,10 @@ internal static class Explainer
             Claim.ThereAre there => OfCount(one, there),
             Claim.AsMany many => OfFretsAndNot(one, many),
             Claim.IsPalindromic => Palindrome(one.Place.Strings.Steps),
+            Claim.HasEqualSteps => Explanation.OfFrets(
+                $"the strings are tuned {string.Join(' ', one.Place.Strings.Steps)} semitones apart"
+            ),
+            Claim.KeyIs => Explanation.OfFrets($"the key is {ClaimWords.Of(one.Key.Kind)}"),
             Claim.PatternsHaveSameForm same => Explanation.OfFrets(
                 $"no motion along the neck carries {Pattern(one, same.One)} onto {Pattern(one, same.Other)}"
             ),

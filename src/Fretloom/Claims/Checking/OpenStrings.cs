@@ -20,6 +20,9 @@ internal sealed record OpenStrings(StringSet Numbers, ValueList<int> Opens)
     public ValueList<int> FromLowest =>
         Enumerable.Range(0, Count).OrderBy(at => Opens[at]).ThenBy(at => at).ToValueList();
 
+    /// <summary>Whether all steps are the same; not modulo 12.</summary>
+    public bool HasEqualSteps => Steps.Distinct().Count() < 2;
+
     public static OpenStrings Of(Instrument instrument, StringSet strings) =>
         new(strings, strings.Numbers.Select(number => instrument.String(number).Open.MidiNumber).ToValueList());
 

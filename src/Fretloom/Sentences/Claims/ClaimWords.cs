@@ -16,6 +16,8 @@ internal static class ClaimWords
             Claim.AsMany as_ =>
                 $"there are as many {FretWords.Noun(as_.One, isPlural: true)} as {FretWords.Noun(as_.Other, isPlural: true)}",
             Claim.IsPalindromic => "the string set is palindromic",
+            Claim.HasEqualSteps => "the string set has equal steps",
+            Claim.KeyIs key => $"the key is {(key.IsNot ? "not " : "")}{ClaimPrinter.Print(key.Kind)}",
             Claim.PatternsHaveSameForm same => $"{Pattern(same.One)} has the same form as {Pattern(same.Other)}",
             Claim.PatternIs pattern => PatternIs(pattern),
             Claim.CarriesDegree degrees => CarriesDegree(degrees),

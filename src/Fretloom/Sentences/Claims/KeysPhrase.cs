@@ -91,5 +91,6 @@ internal static class KeysPhrase
         return failure;
     }
 
-    private static bool IsAnyMinor(Token token, int count) => token.Is("minor") && count == 1;
+    /// <summary>Whether "minor" stands alone, which may be any of its three forms.</summary>
+    public static bool IsAnyMinor(Token token, int count) => token.Is("minor") && count == 1;
 }

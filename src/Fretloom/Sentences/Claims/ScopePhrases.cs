@@ -23,6 +23,30 @@ internal static class ScopePhrases
         return scope.Complete(at.Current) ?? (scope.Keys is null ? KeysUnsaid(at) : null);
     }
 
+    /// <summary>Reads phrases behind which nothing is claimed.</summary>
+    public static Failure? ReadAlone(Cursor at, Scope scope)
+    {
+        while (ReadOne(at, scope, out var failure))
+        {
+            if (failure is not null)
+            {
+                return failure;
+            }
+
+            at.Accept(TokenKind.Comma);
+        }
+
+        return at.Current.Kind != TokenKind.End
+                ? Failure.Expected(
+                    "keys ('in every major key') or a place ('on guitar strings 4-1')",
+                    at.Current,
+                    "in",
+                    "on"
+                )
+            : scope.Keys is null ? Failure.At(at.Current, "say in which keys, such as 'in every major key'")
+            : scope.Complete(at.Current);
+    }
+
     private static bool ReadOne(Cursor at, Scope scope, out Failure? failure)
     {
         var first = at.Current;

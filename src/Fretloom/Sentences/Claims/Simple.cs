@@ -52,11 +52,11 @@ internal static class Simple
         claim = null;
         if (at.Peek(1).Is("string"))
         {
-            claim = new Claim.IsPalindromic();
-            return Phrase.Read(at, "the", "string", "set", "is", "palindromic");
+            return Conditions.ReadStringSet(at, out claim);
         }
 
-        return at.Peek(1).Is("key") ? Patterns.Read(at, scope, out claim)
+        return at.Peek(1).Is("key") && at.Peek(2).Is("is") ? Conditions.ReadKey(at, out claim)
+            : at.Peek(1).Is("key") ? Patterns.Read(at, scope, out claim)
             : at.Peek(1).Is("gap") ? Gaps.ReadGap(at, scope, out claim)
             : FretSets.Begins(at) ? ReadFrets(at, scope, out claim)
             : at.Peek(1).Is("half-turn") ? HalfTurns.Read(at, scope, out claim)

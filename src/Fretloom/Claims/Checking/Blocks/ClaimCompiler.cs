@@ -32,6 +32,18 @@ internal sealed class ClaimCompiler
         return (code, new ClaimCompiler(code, keys, layout).Of(claim));
     }
 
+    /// <summary>Many claims in one program; what they have in common is worked out once.</summary>
+    public static (Code Code, ValueList<Answer> Answers) Compile(
+        IEnumerable<Claim> claims,
+        ValueList<Key> keys,
+        StringLayout layout
+    )
+    {
+        var code = new Code(keys.Count);
+        var compiler = new ClaimCompiler(code, keys, layout);
+        return (code, claims.Select(compiler.Of).ToValueList());
+    }
+
     private static bool IsKnown(object part) =>
         part switch
         {
@@ -53,6 +65,8 @@ internal sealed class ClaimCompiler
                 _code.Binary(Op.AreEqual, _frets.Count(_frets.Noun(many.One)), _frets.Count(_frets.Noun(many.Other)))
             ),
             Claim.IsPalindromic => True(_patterns.IsPalindromic),
+            Claim.HasEqualSteps => True(_patterns.HasEqualSteps),
+            Claim.KeyIs key => True(_patterns.KeyIs(key)),
             Claim.PatternsHaveSameForm same => True(_patterns.HaveSameForm(same)),
             Claim.PatternIs pattern => True(_patterns.Is(pattern)),
             Claim.CarriesDegree carries => True(_frets.CarriesDegree(carries)),

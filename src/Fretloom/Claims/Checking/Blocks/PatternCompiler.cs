@@ -32,6 +32,22 @@ internal sealed class PatternCompiler(Code code, KeyNotes[] keys, StringLayout l
         }
     }
 
+    /// <summary>Whether the steps between the chosen strings are all the same; in semitones, not modulo 12.</summary>
+    public int HasEqualSteps
+    {
+        get
+        {
+            var numbers = layout.Chosen.Numbers;
+            var steps = numbers
+                .Zip(numbers.Skip(1), (far, near) => code.Binary(Op.Subtract, code.Open(near), code.Open(far)))
+                .ToList();
+            return AreAllAlike(steps);
+        }
+    }
+
+    public int KeyIs(Claim.KeyIs claim) =>
+        code.Number(key => keys[key].Key.Kind == claim.Kind != claim.IsNot ? ushort.MaxValue : 0);
+
     public int HaveSameForm(Claim.PatternsHaveSameForm claim) =>
         AreAllAlike(Differences(layout.Resolve(claim.One), layout.Resolve(claim.Other)));
 

@@ -1,0 +1,173 @@
+namespace Fretloom.Claims.Discovery;
+
+/// <summary>A statement with the widest condition under which it is true.</summary>
+/// <param name="Candidate">The statement.</param>
+/// <param name="Say">Says of a statement that the condition suffices.</param>
+/// <param name="Converses">That it is necessary, the widest first, if it may be.</param>
+/// <param name="Score">By which laws are ranked.</param>
+internal sealed record FoundLaw(
+    Candidate Candidate,
+    Func<Statement, ClaimSentence> Say,
+    ValueList<ClaimSentence> Converses,
+    double Score
+)
+{
+    public ClaimSentence Sentence => Say(Candidate.Statement);
+}
+
+/// <summary>Looks for the widest condition of at most three simple parts under which a statement is never false.</summary>
+internal sealed class LawFinder
+{
+    private const int MostParts = 3;
+    private const int FewestTunings = 8;
+    private const double LeastShare = 0.1;
+    private const double MostSurprise = 4;
+    private const double ForExactness = 2;
+    private const double ForBeingTrueHere = 1;
+    private const double CostOfPart = 0.5;
+    private const int MostOfOneTemplate = 4;
+
+    private readonly Search _search;
+    private readonly List<(TuningCondition Condition, Row Places, int Count)> _conditions;
+
+    public LawFinder(Search search)
+    {
+        _search = search;
+        _conditions =
+        [
+            .. TuningCondition
+                .MetBy(Ground.StepsOf(search.Here))
+                .Select(condition => (condition, search.Ground.PlacesWhere(condition.IsMetBy)))
+                .Select(each => (each.condition, each.Item2, each.Item2.Total))
+                .Where(each => each.Total >= FewestTunings),
+        ];
+    }
+
+    /// <summary>The best laws, the best first.</summary>
+    public IEnumerable<DiscoveredClaim> Best(Lines lines, int count)
+    {
+        var found = AlikeGroup
+            .Of(_search.Candidates.Where(one => !one.IsTrivial))
+            .Select(group => (Law: Of(group.Best), group.All))
+            .Where(each => each.Law is not null)
+            .OrderByDescending(each => Math.Round(each.Law!.Score, 6))
+            .ThenBy(each => each.Law!.Candidate.Text.Length)
+            .ThenBy(each => each.Law!.Candidate.Text, StringComparer.Ordinal);
+        var taken = new List<DiscoveredClaim>();
+        foreach (var (law, all) in found)
+        {
+            if (taken.Count == count)
+            {
+                break;
+            }
+
+            if (
+                taken.Count(one => one.Kind == law!.Candidate.Statement.Template.Name) < MostOfOneTemplate
+                && lines.Law(law!, all) is { } line
+            )
+            {
+                taken.Add(line);
+            }
+        }
+
+        return taken;
+    }
+
+    private static int[] Checking_Steps(Search search) => Ground.StepsOf(search.Here);
+
+    /// <summary>The law of a statement; null when no condition is wide enough.</summary>
+    private FoundLaw? Of(Candidate candidate)
+    {
+        var (best, covered, kinds, keys) = ((TuningCondition?)null, 0.0, (List<int>)[], (KindCondition?)null);
+        foreach (var (condition, places, _) in _conditions)
+        {
+            var suffices = Enumerable
+                .Range(0, _search.Kinds.Count)
+                .Where(kind => !candidate.Truth.Fails.Meets(kind, places) && candidate.Truth.Holds.Meets(kind, places))
+                .ToList();
+            if (suffices.Count == 0)
+            {
+                continue;
+            }
+
+            var share = _search.Ground.Weigh(candidate.Truth.Holds.And(Cells(suffices, places)));
+            if (share > covered && Kinds(suffices) is { } said && said.Parts + condition.Parts <= MostParts)
+            {
+                (best, covered, kinds, keys) = (condition, share, suffices, said);
+            }
+        }
+
+        return best is null || covered < LeastShare * _search.Ground.Weigh(candidate.Truth.Holds)
+            ? null
+            : Law(candidate, best, kinds, keys!);
+    }
+
+    private FoundLaw Law(Candidate candidate, TuningCondition condition, List<int> kinds, KindCondition keys)
+    {
+        var strings = _search.Here.Strings.Count;
+        ClaimSentence Say(Statement one) =>
+            new(keys.Keys, condition.Tunings(strings), null, If([.. condition.Said, .. keys.Said], one.Anywhere));
+        var converses = Converses(candidate, condition, kinds, keys).ToValueList();
+        var score =
+            Math.Min(MostSurprise, candidate.Surprise)
+            + candidate.Worth
+            + (converses.Count > 0 ? ForExactness : 0)
+            + (candidate.IsTrueHere ? ForBeingTrueHere : 0)
+            - CostOfPart * (condition.Parts + keys.Parts);
+        return new FoundLaw(candidate, Say, converses, score);
+    }
+
+    /// <summary>In every key where that is so, and else in the keys of the law.</summary>
+    private IEnumerable<ClaimSentence> Converses(
+        Candidate candidate,
+        TuningCondition condition,
+        List<int> kinds,
+        KindCondition keys
+    )
+    {
+        if (condition.NamesSteps)
+        {
+            yield break;
+        }
+
+        var places = _conditions.First(each => each.Condition == condition).Places;
+        var all = Enumerable.Range(0, _search.Kinds.Count).ToList();
+        var everywhere = new PlaceScope.Tunings(_search.Here.Strings.Count);
+        var holds = candidate.Truth.Holds;
+        var claim = candidate.Statement.Anywhere;
+        if (keys.Claims is { } ofKey && holds.IsWithin(Cells(kinds, places)))
+        {
+            List<Claim> then = [.. condition.Claims, .. ofKey];
+            if (then.Count > 0)
+            {
+                yield return new ClaimSentence(Kinds(all)!.Keys, everywhere, null, If([claim], Joined(then)));
+            }
+        }
+
+        List<Claim> ofTuning = [.. condition.Claims];
+        if (ofTuning.Count > 0 && keys.Parts > 0 && holds.And(OfKinds(kinds)).IsWithin(Cells(kinds, places)))
+        {
+            yield return new ClaimSentence(keys.Keys, everywhere, null, If([.. keys.Said, claim], Joined(ofTuning)));
+        }
+    }
+
+    private KindCondition? Kinds(List<int> kinds) =>
+        KindCondition.Of([.. kinds.Select(kind => _search.Kinds[kind])], _search);
+
+    private Row Cells(List<int> kinds, Row places)
+    {
+        var row = new Row(_search.Kinds.Count, places.Places);
+        kinds.ForEach(kind => row.CopyInto(kind, places));
+        return row;
+    }
+
+    private Row OfKinds(List<int> kinds) => Cells(kinds, _search.Ground.PlacesWhere(_ => true));
+
+    private static Claim If(ValueList<Claim> conditions, Claim then) =>
+        conditions.Count == 0 ? then : new Claim.If(Joined(conditions), then);
+
+    private static Claim Joined(IReadOnlyList<Claim> claims) =>
+        claims.Count == 1 ? claims[0] : new Claim.And(claims.SelectMany(Flat).ToValueList());
+
+    private static IEnumerable<Claim> Flat(Claim claim) => claim is Claim.And and ? and.Parts : [claim];
+}

@@ -1,0 +1,48 @@
+namespace Fretloom.Claims.Discovery;
+
+/// <summary>A kind of statement, with what can stand in its gaps.</summary>
+/// <param name="Name">What it speaks of, for a reader.</param>
+/// <param name="Weight">How much it is worth in a lesson, beside how surprising it is; 0 to 4. A judgement of ours.</param>
+/// <param name="Claims">Every statement of the kind about some strings, in a fixed order.</param>
+/// <param name="Family">What statements share that are told in one line; null when each is told alone.</param>
+internal sealed record Template(
+    string Name,
+    double Weight,
+    Func<ChosenStrings, IEnumerable<Claim>> Claims,
+    Func<Claim, Claim>? Family = null
+);
+
+/// <summary>A candidate, as it is said of the target and of any tuning.</summary>
+/// <param name="Template">Its kind.</param>
+/// <param name="Here">With the target's string numbers.</param>
+/// <param name="Anywhere">With strings counted from 1.</param>
+internal sealed record Statement(Template Template, Claim Here, Claim Anywhere)
+{
+    /// <summary>All candidates, template by template.</summary>
+    public static IEnumerable<Statement> All(ChosenStrings here, ChosenStrings anywhere) =>
+        Templates.All.SelectMany(template =>
+            template.Claims(here).Zip(template.Claims(anywhere), (one, other) => new Statement(template, one, other))
+        );
+
+    /// <summary>Those of one family said in one claim; the others as they are.</summary>
+    public static IEnumerable<Statement> Folded(IEnumerable<Statement> statements) =>
+        statements
+            .GroupBy(one => (one.Template, Family: one.Template.Family?.Invoke(one.Here) ?? one.Here))
+            .Select(family => family.ToList())
+            .Select(family =>
+                family.Count == 1
+                    ? family[0]
+                    : new Statement(
+                        family[0].Template,
+                        new Claim.And(family.Select(one => one.Here).ToValueList()),
+                        new Claim.And(family.Select(one => one.Anywhere).ToValueList())
+                    )
+            );
+}
+
+/// <summary>Everything that is tried.</summary>
+internal static class Templates
+{
+    public static IReadOnlyList<Template> All { get; } =
+    [.. FretTemplates.All, .. PatternTemplates.All, .. ShapeTemplates.All, .. ShapePairTemplates.All];
+}

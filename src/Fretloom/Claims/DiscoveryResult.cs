@@ -1,0 +1,49 @@
+using Fretloom.Theory;
+
+namespace Fretloom.Claims;
+
+/// <summary>True statements that nobody asked for.</summary>
+/// <param name="Scope">Where they were looked for.</param>
+/// <param name="Tried">How many statements were tried.</param>
+/// <param name="True">How many of them are true here in all the keys.</param>
+/// <param name="Tunings">On how many tunings those that are true somewhere here were tried.</param>
+/// <param name="Laws">What is true of every tuning that meets a condition, the best first.</param>
+/// <param name="Landmarks">What is true here and rare elsewhere, the best first.</param>
+/// <param name="AtRandom">True statements in no order, to judge the landmarks by.</param>
+public sealed record DiscoveryResult(
+    DiscoveryScope Scope,
+    int Tried,
+    int True,
+    int Tunings,
+    ValueList<DiscoveredClaim> Laws,
+    ValueList<DiscoveredClaim> Landmarks,
+    ValueList<DiscoveredClaim> AtRandom
+);
+
+/// <summary>A true statement. It was read back and checked in every case.</summary>
+/// <param name="Sentence">The statement.</param>
+/// <param name="Summary">The same in fewer words, where a line says several things; null otherwise.</param>
+/// <param name="Cases">In how many cases it was checked.</param>
+/// <param name="Score">By which it is ranked; higher is better. Only scores of one list compare.</param>
+/// <param name="Kind">The kind of statement: <c>how many frets</c>.</param>
+/// <param name="Elsewhere">The share, from 0 to 1, of all tunings and kinds of key in which it is true, of those where it says anything.</param>
+/// <param name="AlsoSays">Other statements that are true in exactly the same cases, here and elsewhere.</param>
+/// <param name="NearestFailure">The nearest place where it is false; null when none was found.</param>
+/// <param name="Converse">Of a law: that the condition is also necessary, checked too; null when it is not.</param>
+public sealed record DiscoveredClaim(
+    ClaimSentence Sentence,
+    string? Summary,
+    long Cases,
+    double Score,
+    string Kind,
+    double Elsewhere,
+    ValueList<ClaimSentence> AlsoSays,
+    NearestFailure? NearestFailure,
+    ClaimSentence? Converse
+);
+
+/// <summary>A place where a statement is false.</summary>
+/// <param name="Kind">In keys of this kind.</param>
+/// <param name="Place">A listed string set, or a tuning by its steps from far to near: <c>steps 5 4 4</c>.</param>
+/// <param name="Semitones">By how many semitones the steps differ from the target's, all told.</param>
+public sealed record NearestFailure(ScaleKind Kind, string Place, int Semitones);
