@@ -14,6 +14,11 @@ internal sealed class CheckRun(Terminal terminal)
     private const long WorthABar = 300_000_000;
     private const int Steps = 1000;
 
+    private static readonly CheckOptions OnAllThreads = CheckOptions.Default with
+    {
+        Threads = Environment.ProcessorCount,
+    };
+
     /// <summary>Checks the lines of the input, each as soon as it is read: the program that asks may wait for it before it asks again.</summary>
     public int CheckLines()
     {
@@ -113,10 +118,16 @@ internal sealed class CheckRun(Terminal terminal)
         using var interruption = new Interruption();
         var stop = interruption.Token;
         return ClaimCost.Of(sentence).Nanoseconds < WorthABar
-            ? ClaimChecker.Check(sentence, cancellation: stop)
+            ? ClaimChecker.Check(sentence, OnAllThreads, null, stop)
             : ProgressBar.Over(
                 "Checking",
-                show => ClaimChecker.Check(sentence, null, new Share(done => show((int)(Steps * done), Steps)), stop)
+                show =>
+                    ClaimChecker.Check(
+                        sentence,
+                        OnAllThreads,
+                        new Share(done => show((int)(Steps * done), Steps)),
+                        stop
+                    )
             );
     }
 

@@ -8,6 +8,9 @@ internal static class NeckLegend
 {
     private static readonly Measures Small = new(17);
 
+    // A ring around nothing is drawn as large as the second ring of a mark.
+    private static readonly Measures Ring = new(13);
+
     public static IEnumerable<LegendItem> For(NeckContent content)
     {
         var marks = content.Notes.Select(content.MarkOf).ToList();
@@ -61,8 +64,8 @@ internal static class NeckLegend
         if (content.Culprits is not null)
         {
             yield return new LegendItem(
-                (x, y) => CulpritRings.Around(x, y, Small),
-                2 * Small.CulpritRadius,
+                (x, y) => CulpritRings.Around(x, y, Ring),
+                2 * Ring.CulpritRadius,
                 CulpritRings.Words
             );
         }

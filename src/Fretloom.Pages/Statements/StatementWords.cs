@@ -30,7 +30,7 @@ internal static class StatementWords
                     ? $"every {ClaimPrinter.Print(kind.Key)} key"
                     : $"{Wording.List(kind.Select(key => Accidentals.Pretty(key.Tonic.ToString())))} {ClaimPrinter.Print(kind.Key)}"
             );
-        return $"It fails in {string.Join("; ", kinds)}.";
+        return $"It fails in {string.Join("; in ", kinds)}.";
     }
 
     /// <summary>Cases that count for nothing, as a sentence; null when there are none.</summary>
