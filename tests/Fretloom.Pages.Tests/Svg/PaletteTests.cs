@@ -20,6 +20,7 @@ public class PaletteTests
         Assert.InRange(Contrast(palette, Tone.OnFocus, Tone.Focus), 4.5, 21);
         Assert.InRange(Contrast(palette, Tone.Line, Tone.Paper), 3, 21);
         Assert.InRange(Contrast(palette, Tone.ThreadEdge, Tone.Paper), 3, 21);
+        Assert.InRange(Contrast(palette, Tone.Fail, Tone.Paper), 3, 21);
         Assert.InRange(Contrast(palette, Tone.Focus, Tone.Band), 3, 21);
     }
 
