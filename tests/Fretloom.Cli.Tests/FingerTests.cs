@@ -185,6 +185,25 @@ public class FingerTests
         Assert.Contains("tpgether", call.Output, StringComparison.Ordinal);
     }
 
+    // A fret that is left out or misspelled must not become an open string.
+    [Theory]
+    [InlineData("""{"string": 4}""", "fret")]
+    [InlineData("""{"string": 4, "frett": 9}""", "fret")]
+    [InlineData("""{"string": 4, "fret": 9, "finger": 1}""", "finger")]
+    [InlineData("null", "Note 1 is missing; name its string and fret.")]
+    [InlineData("""{"string": 0, "fret": 9}""", "Note 1: there is no string 0, fret 9.")]
+    public void A_spot_that_is_not_whole_is_refused(string spot, string message)
+    {
+        var call = Call.FretloomReading($$"""{"spots": [{{spot}}]}""", "finger", "--lines");
+
+        Assert.Equal(2, call.Code);
+        Assert.Contains(
+            message,
+            call.Json.GetProperty("error").GetProperty("message").GetString(),
+            StringComparison.Ordinal
+        );
+    }
+
     [Fact]
     public void Turned_over_the_hand_finds_the_strings_the_other_way_round()
     {

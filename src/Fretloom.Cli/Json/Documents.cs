@@ -7,7 +7,8 @@ namespace Fretloom.Cli.Json;
 /// <summary>Writes the documents of the machine-readable output: camel case, parts that were not asked for left out.</summary>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
-    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    RespectRequiredConstructorParameters = true
 )]
 [JsonSerializable(typeof(ShowDocument))]
 [JsonSerializable(typeof(FingerDocument))]
