@@ -253,6 +253,14 @@ public class ChordFingeringTests
     }
 
     [Fact]
+    public void An_open_string_that_parts_three_barres_is_named() =>
+        Assert.EndsWith(
+            "Leave out string 4, fret 0, and the rest can be held.",
+            Hands.Chord(Hands.On("seven-string guitar"), "1 2 3 0 3 2 1"),
+            StringComparison.Ordinal
+        );
+
+    [Fact]
     public void A_banjos_short_string_is_not_played_before_it_begins() =>
         Assert.Equal(
             "String 5, fret 3 is not on the neck: string 5 begins at fret 5, its open note.",
