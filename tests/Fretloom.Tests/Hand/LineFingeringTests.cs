@@ -159,6 +159,16 @@ public class LineFingeringTests
     }
 
     [Fact]
+    public void No_more_fingerings_come_back_than_can_be_kept() =>
+        Assert.Equal(
+            5_000,
+            LineFingering
+                .Find(Guitarist, Free("C4 D4 E4 F4 G4 A4 B4 C5"), [], int.MaxValue)
+                .Fingerings.Distinct()
+                .Count()
+        );
+
+    [Fact]
     public void A_line_too_long_to_weigh_is_refused()
     {
         var notes = Enumerable.Repeat<LineNote>(new LineNote.At(new Spot(1, 1)), 300_000).ToValueList();
