@@ -122,6 +122,27 @@ public class FingerTests
         Assert.Contains("\n2. cost", call.Output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Fewer_fingerings_than_asked_for_are_said_to_be_all()
+    {
+        var only = Call.Fretloom("finger", "--spots", "4:9 3:7 2:6 1:5", "--arpeggio", "--alternatives", "1");
+        var enough = Call.Fretloom("finger", "--spots", "4:9 3:7 2:5", "--arpeggio", "--alternatives", "1");
+
+        Assert.EndsWith("There is no other fingering.\n", only.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("There is no", enough.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("""{"spots": [{"string": 4}]}""")]
+    [InlineData("""{"spots": [{"fret": 4}]}""")]
+    public void A_spot_without_its_string_or_fret_is_refused(string line)
+    {
+        var call = Call.FretloomReading(line, "finger", "--lines");
+
+        Assert.Equal(2, call.Code);
+        Assert.True(call.Json.TryGetProperty("error", out _));
+    }
+
     [Theory]
     [InlineData("4:9 x 2:6", 5)]
     [InlineData("4:9 3:7 7:2", 9)]

@@ -45,4 +45,4 @@ public sealed record FingerRequestDocument
 /// <param name="String">The string, 1 nearest the floor.</param>
 /// <param name="Fret">The fret, 0 open.</param>
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
-public sealed record SpotDocument(int String, int Fret);
+public sealed record SpotDocument([property: JsonRequired] int String, [property: JsonRequired] int Fret);
