@@ -133,17 +133,6 @@ public class FingerTests
     }
 
     [Theory]
-    [InlineData("""{"spots": [{"string": 4}]}""")]
-    [InlineData("""{"spots": [{"fret": 4}]}""")]
-    public void A_spot_without_its_string_or_fret_is_refused(string line)
-    {
-        var call = Call.FretloomReading(line, "finger", "--lines");
-
-        Assert.Equal(2, call.Code);
-        Assert.True(call.Json.TryGetProperty("error", out _));
-    }
-
-    [Theory]
     [InlineData("4:9 x 2:6", 5)]
     [InlineData("4:9 3:7 7:2", 9)]
     [InlineData("4:9 3:25", 5)]
@@ -208,8 +197,9 @@ public class FingerTests
 
     // A fret that is left out or misspelled must not become an open string.
     [Theory]
-    [InlineData("""{"string": 4}""", "fret")]
-    [InlineData("""{"string": 4, "frett": 9}""", "fret")]
+    [InlineData("""{"string": 4}""", "at 'spots[0]'")]
+    [InlineData("""{"fret": 4}""", "at 'spots[0]'")]
+    [InlineData("""{"string": 4, "frett": 9}""", "at 'spots[0].frett'")]
     [InlineData("""{"string": 4, "fret": 9, "finger": 1}""", "finger")]
     [InlineData("null", "Note 1 is missing; name its string and fret.")]
     [InlineData("""{"string": 0, "fret": 9}""", "Note 1: there is no string 0, fret 9.")]

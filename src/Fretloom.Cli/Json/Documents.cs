@@ -7,8 +7,7 @@ namespace Fretloom.Cli.Json;
 /// <summary>Writes the documents of the machine-readable output: camel case, parts that were not asked for left out.</summary>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
-    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-    RespectRequiredConstructorParameters = true
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull
 )]
 [JsonSerializable(typeof(ShowDocument))]
 [JsonSerializable(typeof(FingerDocument))]
