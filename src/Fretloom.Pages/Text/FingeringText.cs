@@ -46,9 +46,9 @@ public static class FingeringText
             .Concat(NoMore(request, fingerings.Count));
     }
 
-    /// <summary>Of a shape every fingering is tried, so that fewer than were asked for are all there are.</summary>
+    /// <summary>Of a chord every fingering is tried, so that fewer than were asked for are all there are.</summary>
     private static IEnumerable<string> NoMore(FingeringRequest request, int count) =>
-        request.Kind == FingeringKind.Line || count >= request.Count ? []
+        request.Kind != FingeringKind.Together || count >= request.Count ? []
         : count == 1 ? ["", "There is no other fingering."]
         : ["", $"There are no more than these {Wording.Number(count)}."];
 

@@ -39,8 +39,8 @@ public class LineFingeringTests
     {
         var notes = Spots("5:7 4:7");
 
-        Assert.Equal("1 2", Fingers(Find(Guitarist, notes)));
-        Assert.Equal("2 1", Fingers(Find(Guitarist with { IsTurnedOver = true }, notes)));
+        Assert.Equal("2 3", Fingers(Find(Guitarist, notes)));
+        Assert.Equal("3 2", Fingers(Find(Guitarist with { IsTurnedOver = true }, notes)));
     }
 
     [Fact]
