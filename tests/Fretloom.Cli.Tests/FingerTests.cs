@@ -122,6 +122,16 @@ public class FingerTests
         Assert.Contains("\n2. cost", call.Output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Fewer_fingerings_than_asked_for_are_said_to_be_all()
+    {
+        var only = Call.Fretloom("finger", "--spots", "4:9 3:7 2:6 1:5", "--arpeggio", "--alternatives", "1");
+        var enough = Call.Fretloom("finger", "--spots", "4:9 3:7 2:5", "--arpeggio", "--alternatives", "1");
+
+        Assert.EndsWith("There is no other fingering.\n", only.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("There is no", enough.Output, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("4:9 x 2:6", 5)]
     [InlineData("4:9 3:7 7:2", 9)]
@@ -183,6 +193,26 @@ public class FingerTests
             call.JsonLines.Select(line => line.EnumerateObject().First().Name)
         );
         Assert.Contains("tpgether", call.Output, StringComparison.Ordinal);
+    }
+
+    // A fret that is left out or misspelled must not become an open string.
+    [Theory]
+    [InlineData("""{"string": 4}""", "at 'spots[0]'")]
+    [InlineData("""{"fret": 4}""", "at 'spots[0]'")]
+    [InlineData("""{"string": 4, "frett": 9}""", "at 'spots[0].frett'")]
+    [InlineData("""{"string": 4, "fret": 9, "finger": 1}""", "finger")]
+    [InlineData("null", "Note 1 is missing; name its string and fret.")]
+    [InlineData("""{"string": 0, "fret": 9}""", "Note 1: there is no string 0, fret 9.")]
+    public void A_spot_that_is_not_whole_is_refused(string spot, string message)
+    {
+        var call = Call.FretloomReading($$"""{"spots": [{{spot}}]}""", "finger", "--lines");
+
+        Assert.Equal(2, call.Code);
+        Assert.Contains(
+            message,
+            call.Json.GetProperty("error").GetProperty("message").GetString(),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

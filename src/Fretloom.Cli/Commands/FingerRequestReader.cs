@@ -100,9 +100,14 @@ internal sealed class FingerRequestReader
     {
         foreach (var (at, spot) in (_asked.Spots ?? []).Index())
         {
+            if (spot is null)
+            {
+                return new($"Note {at + 1} is missing; name its string and fret.", at);
+            }
+
             if (spot is not { String: >= 1 and <= MostNumber, Fret: >= 0 and <= MostNumber })
             {
-                return new($"Note {at + 1}: there is no string {spot?.String}, fret {spot?.Fret}.", at);
+                return new($"Note {at + 1}: there is no string {spot.String}, fret {spot.Fret}.", at);
             }
 
             _notes.Add(new LineNote.At(new Spot(spot.String, spot.Fret)));

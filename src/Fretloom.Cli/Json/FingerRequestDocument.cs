@@ -44,4 +44,5 @@ public sealed record FingerRequestDocument
 /// <summary>A spot.</summary>
 /// <param name="String">The string, 1 nearest the floor.</param>
 /// <param name="Fret">The fret, 0 open.</param>
-public sealed record SpotDocument(int String, int Fret);
+[JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
+public sealed record SpotDocument([property: JsonRequired] int String, [property: JsonRequired] int Fret);

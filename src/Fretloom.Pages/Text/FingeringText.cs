@@ -42,8 +42,15 @@ public static class FingeringText
         return Wrapping
             .Lines($"{Wording.Name(player.Instrument)}{turned}, hand of {player.Hand}, {how}", width)
             .Concat(Best(fingerings[0], player.Hand, width))
-            .Concat(fingerings.Skip(1).Index().SelectMany(next => Next(next.Item, next.Index + 2, width)));
+            .Concat(fingerings.Skip(1).Index().SelectMany(next => Next(next.Item, next.Index + 2, width)))
+            .Concat(NoMore(request, fingerings.Count));
     }
+
+    /// <summary>Of a chord every fingering is tried, so that fewer than were asked for are all there are.</summary>
+    private static IEnumerable<string> NoMore(FingeringRequest request, int count) =>
+        request.Kind != FingeringKind.Together || count >= request.Count ? []
+        : count == 1 ? ["", "There is no other fingering."]
+        : ["", $"There are no more than these {Wording.Number(count)}."];
 
     private static IEnumerable<string> Best(Fingering best, HandSize hand, int width) =>
         Rows(best, width)

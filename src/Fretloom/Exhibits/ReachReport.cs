@@ -9,8 +9,7 @@ namespace Fretloom.Exhibits;
 /// <summary>Which shapes of an exhibit a hand reaches and what to do instead, in plain words for every page and screen.</summary>
 /// <param name="Summary">How many are in reach: <c>12 of 15 shapes are in reach of a hand of 165 mm, 2 are wide, 1 is very wide.</c></param>
 /// <param name="Lines">One for each shape that is not, in the order of the exhibit.</param>
-/// <param name="Caution">What is to be said with them; null when every shape is in reach.</param>
-public sealed record ReachReport(string Summary, ValueList<string> Lines, string? Caution)
+public sealed record ReachReport(string Summary, ValueList<string> Lines)
 {
     private const string BeyondFingers = "beyond any fingering";
 
@@ -23,26 +22,20 @@ public sealed record ReachReport(string Summary, ValueList<string> Lines, string
             return null;
         }
 
-        var lines = exhibit
-            .InHand.Where(shape => shape.Width != Width.InReach)
-            .Select(shape => LineOf(shape, exhibit.Player))
-            .ToValueList();
         return new ReachReport(
             SummaryOf(exhibit.InHand, exhibit.Player.Hand),
-            lines,
-            lines.Count == 0 ? null : Cautions.General(exhibit.Player.Hand)
+            exhibit
+                .InHand.Where(shape => shape.Width != Width.InReach)
+                .Select(shape => LineOf(shape, exhibit.Player))
+                .ToValueList()
         );
     }
 
-    /// <summary>What a hand has to say of one shape: <c>V7, frets 5-4-3-1 on strings 4-1: very wide, 128 mm between fingers 1 and 4.</c> and what to do instead.</summary>
-    /// <param name="shape">The shape.</param>
-    /// <param name="player">The hand on the instrument.</param>
-    public static string LineOf(ShapeInHand shape, Player player)
+    // V7, frets 5-4-3-1 on strings 4-1: very wide, 128 mm between fingers 1 and 4. Instead: higher up, frets 13-17.
+    private static string LineOf(ShapeInHand shape, Player player)
     {
-        ArgumentNullException.ThrowIfNull(shape);
-        ArgumentNullException.ThrowIfNull(player);
         var instead =
-            shape.Shape.Source is ShapeSource.OfScale || shape.Width == Width.InReach ? ""
+            shape.Shape.Source is ShapeSource.OfScale ? ""
             : shape.Instead.Count == 0 ? " No other way to it is in reach."
             : $" Instead: {string.Join("; ", shape.Instead.Select(one => one.Words))}.";
         return $"{NameOf(shape.Shape.Source)}, {PlaceOf(shape.Shape, player)} on strings {InsteadPhrases.StringsOf(shape.Shape)}: {Judged(shape)}{instead}";

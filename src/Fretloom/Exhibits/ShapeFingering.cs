@@ -11,7 +11,8 @@ internal static class ShapeFingering
     /// <summary>
     /// A shape with its best fingering. A strummed chord is held together. One note per string takes a finger a string, so that it
     /// can be played note by note with the same fingers; held together where three notes lie on one fret, as a finger laid across
-    /// does what three would. A stretch of scale is played up and down with the same fingers.
+    /// does what three would (an assumption), and where that is less wide. A stretch of scale is played up and down with the same
+    /// fingers.
     /// </summary>
     /// <remarks>Where the best one of a chord is very wide, the best of those that are not is taken if there is one.</remarks>
     /// <param name="player">The hand and the instrument.</param>
@@ -21,7 +22,7 @@ internal static class ShapeFingering
     {
         var answer =
             shape.Source is ShapeSource.OfScale ? Played(player, shape)
-            : isOneNotePerString && Each(player, shape) is { Best.Width: < Width.VeryWide } each ? each
+            : isOneNotePerString ? EachOrHeld(player, shape)
             : Held(player, shape);
         return new ShapeInHand(shape, answer.Best, answer.Refusal?.Message, []);
     }
@@ -33,6 +34,18 @@ internal static class ShapeFingering
     /// <summary>Whether a chord is longer than the hand at its widest, so that every fingering of it is very wide.</summary>
     public static bool IsBeyondReach(Player player, Shape shape) =>
         !player.UsesThumb && shape.StretchMm > player.Hand.MostMm(Finger.Index, Finger.Little);
+
+    private static FingeringAnswer EachOrHeld(Player player, Shape shape)
+    {
+        if (Each(player, shape) is not { Best: { } each } answer)
+        {
+            return Held(player, shape);
+        }
+
+        return each.Width > Width.InReach && Held(player, shape) is { Best: { } held } other && held.Width < each.Width
+            ? other
+            : answer;
+    }
 
     private static FingeringAnswer? Each(Player player, Shape shape) =>
         shape

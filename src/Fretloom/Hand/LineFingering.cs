@@ -12,11 +12,14 @@ public static class LineFingering
 {
     private const long MostLabels = 20_000_000;
 
+    // Where each two fingerings part is kept: some 50 MB.
+    private const int MostFingerings = 5_000;
+
     /// <summary>The best fingerings of a line.</summary>
     /// <remarks>
     /// Two fingerings differ when a note has another spot or finger. Equally good ones come in the order of their first
-    /// difference, the lower string number and then the lower finger first. Of very long lines fewer come back than asked:
-    /// notes times fingerings is at most 20 million.
+    /// difference, the lower string number and then the lower finger first. At most 5,000 come back, and fewer of very long
+    /// lines: notes times fingerings is at most 20 million.
     /// </remarks>
     /// <param name="player">The hand and the instrument. The thumb is not used.</param>
     /// <param name="notes">The notes in order.</param>
@@ -44,12 +47,17 @@ public static class LineFingering
             return FingeringAnswer.Refused(Contradiction.Of(layers, notes, rules));
         }
 
-        var ranked = new RankedLines(graph).Take((int)Math.Clamp(MostLabels / notes.Count, 1, count));
+        var ranked = new RankedLines(graph).Take(
+            (int)Math.Clamp(MostLabels / notes.Count, 1, Math.Min(count, MostFingerings))
+        );
         return FingeringAnswer.Found(ranked.Select(labels => LineReport.Of(player, graph, labels)).ToValueList());
     }
 
     /// <summary>The best fingerings of an arpeggio or a stretch of scale that is played up, down, or both ways.</summary>
-    /// <remarks>A spot that comes again has the same finger again; up and down cost the same, so the direction cannot matter.</remarks>
+    /// <remarks>
+    /// A spot that comes again has the same finger again; up and down cost the same, so the direction cannot matter. Up to 400
+    /// notes; where many of them come again, fewer fingerings may come back than asked, or a refusal.
+    /// </remarks>
     /// <param name="player">The hand and the instrument.</param>
     /// <param name="spots">The spots in one of the directions.</param>
     /// <param name="count">How many fingerings at most, at least 1.</param>

@@ -4,7 +4,8 @@ namespace Fretloom.Hand;
 /// <remarks>
 /// Wide begins three quarters of the way from the comfortable to the greatest distance of <see cref="HandReach"/>, very wide
 /// beyond the greatest: settings of this tool without a source, not medical limits. From half-way on, a fret between fingers 2
-/// and 3 near the nut would be wide for a hand of 165 mm, and with it chords that beginners of that size hold.
+/// and 3 near the nut would be wide for a hand of 165 mm, and with it chords that beginners of that size hold. The
+/// <c>default</c> is no stretch: no fingers, 0 mm, in reach.
 /// </remarks>
 public readonly record struct Stretch
 {
@@ -15,10 +16,14 @@ public readonly record struct Stretch
     /// <param name="lower">The finger nearer the index.</param>
     /// <param name="higher">The finger nearer the little finger.</param>
     /// <param name="distanceMm">Millimetres between the landing points, at least 0.</param>
-    /// <exception cref="ArgumentException">The fingers are not in order, or the distance is negative.</exception>
+    /// <exception cref="ArgumentException">The fingers are not in order, or the distance is negative or not finite.</exception>
     public Stretch(HandSize hand, Finger lower, Finger higher, double distanceMm)
     {
-        ArgumentOutOfRangeException.ThrowIfNegative(distanceMm);
+        if (distanceMm is not (>= 0 and < double.PositiveInfinity))
+        {
+            throw new ArgumentOutOfRangeException(nameof(distanceMm), distanceMm, "A distance is 0 mm or more.");
+        }
+
         var comfortable = hand.ComfortableMm(lower, higher);
         var most = hand.MostMm(lower, higher);
         Lower = lower;

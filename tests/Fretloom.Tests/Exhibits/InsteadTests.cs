@@ -54,7 +54,7 @@ public class InsteadTests
     [Fact]
     public void The_nearest_of_each_way_is_taken()
     {
-        var everywhere = Shown("the seventh chords, in every inversion, frets 0-22, for a small hand");
+        var everywhere = Shown("the seventh chords, in every inversion, frets 0-14, for a small hand");
         var reached = everywhere.InHand.Where(shape => shape.Width == Width.InReach).ToList();
         var tried = 0;
         foreach (var shape in everywhere.InHand.Where(shape => shape.Width != Width.InReach))
@@ -82,13 +82,12 @@ public class InsteadTests
             }
         }
 
-        Assert.True(tried > 100);
+        Assert.True(tried > 30);
     }
 
     // The seventh chord on the fifth degree of C, strings 4 to 1: its first alternatives by each way.
     [Theory]
     [InlineData(InsteadWay.Capo, "with a capo at 1, frets 2-4", "4:4 3:3 2:2 1:0")]
-    [InlineData(InsteadWay.HigherUp, "higher up, frets 13-17", "4:17 3:16 2:15 1:13")]
     [InlineData(InsteadWay.FewerStrings, "on strings 6-4 alone without the fifth, frets 2-3", "6:3 5:2 4:3")]
     public void A_way_says_where_it_leads(InsteadWay way, string words, string spots)
     {
@@ -96,6 +95,17 @@ public class InsteadTests
         var instead = Assert.Single(shape.Instead, one => one.Way == way);
 
         Assert.Equal((words, spots), (instead.Words, string.Join(' ', instead.Shape.Spots)));
+    }
+
+    [Fact]
+    public void Nothing_is_advised_where_the_body_is_in_the_way()
+    {
+        var shown = Shown("the seventh chords, in every inversion, frets 0-22, for a child's hand");
+
+        Assert.All(
+            shown.InHand.SelectMany(shape => shape.Instead).SelectMany(way => way.Shape.Spots),
+            spot => Assert.InRange(spot.Fret, 0, 14)
+        );
     }
 
     [Theory]

@@ -89,6 +89,17 @@ public class ChordFingeringTests
     }
 
     [Fact]
+    public void Reasons_against_the_little_finger_differ_in_words()
+    {
+        var withLittle = ChordFingering.Find(Hands.On("guitar"), Hands.Frets("x 3 2 0 1 0"), 2).Fingerings[1];
+        var terms = withLittle.Terms.ToDictionary(term => term.Name, term => term.Words);
+
+        Assert.Equal("1 finger left out between fingers 1 and 4", terms["skip"]);
+        Assert.Equal("finger 4 in first position, on fret 3", terms["littleFirst"]);
+        Assert.Equal("finger 4 on string 5, fret 3, not nearest the floor", terms["littleInside"]);
+    }
+
+    [Fact]
     public void The_sum_of_the_terms_orders_the_fingerings()
     {
         var spots = Gen.Int[-1, 7].Array[6].Where(frets => frets.Any(fret => fret >= 0)).Select(Spots);
@@ -251,6 +262,14 @@ public class ChordFingeringTests
         Assert.Equal(new FingeringRefusal(message, note), answer.Refusal);
         Assert.Empty(answer.Fingerings);
     }
+
+    [Fact]
+    public void An_open_string_that_parts_three_barres_is_named() =>
+        Assert.EndsWith(
+            "Leave out string 4, fret 0, and the rest can be held.",
+            Hands.Chord(Hands.On("seven-string guitar"), "1 2 3 0 3 2 1"),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void A_banjos_short_string_is_not_played_before_it_begins() =>

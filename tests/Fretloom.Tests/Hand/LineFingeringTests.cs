@@ -39,8 +39,8 @@ public class LineFingeringTests
     {
         var notes = Spots("5:7 4:7");
 
-        Assert.Equal("1 2", Fingers(Find(Guitarist, notes)));
-        Assert.Equal("2 1", Fingers(Find(Guitarist with { IsTurnedOver = true }, notes)));
+        Assert.Equal("2 3", Fingers(Find(Guitarist, notes)));
+        Assert.Equal("3 2", Fingers(Find(Guitarist with { IsTurnedOver = true }, notes)));
     }
 
     [Fact]
@@ -157,6 +157,16 @@ public class LineFingeringTests
         Assert.All(answer.Fingerings, fingering => Assert.Equal(100_000, fingering.Notes.Count));
         Assert.Equal("5:3 4:0 4:2 4:3", string.Join(' ', answer.Best!.Notes.Take(4).Select(note => note.Spot)));
     }
+
+    [Fact]
+    public void No_more_fingerings_come_back_than_can_be_kept() =>
+        Assert.Equal(
+            5_000,
+            LineFingering
+                .Find(Guitarist, Free("C4 D4 E4 F4 G4 A4 B4 C5"), [], int.MaxValue)
+                .Fingerings.Distinct()
+                .Count()
+        );
 
     [Fact]
     public void A_line_too_long_to_weigh_is_refused()

@@ -5,11 +5,13 @@ using Fretloom.Theory;
 
 namespace Fretloom.Exhibits.Comparing;
 
-/// <summary>Everything that a hand reaches of one chord on the whole neck; each part is found once, when it is first looked at.</summary>
+/// <summary>Everything that a hand reaches of one chord up to the body; each part is found once, when it is first looked at.</summary>
+/// <remarks>The neck meets the body of most instruments at frets 12 to 14 (common practice, no source); beyond, a hand is in its way.</remarks>
 internal sealed class ChordPool
 {
     private const int HighestCapo = 7;
     private const int FretsBeyondCapo = 4;
+    private const int LastFretBeforeBody = 14;
 
     private readonly Player _player;
     private readonly Key _key;
@@ -45,9 +47,9 @@ internal sealed class ChordPool
     private IEnumerable<Reached> FindEverywhere() =>
         _voicing switch
         {
-            Voicing.OneNotePerString each => Find(WholeNeck, each with { Inversions = [], Position = null }),
+            Voicing.OneNotePerString each => Find(NeckToBody, each with { Inversions = [], Position = null }),
             Voicing.Easy easy => OnRuns(easy.StringCount),
-            _ => Find(WholeNeck, new Voicing.Strummed(null, [])),
+            _ => Find(NeckToBody, new Voicing.Strummed(null, [])),
         };
 
     private IEnumerable<Reached> FindWithCapo()
@@ -79,7 +81,7 @@ internal sealed class ChordPool
         _player
             .Instrument.AllStrings.Neighbours(size)
             .SelectMany(run =>
-                Find(new NeckMap(_player.Instrument, _key, run, WholeNeck.Frets), new Voicing.Strummed(null, []))
+                Find(new NeckMap(_player.Instrument, _key, run, NeckToBody.Frets), new Voicing.Strummed(null, []))
             )
             .Where(reached => reached.Candidate.Shape.Notes.Count == size);
 
@@ -100,6 +102,11 @@ internal sealed class ChordPool
                 )
                 .OfType<Reached>();
 
-    private NeckMap WholeNeck =>
-        new(_player.Instrument, _key, _player.Instrument.AllStrings, new FretRange(0, _player.Instrument.LastFret));
+    private NeckMap NeckToBody =>
+        new(
+            _player.Instrument,
+            _key,
+            _player.Instrument.AllStrings,
+            new FretRange(0, Math.Min(_player.Instrument.LastFret, LastFretBeforeBody))
+        );
 }

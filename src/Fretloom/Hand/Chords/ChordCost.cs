@@ -30,10 +30,18 @@ internal static class ChordCost
             .Select(same => new CostTerm(
                 ChordWeights.Name(same.Key),
                 weights[(int)same.Key] * same.Sum(charge => charge.Amount),
-                string.Join("; ", same.Select(charge => ChordWords.Of(hold, charge)))
+                WordsOf(hold, [.. same.OrderByDescending(charge => charge.Amount)])
             ))
             .OrderByDescending(term => term.Cost)
             .ToValueList();
+    }
+
+    /// <summary>The dearest two in words, and how many more there are.</summary>
+    private static string WordsOf(ChordHold hold, Charge[] charges)
+    {
+        const int Told = 2;
+        var words = string.Join("; ", charges.Take(Told).Select(charge => ChordWords.Of(hold, charge)));
+        return charges.Length > Told ? $"{words}; and {charges.Length - Told} more such" : words;
     }
 
     private struct Sum(double[] weights) : IChargeTaker

@@ -51,7 +51,8 @@ internal static class ChordRefusals
             : "No hand holds these notes together: they take more fingers than there are, even with fingers laid across strings";
         bool Goes(IEnumerable<Spot> some) =>
             HoldEnumeration.All(new HeldChord(player, some.ToValueList()), isOneFingerANote).Count > 0;
-        foreach (var spot in pressed)
+        // An open string may part what one finger could stop; it is the last to be given up.
+        foreach (var spot in pressed.Concat(spots.Where(player.Instrument.IsOpen)))
         {
             if (Goes(spots.Where(other => other != spot)))
             {

@@ -32,9 +32,10 @@ internal static class ChordWords
             ChordTerm.SplitPair => $"fingers on fret {other.Fret} within the barre of {finger} and beside it",
             ChordTerm.RingTip => $"finger 3 reaching nearest the floor, on fret {other.Fret}",
             ChordTerm.Lead or ChordTerm.LeadFirst => $"{finger} on fret {one.Fret} as the first finger used",
-            ChordTerm.LittleFirst or ChordTerm.LittleInside =>
-                $"finger 4 on string {String(hold, one.Near)}, fret {one.Fret}",
-            ChordTerm.Skip => $"{amount} left out between {fingers}",
+            ChordTerm.LittleFirst => $"finger 4 in first position, on fret {one.Fret}",
+            ChordTerm.LittleInside =>
+                $"finger 4 on string {String(hold, one.Near)}, fret {one.Fret}, not nearest the floor",
+            ChordTerm.Skip => $"{(amount == 1 ? "1 finger" : $"{amount} fingers")} left out between {fingers}",
             ChordTerm.FirstPosition or ChordTerm.LoneNote =>
                 $"{finger} on fret {one.Fret}, away from fret {(int)charge.One}",
             ChordTerm.WideThree => $"{other.Fret - one.Fret + 1} frets without finger 4",

@@ -10,7 +10,9 @@ namespace Fretloom.Hand.Lines;
 internal sealed class BothWays(Player player, ValueList<Spot> spots)
 {
     private const int MostSpots = 400;
-    private const int MostCases = 20_000;
+
+    // Cases times notes: a second or two of work.
+    private const int MostWeighed = 400_000;
 
     private static readonly Finger[] Fingers = [Finger.Index, Finger.Middle, Finger.Ring, Finger.Little];
 
@@ -32,7 +34,7 @@ internal sealed class BothWays(Player player, ValueList<Spot> spots)
         }
 
         var found = new List<Fingering>();
-        while (found.Count < count && _made < MostCases && _cases.TryDequeue(out var best, out _))
+        while (found.Count < count && _made * spots.Count < MostWeighed && _cases.TryDequeue(out var best, out _))
         {
             if (
                 best.Fingering.Notes.FirstOrDefault(note => IsTorn(best.Fingering, note)) is
@@ -50,7 +52,9 @@ internal sealed class BothWays(Player player, ValueList<Spot> spots)
 
         return found.Count > 0
             ? FingeringAnswer.Found(found.ToValueList())
-            : FingeringAnswer.Refused(new("Too many notes come again: leave some out."));
+            : FingeringAnswer.Refused(
+                new("Too many notes come again to give each one finger: leave some out, or ask for a line.")
+            );
     }
 
     private static bool IsTorn(Fingering fingering, FingeredNote note) => fingering.FingerAt(note.Spot) != note.Finger;

@@ -23,8 +23,8 @@ internal sealed class HandFrame
         var instrument = player.Instrument;
         var scale = player.Hand.Scale;
         LastFret = instrument.LastFret;
-        FretsPerFinger = IsFingeredInSteps(player, weights) ? 2 : 1;
-        _landing = [.. Enumerable.Range(0, LastFret + 4 * FretsPerFinger + 1).Select(instrument.LandingMm)];
+        var fretsPerFinger = IsFingeredInSteps(player, weights) ? 2 : 1;
+        _landing = [.. Enumerable.Range(0, LastFret + 4 * fretsPerFinger + 1).Select(instrument.LandingMm)];
         _unit = new double[LastFret + 1];
         _from = new double[LastFret + 1, 5];
         _to = new double[LastFret + 1, 5];
@@ -37,7 +37,7 @@ internal sealed class HandFrame
             );
             for (var finger = 1; finger <= 4; finger++)
             {
-                var frets = FretsPerFinger * (finger - 1);
+                var frets = fretsPerFinger * (finger - 1);
                 _from[position, finger] = Math.Clamp(
                     LandingMm(position + frets) - LandingMm(position),
                     frets * weights.NarrowestMm * scale,
@@ -45,7 +45,7 @@ internal sealed class HandFrame
                 );
                 _to[position, finger] =
                     _from[position, finger]
-                    + LandingMm(position + frets + FretsPerFinger - 1)
+                    + LandingMm(position + frets + fretsPerFinger - 1)
                     - LandingMm(position + frets);
             }
         }
@@ -53,9 +53,6 @@ internal sealed class HandFrame
 
     /// <summary>The last fret of the neck, which is the last position too.</summary>
     public int LastFret { get; }
-
-    /// <summary>How many frets a finger is at home at.</summary>
-    public int FretsPerFinger { get; }
 
     /// <summary>Where a fingertip lands, in millimetres from the nut.</summary>
     public double LandingMm(int fret) => _landing[fret];

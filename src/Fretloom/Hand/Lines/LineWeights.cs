@@ -40,13 +40,13 @@ internal sealed record LineWeights
     public ValueList<double> Weak { get; init; } = [0, 0, 0.05, 0.15, 0.3];
 
     /// <summary>Each fret above the twelfth.</summary>
-    public double High { get; init; } = 0.05;
+    public double High { get; init; } = 0.2;
 
     /// <summary>Each fret of the position.</summary>
-    public double Up { get; init; } = 0.02;
+    public double Up { get; init; } = 0.04;
 
     /// <summary>An open string outside first position: open strings go with first position (common practice, no source).</summary>
-    public double OpenAway { get; init; } = 1;
+    public double OpenAway { get; init; } = 1.5;
 
     /// <summary>Each string crossed.</summary>
     public double Crossing { get; init; } = 0.1;

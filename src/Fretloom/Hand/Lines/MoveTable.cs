@@ -3,7 +3,8 @@ namespace Fretloom.Hand.Lines;
 /// <summary>The costs of one player's notes and moves, worked out when first asked for and kept.</summary>
 /// <remarks>
 /// Row 0 stands for an open string, row n for fret n on any string. A row's touches are sorted by finger, then by position.
-/// Moves depend on the two rows and on how many strings lie between them.
+/// Moves depend on the two rows and on how many strings lie between them. Any number of threads may use one: what two of them
+/// work out at once is the same, and either may be kept.
 /// </remarks>
 internal sealed class MoveTable
 {

