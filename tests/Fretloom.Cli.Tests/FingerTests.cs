@@ -125,8 +125,8 @@ public class FingerTests
     [Fact]
     public void Fewer_fingerings_than_asked_for_are_said_to_be_all()
     {
-        var only = Call.Fretloom("finger", "--spots", "4:9 3:7 2:6 1:5", "--arpeggio", "--alternatives", "1");
-        var enough = Call.Fretloom("finger", "--spots", "4:9 3:7 2:5", "--arpeggio", "--alternatives", "1");
+        var only = Call.Fretloom("finger", "--spots", "4:9 3:7 2:6 1:5", "--together", "--alternatives", "1");
+        var enough = Call.Fretloom("finger", "--spots", "4:9 3:7 2:5", "--together", "--alternatives", "1");
 
         Assert.EndsWith("There is no other fingering.\n", only.Output, StringComparison.Ordinal);
         Assert.DoesNotContain("There is no", enough.Output, StringComparison.Ordinal);
