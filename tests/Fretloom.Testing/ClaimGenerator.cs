@@ -170,7 +170,17 @@ internal sealed class ClaimGenerator(PlaceScope place, FretRange? window)
             ? Gen.Const((Claim)new Claim.IsPalindromic())
             : Gen.Select(OfPlace, OfPlace.Null(), (from, to) => (Claim)new Claim.CarriesShapes(from, to));
 
-    private Gen<ShapeSet> OfPlace => Shapes.Where(shapes => shapes.Of?.Instrument is null);
+    // Few shapes lie on two strings: in place of one on another instrument stands a third on the two far strings.
+    private Gen<ShapeSet> OfPlace =>
+        Shapes.Select(shapes =>
+            shapes.Of?.Instrument is null
+                ? shapes
+                : new ShapeSet.OnDegree(
+                    ShapeFamily.Third,
+                    1,
+                    Of: new OtherStrings(new StringSet(Strings.Numbers.Take(2)))
+                )
+        );
 
     private static Gen<ShapeSet> ShapesWith(Func<int, Gen<OtherStrings?>> ofSize) =>
         Gen.OneOf<ShapeSet>(
