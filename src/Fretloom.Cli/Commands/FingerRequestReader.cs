@@ -144,7 +144,7 @@ internal sealed class FingerRequestReader
     {
         foreach (var (at, text) in (_asked.Rules ?? []).Index())
         {
-            var rule = LineRule.Read(text);
+            var rule = RuleParser.Parse(text);
             if (!rule.IsRead)
             {
                 return new($"Rule '{text}': {rule.Errors[0].Message}", Rule: at);

@@ -1,13 +1,10 @@
-using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
-using Fretloom.Hand.Lines;
 using Fretloom.Neck;
-using Fretloom.Sentences;
 
 namespace Fretloom.Hand;
 
-/// <summary>What a teacher asks of a fingering. <c>Parse(x.ToString())</c> gives <c>x</c>.</summary>
-/// <remarks>Notes are counted from 0 in code and from 1 in words.</remarks>
+/// <summary>What a teacher asks of a fingering.</summary>
+/// <remarks>The text of a rule is in a teacher's words, and reads back to the rule. Notes are counted from 0 in code and from 1 in words.</remarks>
 public abstract record LineRule
 {
     private LineRule() { }
@@ -110,21 +107,6 @@ public abstract record LineRule
         public override string ToString() =>
             Finger == Finger.None ? Say($"note {Note + 1} open") : Say($"note {Note + 1} with finger {(int)Finger}");
     }
-
-    /// <summary>Reads a rule in a teacher's words: <c>start with finger two</c>, <c>in 5th position</c>, <c>no open strings</c>.</summary>
-    /// <exception cref="FormatException">The text is not a rule; the message says what was expected.</exception>
-    public static LineRule Parse(string text)
-    {
-        var result = LineRuleReader.Read(text ?? "");
-        return result.IsRead ? result.Value : throw new FormatException(result.Errors[0].Message);
-    }
-
-    /// <summary>Reads a rule if the whole text is one.</summary>
-    public static bool TryParse([NotNullWhen(true)] string? text, [NotNullWhen(true)] out LineRule? rule) =>
-        (rule = LineRuleReader.Read(text ?? "").Value) is not null;
-
-    /// <summary>Reads a rule, or says where it goes wrong, what was expected, and what might be meant.</summary>
-    public static SentenceResult<LineRule> Read(string? text) => LineRuleReader.Read(text ?? "");
 
     private static Finger Checked(Finger finger, Finger least) =>
         finger >= least && finger <= Finger.Little

@@ -1,5 +1,6 @@
 using Fretloom.Hand;
 using Fretloom.Neck;
+using Fretloom.Sentences;
 using Fretloom.Tests.Neck;
 using Fretloom.Theory;
 
@@ -215,7 +216,7 @@ public class LineFingeringTests
         pitches.Split(' ').Select(LineNote (text) => new LineNote.Sounding(Pitch.Parse(text))).ToValueList();
 
     private static FingeringAnswer Find(Player player, ValueList<LineNote> notes, params string[] rules) =>
-        LineFingering.Find(player, notes, rules.Select(LineRule.Parse).ToValueList());
+        LineFingering.Find(player, notes, rules.Select(rule => RuleParser.Parse(rule).Value!).ToValueList());
 
     private static string Fingers(FingeringAnswer answer) =>
         string.Join(' ', answer.Best!.Notes.Select(note => (int)note.Finger));

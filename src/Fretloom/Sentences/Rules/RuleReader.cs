@@ -1,11 +1,11 @@
+using Fretloom.Hand;
 using Fretloom.Neck;
-using Fretloom.Sentences;
 using Fretloom.Sentences.Reading;
 
-namespace Fretloom.Hand.Lines;
+namespace Fretloom.Sentences.Rules;
 
 /// <summary>Reads a rule in a teacher's words.</summary>
-internal static class LineRuleReader
+internal static class RuleReader
 {
     private static readonly string[] Openings = ["start", "stay", "in", "no", "without", "never", "within", "note"];
 
