@@ -40,12 +40,35 @@ internal sealed record Terminal(TextReader Input, TextWriter Output, TextWriter 
     public void PrintError(string message, int column) =>
         Print(new ErrorDocument(new ErrorBody(message, column)), Documents.Contract.ErrorDocument);
 
-    /// <summary>Shows an error under the sentence it is in.</summary>
-    public void Explain(string sentence, SentenceError error)
+    /// <summary>Shows an error under the sentence it is in, or as an error document.</summary>
+    /// <returns><see cref="ExitCode.Misused"/>.</returns>
+    public int Explain(string sentence, SentenceError error, bool isJson)
     {
+        if (isJson)
+        {
+            PrintError(error.Message, error.Column);
+            return ExitCode.Misused;
+        }
+
         Error.WriteLine(sentence);
         Error.WriteLine(new string(' ', error.Column - 1) + new string('^', Math.Max(1, error.Length)));
         Error.WriteLine(error.Message);
+        return ExitCode.Misused;
+    }
+
+    /// <summary>Answers the lines of the input, each as soon as it is read: the program that asks may wait for it before it asks again.</summary>
+    /// <param name="answer">Prints the answer to a line and gives its <see cref="ExitCode"/>.</param>
+    /// <returns>The worst of the codes.</returns>
+    public int AnswerLines(Func<string, int> answer)
+    {
+        var worst = ExitCode.Done;
+        while (Input.ReadLine() is { } line)
+        {
+            worst = Math.Max(worst, answer(line));
+            Output.Flush();
+        }
+
+        return worst;
     }
 
     private static int WindowWidth()

@@ -19,18 +19,8 @@ internal sealed class CheckRun(Terminal terminal)
         Threads = Environment.ProcessorCount,
     };
 
-    /// <summary>Checks the lines of the input, each as soon as it is read: the program that asks may wait for it before it asks again.</summary>
-    public int CheckLines()
-    {
-        var worst = ExitCode.Done;
-        while (terminal.Input.ReadLine() is { } line)
-        {
-            worst = Math.Max(worst, Check(line, isJson: true));
-            terminal.Output.Flush();
-        }
-
-        return worst;
-    }
+    /// <summary>Checks the lines of the input.</summary>
+    public int CheckLines() => terminal.AnswerLines(line => Check(line, isJson: true));
 
     /// <summary>Checks one claim.</summary>
     /// <exception cref="OperationCanceledException">The user stopped it.</exception>
@@ -39,7 +29,7 @@ internal sealed class CheckRun(Terminal terminal)
         var read = ClaimParser.Parse(text);
         if (!read.IsRead)
         {
-            return Explain(text, read.Errors[0], isJson);
+            return terminal.Explain(text, read.Errors[0], isJson);
         }
 
         if (ClaimCost.Of(read.Value).WhyNot(CheckOptions.Default.Budget) is { } refusal)
@@ -129,20 +119,6 @@ internal sealed class CheckRun(Terminal terminal)
                         stop
                     )
             );
-    }
-
-    private int Explain(string text, SentenceError error, bool isJson)
-    {
-        if (isJson)
-        {
-            terminal.PrintError(error.Message, error.Column);
-        }
-        else
-        {
-            terminal.Explain(text, error);
-        }
-
-        return ExitCode.Misused;
     }
 
     /// <summary>Passes a share on at once, on whatever thread tells it.</summary>

@@ -1,7 +1,9 @@
 using System.CommandLine;
 using System.Diagnostics.CodeAnalysis;
+using System.Text;
 using Fretloom.Claims;
 using Fretloom.Cli.Json;
+using Fretloom.Pages.Documents;
 using Fretloom.Pages.Html;
 using Fretloom.Pages.Text;
 using Fretloom.Sentences;
@@ -77,7 +79,7 @@ internal static class DiscoverCommand
         var scope = DiscoveryParser.Parse(text);
         if (!scope.IsRead)
         {
-            return Explain(text, scope.Errors[0], isJson, terminal);
+            return terminal.Explain(text, scope.Errors[0], isJson);
         }
 
         using var interruption = new Interruption();
@@ -110,7 +112,9 @@ internal static class DiscoverCommand
     {
         try
         {
-            File.WriteAllText(path, page);
+            using var files = new StagedFiles(Path.GetDirectoryName(Path.GetFullPath(path))!);
+            files.Add(Path.GetFileName(path), Encoding.UTF8.GetBytes(page));
+            files.Publish();
             problem = null;
             return true;
         }
@@ -119,20 +123,6 @@ internal static class DiscoverCommand
             problem = $"Cannot write {path}: {error.Message}";
             return false;
         }
-    }
-
-    private static int Explain(string text, SentenceError error, bool isJson, Terminal terminal)
-    {
-        if (isJson)
-        {
-            terminal.PrintError(error.Message, error.Column);
-        }
-        else
-        {
-            terminal.Explain(text, error);
-        }
-
-        return ExitCode.Misused;
     }
 
     private sealed class Share(Action<int, int> report) : IProgress<double>

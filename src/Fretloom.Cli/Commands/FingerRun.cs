@@ -8,18 +8,8 @@ namespace Fretloom.Cli.Commands;
 /// <summary>Answers requests for fingers.</summary>
 internal static class FingerRun
 {
-    /// <summary>Answers the lines of the input, each as soon as it is read: the program that asks may wait for it before it asks again.</summary>
-    public static int AnswerLines(Terminal terminal)
-    {
-        var worst = ExitCode.Done;
-        while (terminal.Input.ReadLine() is { } line)
-        {
-            worst = Math.Max(worst, AnswerLine(line, terminal));
-            terminal.Output.Flush();
-        }
-
-        return worst;
-    }
+    /// <summary>Answers the lines of the input.</summary>
+    public static int AnswerLines(Terminal terminal) => terminal.AnswerLines(line => AnswerLine(line, terminal));
 
     /// <summary>Answers one request.</summary>
     /// <param name="asked">The request.</param>

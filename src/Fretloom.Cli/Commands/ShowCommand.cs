@@ -69,23 +69,10 @@ internal static class ShowCommand
         {
             var text = string.Join(' ', parsed.GetValue(sentence) ?? []);
             return parsed.GetValue(lines)
-                ? ShowLines(terminal)
+                ? terminal.AnswerLines(line => Show(line, file: null, isJson: true, terminal))
                 : Show(text, parsed.GetValue(file), parsed.GetValue(json), terminal);
         });
         return command;
-    }
-
-    // Every answer goes out at once: the program that asks may wait for it before it asks again.
-    private static int ShowLines(Terminal terminal)
-    {
-        var worst = ExitCode.Done;
-        while (terminal.Input.ReadLine() is { } line)
-        {
-            worst = Math.Max(worst, Show(line, file: null, isJson: true, terminal));
-            terminal.Output.Flush();
-        }
-
-        return worst;
     }
 
     private static int Show(string text, string? file, bool isJson, Terminal terminal)
@@ -93,7 +80,7 @@ internal static class ShowCommand
         var answer = ShowQuestion.Answer(text, ShowDefaults.Standard);
         if (!answer.IsRead)
         {
-            return Explain(text, answer.Errors[0], isJson, terminal);
+            return terminal.Explain(text, answer.Errors[0], isJson);
         }
 
         var exhibit = answer.Value;
@@ -123,19 +110,5 @@ internal static class ShowCommand
         }
 
         return ExitCode.Done;
-    }
-
-    private static int Explain(string text, SentenceError error, bool isJson, Terminal terminal)
-    {
-        if (isJson)
-        {
-            terminal.PrintError(error.Message, error.Column);
-        }
-        else
-        {
-            terminal.Explain(text, error);
-        }
-
-        return ExitCode.Misused;
     }
 }

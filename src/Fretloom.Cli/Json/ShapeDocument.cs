@@ -48,7 +48,7 @@ public sealed record ShapeDocument(
             fingering is null ? null : Math.Round(fingering.Cost, 3),
             inHand.WhyNot,
             OrNull(inHand.Instead.Select(InsteadDocument.Of)),
-            fingering is null ? null : OrNull(Hand.Cautions.Of(fingering, hand))
+            fingering is null ? [Hand.Cautions.General(hand)] : OrNull(Hand.Cautions.Of(fingering, hand))
         );
     }
 
