@@ -104,7 +104,7 @@ internal sealed record HandNotes(string Summary, TextTable OutOfReach, ValueList
     private static string Spelled(Exhibit exhibit, ShapeInHand one) =>
         one.Shape is { Source: ShapeSource.OfScale }
             ? PlaceOf(exhibit, [one])
-            : $"frets {string.Join('-', one.Shape.Spots.Select(spot => Wording.Number(exhibit.Map.Instrument.IsOpen(spot) ? 0 : spot.Fret)))} on strings {new Neck.StringSet(one.Shape.Spots.Select(spot => spot.String))}";
+            : one.Shape.FretByFret(exhibit.Map.Instrument);
 
     /// <summary>The farthest of their widest stretches.</summary>
     private static string Stretched(List<ShapeInHand> shapes, string with = "between")

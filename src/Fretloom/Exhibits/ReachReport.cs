@@ -38,14 +38,14 @@ public sealed record ReachReport(string Summary, ValueList<string> Lines)
             shape.Shape.Source is ShapeSource.OfScale ? ""
             : shape.Instead.Count == 0 ? " No other way to it is in reach."
             : $" Instead: {string.Join("; ", shape.Instead.Select(one => one.Words))}.";
-        return $"{NameOf(shape.Shape.Source)}, {PlaceOf(shape.Shape, player)} on strings {InsteadPhrases.StringsOf(shape.Shape)}: {Judged(shape)}{instead}";
+        return $"{NameOf(shape.Shape.Source)}, {PlaceOf(shape.Shape, player)}: {Judged(shape)}{instead}";
     }
 
-    // A chord fret by fret, the far string's first; a stretch of scale by its outermost frets.
+    // A chord fret by fret; a stretch of scale by its outermost frets.
     private static string PlaceOf(Shape shape, Player player) =>
         shape.Source is ShapeSource.OfScale
-            ? InsteadPhrases.FretsOf(player.Instrument, shape)
-            : $"frets {string.Join('-', shape.Spots.Select(spot => spot.Fret))}";
+            ? $"{InsteadPhrases.FretsOf(player.Instrument, shape)} on strings {InsteadPhrases.StringsOf(shape)}"
+            : shape.FretByFret(player.Instrument);
 
     private static string Judged(ShapeInHand shape) =>
         shape.WhyNot is { } reason ? $"no fingering. {reason}"
