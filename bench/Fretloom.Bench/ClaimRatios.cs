@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 
 namespace Fretloom.Bench;
@@ -33,15 +32,12 @@ internal static class ClaimRatios
     /// <summary>The median of some rounds, after as many for warming up, in nanoseconds of processor time.</summary>
     private static double Measure(Func<long> work)
     {
-        var process = Process.GetCurrentProcess();
         var times = new List<double>();
         for (var round = 0; round < 2 * Rounds; round++)
         {
-            process.Refresh();
-            var before = process.TotalProcessorTime;
+            var before = Environment.CpuUsage.TotalTime;
             work();
-            process.Refresh();
-            times.Add((process.TotalProcessorTime - before).TotalNanoseconds);
+            times.Add((Environment.CpuUsage.TotalTime - before).TotalNanoseconds);
         }
 
         return times.Skip(Rounds).Order().ElementAt(Rounds / 2);

@@ -3,10 +3,17 @@ using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Running;
 using Fretloom.Bench;
 
-if (args is ["claims"])
+switch (args)
 {
-    ClaimRatios.Print();
-    return;
+    case ["claims"]:
+        ClaimRatios.Print();
+        return;
+    case ["claim-times"]:
+        ClaimTimes.Print();
+        return;
+    case ["stops"]:
+        ClaimStops.Print();
+        return;
 }
 
 BenchmarkSwitcher

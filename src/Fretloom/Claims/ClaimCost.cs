@@ -1,6 +1,7 @@
 using System.Globalization;
 using Fretloom.Claims.Checking;
 using Fretloom.Claims.Checking.Blocks;
+using Fretloom.Theory;
 
 namespace Fretloom.Claims;
 
@@ -10,24 +11,23 @@ namespace Fretloom.Claims;
 /// <param name="Nanoseconds">About how long that takes on one thread.</param>
 public sealed record ClaimCost(long Cases, long Tried, long Nanoseconds)
 {
-    /// <summary>Nanoseconds for each thing named, case by case; and in blocks. Measured, in round numbers.</summary>
-    private const long Plain = 2_000;
-    private const long InBlocks = 20;
-    private const long InHand = 2_000_000;
+    /// <summary>Nanoseconds, measured, in round numbers: a string set put down for a program; one of its instructions, for one case; a thing named, word by word; a shape fingered.</summary>
+    private const double StringSet = 20;
+    private const double Instruction = 0.15;
+    private const double Word = 5_000;
+    private const double Fingering = 150_000;
 
     /// <summary>Works the cost out.</summary>
     public static ClaimCost Of(ClaimSentence sentence)
     {
         ArgumentNullException.ThrowIfNull(sentence);
         var keys = sentence.Keys.Keys.Count;
-        long places = new PlaceList(sentence.Places).Count;
-        var tried = Transposition.Settles(sentence) ? keys / Transposition.Tonics : keys;
-        var each = Parts.Of(sentence.Claim).Sum(part => Weight(part));
-        return new ClaimCost(
-            keys * places,
-            tried * places,
-            tried * places * each * (ClaimCompiler.Knows(sentence) ? InBlocks : Plain)
-        );
+        var places = new PlaceList(sentence.Places);
+        var tried = (long)places.Count * (Transposition.Settles(sentence) ? keys / Transposition.Tonics : keys);
+        var time = ClaimCompiler.Knows(sentence.Claim)
+            ? StringSet * places.Count + tried * OfProgram(sentence, places)
+            : tried * WordByWord(sentence);
+        return new ClaimCost((long)keys * places.Count, tried, (long)time);
     }
 
     /// <summary>Why a sentence is not checked within a budget, and what would help; null when it is.</summary>
@@ -40,13 +40,43 @@ public sealed record ClaimCost(long Cases, long Tried, long Nanoseconds)
                 $"This sentence has {Cases:N0} cases, which would take about {Time(Nanoseconds)}, more than the {Time(budget)} allowed. Say fewer strings, smaller steps such as 'with steps 4 to 7', or 'that is palindromic'."
             );
 
-    private static long Weight(object part) =>
-        part switch
+    /// <summary>A case costs as much as its program is long; the string sets of a sentence have programs much alike.</summary>
+    private static double OfProgram(ClaimSentence sentence, PlaceList places)
+    {
+        if (places.FirstFitting(sentence.Claim) is not { } fitting)
         {
-            ShapeSet.Several => 8,
-            ShapePredicate.CanBePlayed or ShapePredicate.IsFingeredAs => 7 * InHand / Plain,
-            _ => 1,
-        };
+            return 0;
+        }
+
+        ValueList<Key> key = [sentence.Keys.Keys[0]];
+        var program = ClaimCompiler.Compile(sentence.Claim, key, StringLayout.Of(fitting), sentence.Window);
+        return Instruction * program.Code.Instructions.Count;
+    }
+
+    private static double WordByWord(ClaimSentence sentence) =>
+        Parts
+            .Of(sentence.Claim)
+            .Sum(part =>
+                part switch
+                {
+                    ShapeSet set => Word * Shapes(set),
+                    Claim.OfShapes { Says: ShapePredicate.CanBePlayed } of => Fingering
+                        * Placements(of.Shapes, sentence),
+                    Claim.OfShapes { Says: ShapePredicate.IsFingeredAs like } of => Fingering
+                        * Shapes(like.Shapes)
+                        * (Placements(of.Shapes, sentence) + Shapes(of.Shapes)),
+                    _ => Word,
+                }
+            );
+
+    private static int Shapes(ShapeSet set) => set is ShapeSet.Several ? 7 : 1;
+
+    /// <summary>At how many places shapes lie at most: a form of any root begins on every fret.</summary>
+    private static int Placements(ShapeSet set, ClaimSentence sentence)
+    {
+        var frets = sentence.Window?.Count ?? 12;
+        return set is ShapeSet.OfQuality ? frets : Shapes(set) * ((frets + 11) / 12);
+    }
 
     private static string Time(long nanoseconds)
     {

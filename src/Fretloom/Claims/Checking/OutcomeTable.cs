@@ -42,8 +42,8 @@ internal static class OutcomeTable
         var keys = sentence.Keys.Keys;
         keys = Transposition.Settles(sentence) ? keys.DistinctBy(key => key.Kind).ToValueList() : keys;
         var list = new PlaceList(places);
-        var table = ClaimCompiler.Knows(sentence)
-            ? BlockWorker.For(sentence, list, keys, inVectors: true).Table()
+        var table = ClaimCompiler.Knows(sentence.Claim)
+            ? BlockWorker.For(sentence, list, keys, inVectors: true).Table(cancellation)
             : PlainWorker.Table(sentence, list, keys, cancellation);
         return places.Select(
             (place, at) =>

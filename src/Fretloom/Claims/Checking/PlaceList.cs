@@ -32,6 +32,13 @@ internal sealed class PlaceList
 
     public Place this[int index] => _tunings is null ? _named[index] : Place.Tuned(Steps(index));
 
+    /// <summary>The first on which a claim can be asked; null when there is none.</summary>
+    public Place? FirstFitting(Claim claim) =>
+        Enumerable
+            .Range(0, AreTunings ? 1 : Count)
+            .Select(at => this[at])
+            .FirstOrDefault(place => Applicability.Applies(place, claim));
+
     /// <summary>On how many of them a claim can be asked. All tunings of a scope have the same strings, so the first decides.</summary>
     public int CountOfFitting(Claim claim) =>
         _tunings is null ? _named.Count(place => Applicability.Applies(place, claim))
@@ -55,9 +62,9 @@ internal sealed class PlaceList
     public void WriteOpens(int first, int count, Span<ushort> opens, int lanes)
     {
         Span<int> steps = stackalloc int[_tunings!.Strings - 1];
+        WriteSteps(first, steps);
         for (var lane = 0; lane < count; lane++)
         {
-            WriteSteps(first + lane, steps);
             var open = Place.LowestTuned;
             opens[lane] = (ushort)open;
             for (var at = 0; at < steps.Length; at++)
@@ -65,24 +72,46 @@ internal sealed class PlaceList
                 open += steps[at];
                 opens[(at + 1) * lanes + lane] = (ushort)open;
             }
+
+            Advance(steps);
         }
     }
 
     private void WriteSteps(int index, Span<int> steps)
     {
-        var (least, choices, palindromic) = (
-            _tunings!.Least,
-            _tunings.Most - _tunings.Least + 1,
-            _tunings.IsPalindromic
-        );
-        var free = palindromic ? (steps.Length + 1) / 2 : steps.Length;
-        for (var at = free - 1; at >= 0; at--)
+        var (least, choices) = (_tunings!.Least, _tunings.Most - _tunings.Least + 1);
+        for (var at = Free(steps.Length) - 1; at >= 0; at--)
         {
             steps[at] = least + index % choices;
             index /= choices;
         }
 
-        for (var at = free; at < steps.Length; at++)
+        Mirror(steps);
+    }
+
+    /// <summary>Goes on to the next tuning; from the last one to the first.</summary>
+    private void Advance(Span<int> steps)
+    {
+        var at = Free(steps.Length) - 1;
+        while (at >= 0 && steps[at] == _tunings!.Most)
+        {
+            steps[at--] = _tunings.Least;
+        }
+
+        if (at >= 0)
+        {
+            steps[at]++;
+        }
+
+        Mirror(steps);
+    }
+
+    /// <summary>How many steps can be chosen; the others mirror them.</summary>
+    private int Free(int steps) => _tunings!.IsPalindromic ? (steps + 1) / 2 : steps;
+
+    private void Mirror(Span<int> steps)
+    {
+        for (var at = Free(steps.Length); at < steps.Length; at++)
         {
             steps[at] = steps[steps.Length - 1 - at];
         }

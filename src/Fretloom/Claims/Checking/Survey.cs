@@ -71,7 +71,7 @@ internal sealed record Survey(
         var settles = options.UsesTransposition && Transposition.Settles(sentence);
         var tried = settles ? keys.DistinctBy(key => key.Kind).ToValueList() : keys;
         IWorker worker =
-            options.Engine != CheckEngine.Plain && ClaimCompiler.Knows(sentence)
+            options.Engine != CheckEngine.Plain && ClaimCompiler.Knows(sentence.Claim)
                 ? BlockWorker.For(sentence, places, tried, options.Engine == CheckEngine.Vectors)
                 : PlainWorker.For(sentence, places, tried);
         var tallies = Crew.Run(worker, tried.Count, options.Threads, progress, cancellation);

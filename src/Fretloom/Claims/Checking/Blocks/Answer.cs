@@ -4,6 +4,3 @@ namespace Fretloom.Claims.Checking.Blocks;
 /// <param name="Fails">Where it is false.</param>
 /// <param name="Untested">Where there is nothing to speak about, never where it is false; null for nowhere.</param>
 internal readonly record struct Answer(int Fails, int? Untested);
-
-/// <summary>The registers of a set of frets: twelve bits for whole frets and, where there can be any, for those half a fret higher.</summary>
-internal readonly record struct FretBits(int Whole, int? Half);

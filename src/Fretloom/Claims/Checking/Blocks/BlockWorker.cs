@@ -8,33 +8,36 @@ internal sealed class BlockWorker : IWorker
     private const int PlacesInPiece = 16 * Lanes.Count;
 
     private readonly PlaceList _places;
-    private readonly Run[] _runs;
+    private readonly ValueList<Run> _runs;
     private readonly int _keys;
     private readonly bool _inVectors;
     private readonly Dictionary<Program, Machine> _machines = [];
 
-    private BlockWorker(PlaceList places, Run[] runs, int keys, bool inVectors)
+    private BlockWorker(PlaceList places, ValueList<Run> runs, int keys, bool inVectors)
     {
         (_places, _runs, _keys, _inVectors) = (places, runs, keys, inVectors);
         PlacesThatFit = runs.Sum(run => run.Count);
+        Pieces = places.AreTunings ? (PlacesThatFit + PlacesInPiece - 1) / PlacesInPiece : runs.Count;
     }
 
-    public int Pieces => _runs.Length;
+    /// <inheritdoc/>
+    public int Pieces { get; }
 
+    /// <inheritdoc/>
     public int PlacesThatFit { get; }
 
     /// <summary>The worker for a sentence that the compiler knows.</summary>
     public static BlockWorker For(ClaimSentence sentence, PlaceList places, ValueList<Key> keys, bool inVectors)
     {
         var runs = places.AreTunings ? OfTunings(sentence, places, keys) : OfNamed(sentence, places, keys);
-        return new BlockWorker(places, [.. runs], keys.Count, inVectors);
+        return new BlockWorker(places, runs.ToValueList(), keys.Count, inVectors);
     }
 
     public IWorker Another() => new BlockWorker(_places, _runs, _keys, _inVectors);
 
     public void Do(int piece, Tally[] tallies, CancellationToken cancellation)
     {
-        var run = _runs[piece];
+        var run = Piece(piece);
         Go(
             run,
             (machine, done, count, key) =>
@@ -46,7 +49,7 @@ internal sealed class BlockWorker : IWorker
     }
 
     /// <summary>What became of each string set in each key: all keys of the first string set, then of the next. Null where the claim cannot be asked.</summary>
-    public Outcome?[] Table()
+    public Outcome?[] Table(CancellationToken cancellation)
     {
         var table = new Outcome?[_places.Count * _keys];
         foreach (var run in _runs)
@@ -55,6 +58,7 @@ internal sealed class BlockWorker : IWorker
                 run,
                 (machine, done, count, key) =>
                 {
+                    cancellation.ThrowIfCancellationRequested();
                     var fails = machine.Register(run.Program.Answer.Fails);
                     var untested = run.Program.Answer.Untested is { } register ? machine.Register(register) : [];
                     for (var lane = 0; lane < count; lane++)
@@ -69,6 +73,18 @@ internal sealed class BlockWorker : IWorker
         }
 
         return table;
+    }
+
+    /// <summary>Named string sets of one layout are one piece; tunings, which have one layout and may be millions, are cut up when they are asked for.</summary>
+    private Run Piece(int piece)
+    {
+        if (!_places.AreTunings)
+        {
+            return _runs[piece];
+        }
+
+        var first = piece * PlacesInPiece;
+        return _runs[0] with { First = first, Count = Math.Min(PlacesInPiece, PlacesThatFit - first) };
     }
 
     /// <summary>Works out block by block and key by key; what is found is read from the machine at once.</summary>
@@ -114,19 +130,18 @@ internal sealed class BlockWorker : IWorker
         }
     }
 
-    private static IEnumerable<Run> OfTunings(ClaimSentence sentence, PlaceList places, ValueList<Key> keys)
-    {
-        if (!Applicability.Applies(places[0], sentence.Claim))
-        {
-            yield break;
-        }
-
-        var program = Program.Of(sentence.Claim, keys, StringLayout.Of(places[0]));
-        for (var first = 0; first < places.Count; first += PlacesInPiece)
-        {
-            yield return new Run(program, first, Math.Min(PlacesInPiece, places.Count - first), null);
-        }
-    }
+    private static IEnumerable<Run> OfTunings(ClaimSentence sentence, PlaceList places, ValueList<Key> keys) =>
+        Applicability.Applies(places[0], sentence.Claim)
+            ?
+            [
+                new Run(
+                    Program.Of(sentence.Claim, keys, StringLayout.Of(places[0]), sentence.Window),
+                    0,
+                    places.Count,
+                    null
+                ),
+            ]
+            : [];
 
     /// <summary>Named string sets side by side that have the same strings in the same order by sound.</summary>
     private static IEnumerable<Run> OfNamed(ClaimSentence sentence, PlaceList places, ValueList<Key> keys) =>
@@ -135,7 +150,7 @@ internal sealed class BlockWorker : IWorker
             .Where(at => Applicability.Applies(places[at], sentence.Claim))
             .GroupBy(at => StringLayout.Of(places[at]))
             .Select(group => new Run(
-                Program.Of(sentence.Claim, keys, group.Key),
+                Program.Of(sentence.Claim, keys, group.Key, sentence.Window),
                 0,
                 group.Count(),
                 group.ToValueList()

@@ -2,90 +2,124 @@ using Fretloom.Theory;
 
 namespace Fretloom.Claims.Checking.Blocks;
 
-/// <summary>Writes sets of frets of the endless neck.</summary>
-internal sealed class FretCompiler(Code code, KeyNotes[] keys, StringLayout layout, ShapeCompiler shapes)
+/// <summary>A half-turn: where its centre is one, and how it carries frets.</summary>
+/// <param name="IsThere">The register of where it carries the key pattern onto itself.</param>
+/// <param name="Turn">Carries a set of frets.</param>
+internal readonly record struct CompiledTurn(int IsThere, Func<FretBits, FretBits> Turn);
+
+/// <summary>Writes sets of frets and how they lie to each other.</summary>
+internal sealed class FretCompiler(
+    Code code,
+    KeyNotes[] keys,
+    StringLayout layout,
+    NeckCompiler neck,
+    ShapeCompiler shapes
+)
 {
     private readonly Logic _logic = new(code);
 
     /// <summary>Whether the whole string set has a half-turn centre.</summary>
-    public int HasCentre => IsAny(Noun(new FretNoun(FretKind.HalfTurnCentre)));
+    public int HasCentre => neck.IsAny(Centres);
+
+    /// <summary>The half-turns of the whole string set: in a window about each place; on the endless neck all come to the same.</summary>
+    public IEnumerable<CompiledTurn> Turns
+    {
+        get
+        {
+            var chosen = layout.Resolve(null, code);
+            if (neck.Window is not { } window)
+            {
+                var twice = code.LookUp(
+                    SumOfPair(chosen, 0),
+                    (key, sum) => Modulo.Of((keys[key].Inversion ?? 0) - sum, 12)
+                );
+                return [new CompiledTurn(HasCentre, set => neck.TurnedAbout(set, twice))];
+            }
+
+            return Enumerable
+                .Range(2 * window.First, 2 * (window.Count - 1) + 1)
+                .Select(centre => new CompiledTurn(
+                    _logic.Not(
+                        code.WithNumber(
+                            Op.AreEqual,
+                            code.WithNumber(Op.And, CentresOf(chosen, centre % 2), 1 << centre / 2 % 12),
+                            0
+                        )
+                    ),
+                    set => neck.Turned(set, centre)
+                ));
+        }
+    }
+
+    private FretBits Centres => Noun(new FretNoun(FretKind.HalfTurnCentre));
 
     public FretBits Of(FretSet set) =>
         set switch
         {
             FretSet.Named named => Noun(named.Noun),
-            FretSet.OfDegree of => new FretBits(OfDegree(of.Degree, of.String), null),
-            FretSet.OfShapes of => new FretBits(shapes.Ends(of.End, of.Shapes), null),
-            FretSet.Numbers numbers => new FretBits(
-                code.Number(numbers.Frets.Aggregate(0, (all, fret) => all | 1 << fret % 12)),
-                null
-            ),
-            FretSet.Moved moved => Moved(Of(moved.Set), moved.Frets),
+            FretSet.OfDegree of => OfDegree(of.Degree, of.String),
+            FretSet.OfShapes of => shapes.Ends(of.End, of.Shapes),
+            FretSet.Numbers numbers => neck.Numbers(numbers.Frets),
+            FretSet.Moved moved => neck.Moved(Of(moved.Set), 2 * moved.Frets),
             _ => throw new ArgumentOutOfRangeException(nameof(set)),
         };
 
     public FretBits Noun(FretNoun noun)
     {
-        var strings = layout.Resolve(noun.Of);
+        var strings = layout.Resolve(noun.Of, code);
         if (noun.Kind == FretKind.HalfTurnCentre)
         {
-            return new FretBits(Centres(strings, 0), Centres(strings, 1));
+            return neck.Seen(CentresOf(strings, 0), CentresOf(strings, 1));
         }
 
-        var inKey = strings.Select(number => Frets(number, key => key.Notes));
-        return new FretBits(
+        var inKey = strings.Opens.Select(open => Frets(open, key => key.Notes));
+        return neck.Seen(
             noun.Kind == FretKind.Full
                 ? _logic.All(inKey)
-                : code.WithNumber(Op.SubtractFrom, _logic.Any(inKey), Twelve.All),
-            null
+                : code.WithNumber(Op.SubtractFrom, _logic.Any(inKey), Twelve.All)
         );
     }
 
     /// <summary>The frets at which a string sounds a degree.</summary>
-    public int OfDegree(int degree, int number) => Frets(number, key => 1 << key.Degree(degree));
+    public FretBits OfDegree(int degree, int number) =>
+        neck.Seen(Frets(code.Open(number), key => 1 << key.Degree(degree)));
 
-    public int Count(FretBits set)
-    {
-        var whole = code.Unary(Op.Members, set.Whole);
-        return set.Half is { } half ? code.Binary(Op.Add, whole, code.Unary(Op.Members, half)) : whole;
-    }
-
-    public int IsAny(FretBits set) =>
-        _logic.Not(
-            code.WithNumber(Op.AreEqual, set.Half is { } half ? code.Binary(Op.Or, set.Whole, half) : set.Whole, 0)
-        );
-
-    public FretBits Without(FretBits set, FretBits other) =>
-        new(
-            code.Binary(Op.Without, set.Whole, other.Whole),
-            set.Half is { } half && other.Half is { } otherHalf ? code.Binary(Op.Without, half, otherHalf) : set.Half
-        );
-
-    /// <summary>Those of some frets that lie to others as said.</summary>
+    /// <summary>Those of some frets that lie, each by itself, to others as said.</summary>
     public FretBits Lying(FretBits frets, FretRelation relation) =>
         relation switch
         {
-            FretRelation.LieOn on => Common(frets, Of(on.Frets)),
-            FretRelation.Avoid avoid => Without(frets, Of(avoid.Frets)),
-            FretRelation.LieApart apart => Common(frets, Moved(Of(apart.Frets), apart.Distance)),
-            FretRelation.LieNextTo next => Common(frets, Together(Moved(Of(next.Frets), 1), Moved(Of(next.Frets), -1))),
+            FretRelation.LieOn on => neck.Common(frets, Of(on.Frets)),
+            FretRelation.Avoid avoid => neck.Without(frets, Of(avoid.Frets)),
+            FretRelation.LieApart apart => neck.Common(frets, neck.Moved(Of(apart.Frets), 2 * apart.Distance)),
+            FretRelation.LieNextTo next => neck.Common(
+                frets,
+                neck.Together(neck.Moved(Of(next.Frets), 2), neck.Moved(Of(next.Frets), -2))
+            ),
+            FretRelation.Include include => neck.Together(
+                neck.Where(frets, _logic.Not(neck.IsAny(Of(include.Frets)))),
+                neck.Common(frets, IfOne(Of(include.Frets)))
+            ),
+            FretRelation.Are are => neck.Common(frets, IfOne(Of(are.Frets))),
+            // A fret that the half-turn leaves where it is is a centre.
+            FretRelation.AreCarriedToThemselves => neck.Common(frets, Centres),
             _ => throw new ArgumentOutOfRangeException(nameof(relation)),
         };
 
-    /// <summary>Whether frets, taken together, are or include others.</summary>
+    /// <summary>Whether frets, taken together, are or include others, or are carried to themselves.</summary>
     public int Compare(FretBits frets, FretRelation relation) =>
         relation switch
         {
-            FretRelation.Are are => AreEqual(frets, Of(are.Frets)),
-            FretRelation.Include include => _logic.Not(IsAny(Without(Of(include.Frets), frets))),
+            FretRelation.Are are => neck.AreEqual(frets, Of(are.Frets)),
+            FretRelation.Include include => _logic.Not(neck.IsAny(neck.Without(Of(include.Frets), frets))),
+            FretRelation.AreCarriedToThemselves => Carries(frets, frets),
             _ => throw new ArgumentOutOfRangeException(nameof(relation)),
         };
 
-    public int Carries(FretSet from, FretSet? to)
-    {
-        var frets = Of(from);
-        return code.Binary(Op.And, HasCentre, AreEqual(Turned(frets), to is null ? frets : Of(to)));
-    }
+    /// <summary>Whether some half-turn carries frets to others.</summary>
+    public int Carries(FretBits from, FretBits to) =>
+        _logic.Any(
+            Turns.Select(about => code.Binary(Op.And, about.IsThere, neck.AreEqual(about.Turn(from), to))).ToList()
+        );
 
     /// <summary>The half-turn inverts what every string sounds about one sum, so that only the key decides.</summary>
     public int CarriesDegree(Claim.CarriesDegree claim) =>
@@ -100,14 +134,11 @@ internal sealed class FretCompiler(Code code, KeyNotes[] keys, StringLayout layo
             )
         );
 
-    private int Frets(int number, Func<KeyNotes, int> notes) =>
-        code.LookUp(
-            code.Unary(Op.ModuloTwelve, code.Open(number)),
-            (key, open) => Twelve.Turned(notes(keys[key]), -open)
-        );
+    private int Frets(int open, Func<KeyNotes, int> notes) =>
+        code.LookUp(code.Unary(Op.ModuloTwelve, open), (key, sounds) => Twelve.Turned(notes(keys[key]), -sounds));
 
     /// <summary>Centres on whole frets, or half a fret above them: those about which every string is inverted into its image.</summary>
-    private int Centres(ValueList<int> strings, int half) =>
+    private int CentresOf(CompiledStrings strings, int half) =>
         _logic.All(
             Enumerable
                 .Range(0, (strings.Count + 1) / 2)
@@ -123,54 +154,9 @@ internal sealed class FretCompiler(Code code, KeyNotes[] keys, StringLayout layo
                 )
         );
 
-    private int SumOfPair(ValueList<int> strings, int at) =>
-        code.Unary(Op.ModuloTwelve, code.Binary(Op.Add, code.Open(strings[at]), code.Open(strings[^(at + 1)])));
+    private int SumOfPair(CompiledStrings strings, int at) =>
+        code.Unary(Op.ModuloTwelve, code.Binary(Op.Add, strings.Opens[at], strings.Opens[^(at + 1)]));
 
-    /// <summary>Every fret taken from twice the centre, where there is one.</summary>
-    private FretBits Turned(FretBits set)
-    {
-        var twice = code.LookUp(
-            SumOfPair(layout.Chosen.Numbers, 0),
-            (key, sum) => Modulo.Of((keys[key].Inversion ?? 0) - sum, 12)
-        );
-        var whole = code.Binary(Op.Turn, code.Unary(Op.Reverse, set.Whole), twice);
-        return new FretBits(
-            whole,
-            set.Half is { } half
-                ? code.WithNumber(Op.Turn, code.Binary(Op.Turn, code.Unary(Op.Reverse, half), twice), 11)
-                : null
-        );
-    }
-
-    private FretBits Moved(FretBits set, int frets)
-    {
-        var by = Modulo.Of(frets, 12);
-        return new FretBits(
-            code.WithNumber(Op.Turn, set.Whole, by),
-            set.Half is { } half ? code.WithNumber(Op.Turn, half, by) : null
-        );
-    }
-
-    private FretBits Common(FretBits set, FretBits other) =>
-        new(
-            code.Binary(Op.And, set.Whole, other.Whole),
-            set.Half is { } half && other.Half is { } otherHalf ? code.Binary(Op.And, half, otherHalf) : null
-        );
-
-    private FretBits Together(FretBits set, FretBits other) =>
-        new(
-            code.Binary(Op.Or, set.Whole, other.Whole),
-            set.Half is { } half && other.Half is { } otherHalf ? code.Binary(Op.Or, half, otherHalf) : null
-        );
-
-    private int AreEqual(FretBits set, FretBits other)
-    {
-        var whole = code.Binary(Op.AreEqual, set.Whole, other.Whole);
-        return (set.Half, other.Half) switch
-        {
-            ({ } half, { } otherHalf) => code.Binary(Op.And, whole, code.Binary(Op.AreEqual, half, otherHalf)),
-            (null, null) => whole,
-            var (one, two) => code.Binary(Op.And, whole, code.WithNumber(Op.AreEqual, one ?? two ?? 0, 0)),
-        };
-    }
+    /// <summary>The set where it is a single fret, and else nothing.</summary>
+    private FretBits IfOne(FretBits set) => neck.Where(set, code.WithNumber(Op.AreEqual, neck.Count(set), 1));
 }

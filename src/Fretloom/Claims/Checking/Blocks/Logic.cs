@@ -54,6 +54,7 @@ internal sealed class Logic(Code code)
     private int? AllUntested(IReadOnlyList<Answer> parts) =>
         parts.All(part => part.Untested is not null) ? All(parts.Select(part => part.Untested!.Value)) : null;
 
-    private int? Joined(Op op, IEnumerable<int> parts) =>
+    /// <summary>All parts put together one after the other; null when there is none.</summary>
+    public int? Joined(Op op, IEnumerable<int> parts) =>
         parts.Aggregate((int?)null, (all, part) => all is { } before ? code.Binary(op, before, part) : part);
 }

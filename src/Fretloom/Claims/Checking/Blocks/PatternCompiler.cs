@@ -49,41 +49,43 @@ internal sealed class PatternCompiler(Code code, KeyNotes[] keys, StringLayout l
         code.Number(key => keys[key].Key.Kind == claim.Kind != claim.IsNot ? ushort.MaxValue : 0);
 
     public int HaveSameForm(Claim.PatternsHaveSameForm claim) =>
-        AreAllAlike(Differences(layout.Resolve(claim.One), layout.Resolve(claim.Other)));
+        AreAllAlike(Differences(Opens(claim.One), Opens(claim.Other)));
 
     public int Is(Claim.PatternIs claim)
     {
-        var numbers = layout.Resolve(claim.One);
-        var others = claim.IsOwn ? numbers : layout.Resolve(claim.Other);
+        var opens = Opens(claim.One);
+        var others = claim.IsOwn ? opens : Opens(claim.Other);
         return claim.Motion switch
         {
-            PatternMotion.None => AreAll(Differences(numbers, others), claim.MovedFrets),
-            PatternMotion.Flip => AreAll(Differences(numbers, others.Reverse().ToValueList()), claim.MovedFrets),
-            PatternMotion.HalfTurn => Inverted(Sums(numbers, others.Reverse().ToValueList())),
-            PatternMotion.Mirror => Inverted(Sums(numbers, others)),
+            PatternMotion.None => AreAll(Differences(opens, others), claim.MovedFrets),
+            PatternMotion.Flip => AreAll(Differences(opens, others.Reverse().ToValueList()), claim.MovedFrets),
+            PatternMotion.HalfTurn => Inverted(Sums(opens, others.Reverse().ToValueList())),
+            PatternMotion.Mirror => Inverted(Sums(opens, others)),
             _ => throw new ArgumentOutOfRangeException(nameof(claim)),
         };
     }
 
+    private ValueList<int> Opens(OtherStrings? other) => layout.Resolve(other, code).Opens;
+
     /// <summary>How many semitones each string sounds above its partner, modulo 12.</summary>
-    private List<int> Differences(ValueList<int> numbers, ValueList<int> others) =>
-        numbers
+    private List<int> Differences(ValueList<int> opens, ValueList<int> others) =>
+        opens
             .Zip(
                 others,
-                (number, other) =>
+                (open, other) =>
                     code.Unary(
                         Op.ModuloTwelve,
-                        code.Binary(Op.Subtract, code.WithNumber(Op.Add, code.Open(number), 120), Rest(other))
+                        code.Binary(Op.Subtract, code.WithNumber(Op.Add, open, 120), Rest(other))
                     )
             )
             .ToList();
 
-    private List<int> Sums(ValueList<int> numbers, ValueList<int> others) =>
-        numbers
-            .Zip(others, (number, other) => code.Unary(Op.ModuloTwelve, code.Binary(Op.Add, Rest(number), Rest(other))))
+    private List<int> Sums(ValueList<int> opens, ValueList<int> others) =>
+        opens
+            .Zip(others, (open, other) => code.Unary(Op.ModuloTwelve, code.Binary(Op.Add, Rest(open), Rest(other))))
             .ToList();
 
-    private int Rest(int number) => code.Unary(Op.ModuloTwelve, code.Open(number));
+    private int Rest(int open) => code.Unary(Op.ModuloTwelve, open);
 
     private int AreAllAlike(List<int> registers) =>
         _logic.All(registers.Skip(1).Select(register => code.Binary(Op.AreEqual, registers[0], register)));

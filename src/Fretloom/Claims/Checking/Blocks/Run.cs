@@ -1,21 +1,31 @@
+using Fretloom.Neck;
 using Fretloom.Theory;
 
 namespace Fretloom.Claims.Checking.Blocks;
 
-/// <summary>A claim's program for string sets of one layout, and a machine for each worker.</summary>
+/// <summary>A claim's program for string sets of one layout.</summary>
 internal sealed class Program
 {
-    private Program(Code code, Answer answer, StringLayout layout) => (Code, Answer, Layout) = (code, answer, layout);
+    private Program(Code code, Answer answer, StringLayout layout)
+    {
+        (Code, Answer) = (code, answer);
+        Opens = [.. code.Opens.Select(open => (open.Number, open.Register, layout.All.Numbers.IndexOf(open.Number)))];
+        Strings = layout.All.Count;
+    }
 
     public Code Code { get; }
 
     public Answer Answer { get; }
 
-    public StringLayout Layout { get; }
+    /// <summary>How many strings there are.</summary>
+    public int Strings { get; }
 
-    public static Program Of(Claim claim, ValueList<Key> keys, StringLayout layout)
+    /// <summary>The strings that are read, the register of each, and their indexes, the farthest first.</summary>
+    public ValueList<(int Number, int Register, int At)> Opens { get; }
+
+    public static Program Of(Claim claim, ValueList<Key> keys, StringLayout layout, FretRange? window)
     {
-        var (code, answer) = ClaimCompiler.Compile(claim, keys, layout);
+        var (code, answer) = ClaimCompiler.Compile(claim, keys, layout, window);
         return new Program(code, answer, layout);
     }
 }
@@ -39,7 +49,7 @@ internal sealed record Run(Program Program, int First, int Count, ValueList<int>
     {
         if (Named is { } named)
         {
-            foreach (var (number, register) in Program.Code.Opens)
+            foreach (var (number, register, _) in Program.Opens)
             {
                 var lanes = machine.Register(register);
                 for (var lane = 0; lane < count; lane++)
@@ -51,12 +61,11 @@ internal sealed record Run(Program Program, int First, int Count, ValueList<int>
             return;
         }
 
-        var numbers = Program.Layout.All.Numbers;
-        Span<ushort> opens = stackalloc ushort[numbers.Count * Lanes.Count];
+        Span<ushort> opens = stackalloc ushort[Program.Strings * Lanes.Count];
         places.WriteOpens(First + from, count, opens, Lanes.Count);
-        foreach (var (number, register) in Program.Code.Opens)
+        foreach (var (_, register, at) in Program.Opens.AsSpan())
         {
-            opens.Slice(numbers.IndexOf(number) * Lanes.Count, Lanes.Count).CopyTo(machine.Register(register));
+            opens.Slice(at * Lanes.Count, Lanes.Count).CopyTo(machine.Register(register));
         }
     }
 }

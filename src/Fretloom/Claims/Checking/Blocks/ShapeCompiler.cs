@@ -1,69 +1,68 @@
-using Fretloom.Theory;
-
 namespace Fretloom.Claims.Checking.Blocks;
 
-/// <summary>Writes claims about shapes of the endless neck.</summary>
-internal sealed class ShapeCompiler(Code code, KeyNotes[] keys, StringLayout layout)
+/// <summary>Writes claims about shapes.</summary>
+internal sealed class ShapeCompiler(Code code, KeyNotes[] keys, StringLayout layout, NeckCompiler neck)
 {
-    /// <summary>A multiple of twelve that keeps frets from being negative; the highest open string sounds below it.</summary>
-    private const int Octaves = 144;
-
     private readonly Logic _logic = new(code);
+    private readonly ShapePlacer _placer = new(code, neck);
 
     /// <summary>What is said of a quantity of shapes.</summary>
-    public int Say(Claim.OfShapes claim, FretCompiler frets) =>
-        _logic.IsTrueOf(
-            PlacedShapes.QuantityOf(claim.Shapes),
-            Shapes(claim.Shapes).Select(shape => Say(claim, shape, frets))
+    public Answer Say(Claim.OfShapes claim, FretCompiler frets)
+    {
+        var shapes = Shapes(claim.Shapes);
+        return new Answer(
+            _logic.Not(IsTrueOf(claim.Shapes, shapes, shape => Say(claim, shape, frets))),
+            Untested(claim.Shapes, shapes)
         );
+    }
 
-    /// <summary>Whether the half-turn carries shapes as said, where there is a centre.</summary>
-    public int Carries(Claim.CarriesShapes claim) =>
-        _logic.IsTrueOf(
-            PlacedShapes.QuantityOf(claim.From),
-            Shapes(claim.From)
-                .Select(shape =>
-                    claim.To is { } to
-                        ? _logic.IsTrueOf(
-                            PlacedShapes.QuantityOf(to),
-                            Shapes(to).Select(other => IsCarried(shape, other))
-                        )
-                        : IsCarried(shape, shape)
-                )
+    /// <summary>Whether some half-turn carries shapes as said.</summary>
+    public Answer Carries(Claim.CarriesShapes claim, FretCompiler frets)
+    {
+        var shapes = Shapes(claim.From);
+        var carries = frets.Turns.Select(about =>
+            code.Binary(Op.And, about.IsThere, IsTrueOf(claim.From, shapes, shape => Carries(claim, shape, about)))
         );
+        return new Answer(
+            _logic.Not(_logic.Any(carries.ToList())),
+            Untested(claim.From, shapes) is { } untested ? code.Binary(Op.And, frets.HasCentre, untested) : null
+        );
+    }
 
     /// <summary>The frets on which shapes begin, end or have their root.</summary>
-    public int Ends(ShapeEnd end, ShapeSet set) => _logic.Any(Shapes(set).Select(shape => End(shape, end)));
+    public FretBits Ends(ShapeEnd end, ShapeSet set) =>
+        Shapes(set).Select(shape => _placer.Ends(shape, end)).Aggregate(neck.Together);
 
     private List<CompiledShape> Shapes(ShapeSet set)
     {
-        var numbers = layout.Resolve(set.Of);
+        var strings = layout.Resolve(set.Of, code);
         var byKey = keys.Select(key => ShapeMembers.Of(key.Key, set)).ToArray();
         return Enumerable
             .Range(0, byKey[0].Count)
-            .Select(index => Shape(byKey.Select(chords => chords[index]).ToArray(), set.Voicing, numbers))
+            .Select(index => Shape(byKey.Select(chords => chords[index]).ToArray(), set.Voicing, strings))
             .ToList();
     }
 
-    private CompiledShape Shape(ShapeMembers[] byKey, ShapeVoicing voicing, ValueList<int> numbers)
+    private static CompiledShape Shape(ShapeMembers[] byKey, ShapeVoicing voicing, CompiledStrings strings)
     {
         var voices = byKey.Select(chord => chord.Voiced(voicing)).ToArray();
-        var sorted = layout.Sorted(numbers).ToValueList();
+        var rootRank = voices[0].Index().First(voice => voice.Item.Member == 0).Index;
         return new CompiledShape(
-            numbers,
-            numbers
-                .Select(number =>
+            strings,
+            Enumerable
+                .Range(0, strings.Count)
+                .Select(at =>
                     voices
                         .Select(
                             (voice, key) =>
                                 (byKey[key].Root ?? 0)
                                 + byKey[key].Semitones[voice[0].Member]
-                                + voice[sorted.IndexOf(number)].Height
+                                + voice[strings.FromLowest.IndexOf(at)].Height
                         )
                         .ToArray()
                 )
                 .ToArray(),
-            sorted[voices[0].Index().First(voice => voice.Item.Member == 0).Index],
+            strings.FromLowest[rootRank],
             byKey[0].Root is not null
         );
     }
@@ -71,7 +70,7 @@ internal sealed class ShapeCompiler(Code code, KeyNotes[] keys, StringLayout lay
     private int Say(Claim.OfShapes claim, CompiledShape shape, FretCompiler frets) =>
         claim.Says switch
         {
-            ShapePredicate.Spans spans => _logic.Admits(spans.Frets, Span(shape)),
+            ShapePredicate.Spans spans => _logic.Admits(spans.Frets, _placer.Span(shape)),
             ShapePredicate.IsOwnHalfTurn => IsHalfTurn(shape, shape),
             ShapePredicate.IsOwnMirror => IsMirror(shape, shape),
             ShapePredicate.IsHalfTurnOf of => IsTrueOf(of.Shapes, other => IsHalfTurn(shape, other)),
@@ -84,34 +83,30 @@ internal sealed class ShapeCompiler(Code code, KeyNotes[] keys, StringLayout lay
             _ => throw new ArgumentOutOfRangeException(nameof(claim)),
         };
 
-    private int IsTrueOf(ShapeSet others, Func<CompiledShape, int> isSo) =>
-        _logic.IsTrueOf(PlacedShapes.QuantityOf(others), Shapes(others).Select(isSo));
+    private int IsTrueOf(ShapeSet others, Func<CompiledShape, int> isSo) => IsTrueOf(others, Shapes(others), isSo);
 
-    private int Span(CompiledShape shape) =>
-        code.WithNumber(Op.Add, code.Binary(Op.Subtract, Extreme(shape, Op.Most), Extreme(shape, Op.Least)), 1);
-
-    private int Extreme(CompiledShape shape, Op op) =>
-        Enumerable
-            .Range(0, shape.Numbers.Count)
-            .Select(at => Fret(shape, at))
-            .Aggregate((all, fret) => code.Binary(op, all, fret));
-
-    private int Fret(CompiledShape shape, int at) =>
-        code.WithNumber(Op.SubtractFrom, code.Open(shape.Numbers[at]), key => shape.Notes[at][key] + Octaves);
-
-    private int End(CompiledShape shape, ShapeEnd end)
+    /// <summary>What is true of a quantity of those shapes that lie where the neck is looked at.</summary>
+    private int IsTrueOf(ShapeSet set, List<CompiledShape> shapes, Func<CompiledShape, int> isSo)
     {
-        var fret = end switch
-        {
-            ShapeEnd.Root => Fret(shape, shape.Numbers.IndexOf(shape.RootOn)),
-            ShapeEnd.First => Extreme(shape, Op.Least),
-            _ => Extreme(shape, Op.Most),
-        };
-        return code.LookUp(code.Unary(Op.ModuloTwelve, fret), (_, number) => 1 << number);
+        var quantity = PlacedShapes.QuantityOf(set);
+        return _logic.IsTrueOf(
+            quantity,
+            shapes.Select(shape =>
+                _placer.IsSeen(shape) is not { } isSeen ? isSo(shape)
+                : quantity is Quantity.Every ? code.Binary(Op.Or, isSo(shape), _logic.Not(isSeen))
+                : code.Binary(Op.And, isSo(shape), isSeen)
+            )
+        );
     }
 
+    /// <summary>Where none of the shapes lies where the neck is looked at; null where all do, or that leaves nothing untested.</summary>
+    private int? Untested(ShapeSet set, List<CompiledShape> shapes) =>
+        PlacedShapes.QuantityOf(set) is Quantity.Every or Quantity.No && neck.Window is not null
+            ? _logic.Not(_logic.Any(shapes.Select(shape => _placer.IsSeen(shape)).OfType<int>()))
+            : null;
+
     private int IsOn(CompiledShape shape, ShapeEnd end, FretBits frets) =>
-        _logic.Not(code.WithNumber(Op.AreEqual, code.Binary(Op.And, End(shape, end), frets.Whole), 0));
+        neck.IsAny(neck.Common(_placer.Ends(shape, end), frets));
 
     private int HasForm(CompiledShape one, CompiledShape other) => AreAlike(one, other, isReversed: false, sign: 1);
 
@@ -125,8 +120,8 @@ internal sealed class ShapeCompiler(Code code, KeyNotes[] keys, StringLayout lay
     /// </summary>
     private int AreAlike(CompiledShape one, CompiledShape other, bool isReversed, int sign)
     {
-        var count = one.Numbers.Count;
-        if (count != other.Numbers.Count)
+        var count = one.Strings.Count;
+        if (count != other.Strings.Count)
         {
             return code.Number(0);
         }
@@ -137,10 +132,10 @@ internal sealed class ShapeCompiler(Code code, KeyNotes[] keys, StringLayout lay
         {
             var (there, start) = isReversed ? (count - 1 - at, count - 1) : (at, 0);
             var opens = new Dictionary<int, int>();
-            Add(opens, one.Numbers[at], 1);
-            Add(opens, one.Numbers[0], -1);
-            Add(opens, other.Numbers[there], -sign);
-            Add(opens, other.Numbers[start], sign);
+            Add(opens, one.Strings.Opens[at], 1);
+            Add(opens, one.Strings.Opens[0], -1);
+            Add(opens, other.Strings.Opens[there], -sign);
+            Add(opens, other.Strings.Opens[start], sign);
             return code.WithNumber(
                 Op.AreEqual,
                 Sum(opens),
@@ -150,18 +145,18 @@ internal sealed class ShapeCompiler(Code code, KeyNotes[] keys, StringLayout lay
         }
     }
 
-    private static void Add(Dictionary<int, int> opens, int number, int times) =>
-        opens[number] = opens.GetValueOrDefault(number) + times;
+    private static void Add(Dictionary<int, int> opens, int open, int times) =>
+        opens[open] = opens.GetValueOrDefault(open) + times;
 
     /// <summary>A sum of open strings, each so many times, modulo 65,536.</summary>
     private int Sum(Dictionary<int, int> opens)
     {
         var sum = code.Number(0);
-        foreach (var (number, times) in opens.OrderBy(open => open.Key))
+        foreach (var (open, times) in opens.OrderBy(each => each.Key))
         {
             for (var time = 0; time < Math.Abs(times); time++)
             {
-                sum = code.Binary(times > 0 ? Op.Add : Op.Subtract, sum, code.Open(number));
+                sum = code.Binary(times > 0 ? Op.Add : Op.Subtract, sum, open);
             }
         }
 
@@ -177,36 +172,37 @@ internal sealed class ShapeCompiler(Code code, KeyNotes[] keys, StringLayout lay
             _ => PlacedShapes.FamilyOf(set.Notes),
         };
         var other = Shapes(new ShapeSet.OnDegree(family, that.Degree, set.Voicing, set.Of))[0];
-        var meets = code.Number(key =>
-            Modulo.Of(shape.Notes[0][key] - other.Notes[0][key] - that.Frets, 12) == 0 ? ushort.MaxValue : 0
-        );
-        return code.Binary(Op.And, HasForm(shape, other), meets);
+        var meets = neck.Common(_placer.Of(shape, 0), neck.Moved(_placer.Of(other, 0), 2 * that.Frets));
+        return code.Binary(Op.And, HasForm(shape, other), neck.IsAny(meets));
     }
 
-    /// <summary>The half-turn takes what string s sounds from one sum for the key: so the strings, the form and one note decide.</summary>
-    private int IsCarried(CompiledShape one, CompiledShape other)
+    private int Carries(Claim.CarriesShapes claim, CompiledShape shape, CompiledTurn about) =>
+        claim.To is { } to ? IsTrueOf(to, other => IsCarried(shape, about, other)) : IsCarried(shape, about, shape);
+
+    /// <summary>A shape is carried to another where its strings are, it looks like the other turned, and one of its spots comes to lie right.</summary>
+    private int IsCarried(CompiledShape shape, CompiledTurn about, CompiledShape other)
     {
         var chosen = layout.Chosen.Numbers;
-        var turned = one.Numbers.Reverse().Select(number => chosen[^(chosen.IndexOf(number) + 1)]);
-        if (!turned.SequenceEqual(other.Numbers))
+        var turned = shape.Strings.Numbers.Reverse().Select(number => chosen[^(chosen.IndexOf(number) + 1)]);
+        if (!turned.SequenceEqual(other.Strings.Numbers))
         {
             return code.Number(0);
         }
 
-        var meets = code.Number(key =>
-            !one.HasPlace
-            || !other.HasPlace
-            || Modulo.Of(one.Notes[^1][key] + other.Notes[0][key] - (keys[key].Inversion ?? 0), 12) == 0
-                ? ushort.MaxValue
-                : 0
-        );
-        return code.Binary(Op.And, IsHalfTurn(one, other), meets);
+        var isHalfTurn = IsHalfTurn(shape, other);
+        if (!shape.HasPlace || !other.HasPlace)
+        {
+            return isHalfTurn;
+        }
+
+        var meets = neck.Common(about.Turn(_placer.Of(shape, shape.Strings.Count - 1)), _placer.Of(other, 0));
+        return code.Binary(Op.And, isHalfTurn, neck.IsAny(meets));
     }
 }
 
 /// <summary>A shape in every key.</summary>
-/// <param name="Numbers">Its strings, the farthest first.</param>
+/// <param name="Strings">Its strings.</param>
 /// <param name="Notes">What each string sounds, by key, in semitones above some C; its fret is that less the open string.</param>
-/// <param name="RootOn">The string that sounds the root.</param>
+/// <param name="RootAt">The index of the string that sounds the root.</param>
 /// <param name="HasPlace">Whether its root is a note of the key.</param>
-internal sealed record CompiledShape(ValueList<int> Numbers, int[][] Notes, int RootOn, bool HasPlace);
+internal sealed record CompiledShape(CompiledStrings Strings, int[][] Notes, int RootAt, bool HasPlace);
