@@ -215,6 +215,50 @@ public class FingerTests
         );
     }
 
+    [Theory]
+    [InlineData("""{"notes": ["E4", "‸H4"]}""")]
+    [InlineData("""{"notes": ["E4", "‸4:40"]}""")]
+    [InlineData("""{"spots": [{"string":4,"fret":2}, ‸{"string":9,"fret":2}]}""")]
+    [InlineData("""{"on": "a ‸gitar", "notes": ["E4"]}""")]
+    [InlineData("""{"hand": ‸3, "notes": ["E4"]}""")]
+    [InlineData("""{"hand": "a hand of ‸300 mm", "notes": ["E4"]}""")]
+    [InlineData("""{"notes": ["E4"], "rules": ["start with ‸fingr 2"]}""")]
+    [InlineData("""{"notes": ["E4"], "rules": ["\u0073tart with ‸fingr 2"]}""")]
+    [InlineData("""{"notes": ["E4", "‸F4"], "rules": ["note 2 open"]}""")]
+    [InlineData("""{"notes": ["E4"], "rules": ["‸note 2 open"]}""")]
+    [InlineData("""{"notes": ["E4"], "rules": [‸null]}""")]
+    [InlineData("""{"notes": ["E4"], "alternatives": ‸51}""")]
+    [InlineData("""{"notes": ["E4"], "capo": ‸30}""")]
+    [InlineData("""{"notes": ["E4"], "capo": ‸"two"}""")]
+    [InlineData("""{‸"ñ": 1, "notes": ["E4"]}""")]
+    [InlineData("""{"spots": [{"string":4,‸"frett":2}]}""")]
+    [InlineData("""{"spots": [‸{"string":4}]}""")]
+    [InlineData("""{"notes": ["ñ", "E4" ‸"F4"]}""")]
+    [InlineData("""{"together": true, "arpeggio": ‸true, "notes": ["E4"]}""")]
+    [InlineData("""{"notes": ‸[]}""")]
+    [InlineData("‸{}")]
+    [InlineData("‸[]")]
+    [InlineData("n‸ot json")]
+    public void What_is_wrong_in_a_line_stands_at_its_column(string marked)
+    {
+        var line = marked.Replace("‸", "", StringComparison.Ordinal);
+        var error = Call.FretloomReading(line, "finger", "--lines").Json.GetProperty("error");
+
+        Assert.Equal(marked.IndexOf('‸', StringComparison.Ordinal) + 1, error.GetProperty("column").GetInt32());
+    }
+
+    [Fact]
+    public void Long_lines_have_few_alternatives()
+    {
+        var notes = string.Join(", ", Enumerable.Repeat("\"E4\"", 100_000));
+        var call = Call.FretloomReading($$"""{"alternatives": 50, "notes": [{{notes}}]}""", "finger", "--lines");
+
+        Assert.Equal(
+            "50 alternatives to 100000 notes are too many: at most 9.",
+            call.Json.GetProperty("error").GetProperty("message").GetString()
+        );
+    }
+
     [Fact]
     public void Turned_over_the_hand_finds_the_strings_the_other_way_round()
     {

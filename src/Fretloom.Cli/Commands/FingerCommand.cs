@@ -120,7 +120,14 @@ internal static partial class FingerCommand
                 Rules = parsed.GetValue(rules),
                 Alternatives = parsed.GetValue(alternatives),
             };
-            return FingerRun.Answer(asked, [.. typed.Select(word => word.Index + 1)], parsed.GetValue(json), terminal);
+            return FingerRun.Answer(asked, ColumnOf, parsed.GetValue(json), terminal);
+
+            int ColumnOf(FingerProblem wrong) =>
+                Enumerable.Range(0, typed.Count).FirstOrDefault(at => wrong.Field == $"notes[{at}]", -1)
+                    is >= 0
+                        and var note
+                    ? typed[note].Index + 1
+                    : wrong.Column;
         });
         return command;
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Fretloom.Cli.Json;
 using Fretloom.Hand;
@@ -6,6 +7,26 @@ using Fretloom.Sentences;
 using Fretloom.Theory;
 
 namespace Fretloom.Cli.Commands;
+
+/// <summary>What is wrong with a request.</summary>
+/// <param name="Message">What, and what would go.</param>
+/// <param name="Field">Where: <c>on</c>, <c>spots[2]</c>.</param>
+/// <param name="Column">Where in the text of the field, counted from 1.</param>
+internal sealed record FingerProblem(string Message, string Field, int Column = 1)
+{
+    /// <summary>A request that no hand can play.</summary>
+    public static FingerProblem Of(FingeringRefusal refusal, FingerRequestDocument asked)
+    {
+        var notes = asked.Notes is not null ? "notes" : "spots";
+        return new(
+            refusal.Message,
+            refusal.Note is { } note && note < Math.Max(asked.Notes?.Count ?? 0, asked.Spots?.Count ?? 0)
+                    ? string.Create(CultureInfo.InvariantCulture, $"{notes}[{note}]")
+                : refusal.Rule is { } rule ? string.Create(CultureInfo.InvariantCulture, $"rules[{rule}]")
+                : notes
+        );
+    }
+}
 
 /// <summary>Makes a request out of what was typed or sent.</summary>
 internal sealed class FingerRequestReader
@@ -24,7 +45,7 @@ internal sealed class FingerRequestReader
     /// <param name="asked">What was asked.</param>
     /// <param name="request">The request; null when there is a refusal.</param>
     /// <returns>What is wrong, or null.</returns>
-    public static FingeringRefusal? Read(FingerRequestDocument asked, out FingeringRequest? request)
+    public static FingerProblem? Read(FingerRequestDocument asked, out FingeringRequest? request)
     {
         var reader = new FingerRequestReader(asked);
         var wrong =
@@ -42,27 +63,43 @@ internal sealed class FingerRequestReader
         return new(_player, kind, _notes.ToValueList(), _rules.ToValueList(), _asked.Alternatives + 1);
     }
 
-    private FingeringRefusal? CheckKind() =>
+    private FingerProblem? CheckKind() =>
         _asked is { Together: true, Arpeggio: true }
-            ? new("Together or arpeggio, not both: a chord is held, an arpeggio is played note by note.")
-        : _asked is { Spots: not null, Notes: not null } ? new("Name the notes as spots or as notes, not both.")
+            ? new("Together or arpeggio, not both: a chord is held, an arpeggio is played note by note.", "arpeggio")
+        : _asked is { Spots: not null, Notes: not null }
+            ? new("Name the notes as spots or as notes, not both.", "notes")
         : _asked is { Spots: not { Count: > 0 }, Notes: not { Count: > 0 } }
-            ? new("There is no note to finger; name some, such as 4:9 for string 4, fret 9.")
+            ? new("There is no note to finger; name some, such as 4:9 for string 4, fret 9.", NotesField)
         : _asked.Alternatives is < 0 or > MostAlternatives
-            ? new($"0 to {MostAlternatives} alternatives can be had, not {_asked.Alternatives}.")
-        : null;
+            ? new($"0 to {MostAlternatives} alternatives can be had, not {_asked.Alternatives}.", "alternatives")
+        : CheckSize();
 
-    private FingeringRefusal? ReadPlayer()
+    // What is printed grows with both, so that neither is bounded alone.
+    private FingerProblem? CheckSize()
+    {
+        var notes = (_asked.Spots ?? []).Count + (_asked.Notes ?? []).Count;
+        var most = LineFingering.MostNotesOfAll / notes;
+        return _asked.Alternatives == 0 || _asked.Alternatives < most ? null
+            : most <= 1 ? new($"{notes} notes are too many for alternatives: ask for 0.", "alternatives")
+            : new(
+                $"{_asked.Alternatives} alternatives to {notes} notes are too many: at most {most - 1}.",
+                "alternatives"
+            );
+    }
+
+    private string NotesField => _asked.Notes is not null ? "notes" : "spots";
+
+    private FingerProblem? ReadPlayer()
     {
         var instrument = ShowParser.ParseInstrument(_asked.On ?? Catalogue.Default.Name);
         if (!instrument.IsRead)
         {
-            return new(instrument.Errors[0].Message);
+            return new(instrument.Errors[0].Message, "on", instrument.Errors[0].Column);
         }
 
         if (_asked.Capo < 0 || _asked.Capo >= instrument.Value.Frets)
         {
-            return new($"The {instrument.Value.Name} takes a capo at frets 1 to {instrument.Value.Frets - 1}.");
+            return new($"The {instrument.Value.Name} takes a capo at frets 1 to {instrument.Value.Frets - 1}.", "capo");
         }
 
         if (ReadHand(out var hand) is { } wrong)
@@ -74,7 +111,7 @@ internal sealed class FingerRequestReader
         return null;
     }
 
-    private FingeringRefusal? ReadHand(out HandSize hand)
+    private FingerProblem? ReadHand(out HandSize hand)
     {
         hand = HandSize.Adult;
         switch (_asked.Hand)
@@ -88,26 +125,27 @@ internal sealed class FingerRequestReader
             case { ValueKind: JsonValueKind.String } text:
                 var read = ShowParser.ParseHand(text.GetString()!);
                 hand = read.IsRead ? read.Value : hand;
-                return read.IsRead ? null : new(read.Errors[0].Message);
+                return read.IsRead ? null : new(read.Errors[0].Message, "hand", read.Errors[0].Column);
             default:
                 return new(
-                    $"A hand is 'small', 'adult', 'large', 'child' or {HandSize.LeastMm} to {HandSize.MostMm} mm."
+                    $"A hand is 'small', 'adult', 'large', 'child' or {HandSize.LeastMm} to {HandSize.MostMm} mm.",
+                    "hand"
                 );
         }
     }
 
-    private FingeringRefusal? ReadSpots()
+    private FingerProblem? ReadSpots()
     {
         foreach (var (at, spot) in (_asked.Spots ?? []).Index())
         {
             if (spot is null)
             {
-                return new($"Note {at + 1} is missing; name its string and fret.", at);
+                return new($"Note {at + 1} is missing; name its string and fret.", $"spots[{at}]");
             }
 
             if (spot is not { String: >= 1 and <= MostNumber, Fret: >= 0 and <= MostNumber })
             {
-                return new($"Note {at + 1}: there is no string {spot.String}, fret {spot.Fret}.", at);
+                return new($"Note {at + 1}: there is no string {spot.String}, fret {spot.Fret}.", $"spots[{at}]");
             }
 
             _notes.Add(new LineNote.At(new Spot(spot.String, spot.Fret)));
@@ -116,7 +154,7 @@ internal sealed class FingerRequestReader
         return null;
     }
 
-    private FingeringRefusal? ReadNotes()
+    private FingerProblem? ReadNotes()
     {
         foreach (var (at, text) in (_asked.Notes ?? []).Index())
         {
@@ -132,7 +170,7 @@ internal sealed class FingerRequestReader
             {
                 return new(
                     $"Note {at + 1}: '{text}' is neither a string and fret, such as 4:9, nor a pitch, such as E4.",
-                    at
+                    $"notes[{at}]"
                 );
             }
         }
@@ -140,14 +178,22 @@ internal sealed class FingerRequestReader
         return null;
     }
 
-    private FingeringRefusal? ReadRules()
+    private FingerProblem? ReadRules()
     {
         foreach (var (at, text) in (_asked.Rules ?? []).Index())
         {
+            if (text is null)
+            {
+                return new(
+                    $"Rule {at + 1} is missing; a rule is a text such as 'start with finger 2'.",
+                    $"rules[{at}]"
+                );
+            }
+
             var rule = RuleParser.Parse(text);
             if (!rule.IsRead)
             {
-                return new($"Rule '{text}': {rule.Errors[0].Message}", Rule: at);
+                return new($"Rule '{text}': {rule.Errors[0].Message}", $"rules[{at}]", rule.Errors[0].Column);
             }
 
             _rules.Add(rule.Value);

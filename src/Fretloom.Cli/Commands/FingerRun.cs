@@ -13,20 +13,25 @@ internal static class FingerRun
 
     /// <summary>Answers one request.</summary>
     /// <param name="asked">The request.</param>
-    /// <param name="columns">Where each note stands in what was typed, from 1; empty when it was not typed.</param>
+    /// <param name="columnOf">Where something that is wrong stands in what was typed or sent, from 1.</param>
     /// <param name="isJson">Whether to print JSON.</param>
     /// <param name="terminal">Where to.</param>
-    public static int Answer(FingerRequestDocument asked, IReadOnlyList<int> columns, bool isJson, Terminal terminal)
+    public static int Answer(
+        FingerRequestDocument asked,
+        Func<FingerProblem, int> columnOf,
+        bool isJson,
+        Terminal terminal
+    )
     {
         if (FingerRequestReader.Read(asked, out var request) is { } wrong)
         {
-            return Refuse(wrong, columns, isJson, terminal);
+            return Refuse(wrong, columnOf, isJson, terminal);
         }
 
         var answer = request!.Answer();
         if (!answer.IsFound)
         {
-            return Refuse(answer.Refusal, columns, isJson, terminal);
+            return Refuse(FingerProblem.Of(answer.Refusal, asked), columnOf, isJson, terminal);
         }
 
         if (isJson)
@@ -53,19 +58,23 @@ internal static class FingerRun
         }
         catch (JsonException problem)
         {
-            terminal.PrintError(Said(problem), (int)(problem.BytePositionInLine ?? 0) + 1);
+            terminal.PrintError(Said(problem), JsonColumns.Of(line, problem));
             return ExitCode.Misused;
         }
 
-        return Answer(asked ?? new FingerRequestDocument(), [], isJson: true, terminal);
+        return Answer(
+            asked ?? new FingerRequestDocument(),
+            wrong => JsonColumns.Of(line, wrong.Field, wrong.Column),
+            isJson: true,
+            terminal
+        );
     }
 
-    private static int Refuse(FingeringRefusal wrong, IReadOnlyList<int> columns, bool isJson, Terminal terminal)
+    private static int Refuse(FingerProblem wrong, Func<FingerProblem, int> columnOf, bool isJson, Terminal terminal)
     {
-        var column = wrong.Note is { } note && note < columns.Count ? columns[note] : 1;
         if (isJson)
         {
-            terminal.PrintError(wrong.Message, column);
+            terminal.PrintError(wrong.Message, columnOf(wrong));
         }
         else
         {

@@ -15,6 +15,7 @@ internal sealed record HandNotes(string Summary, TextTable OutOfReach, ValueList
     public const string Heading = "Look after your hand";
 
     private const int MostRows = 6;
+    private const int MostWays = 2;
 
     private static readonly TextTable NoRows = new(["Not in reach", "For this hand", "Instead"], []);
 
@@ -37,15 +38,10 @@ internal sealed record HandNotes(string Summary, TextTable OutOfReach, ValueList
                 [
                     NameOf(exhibit, shapes[0])
                         + (shapes.Count == 1 ? $", {Spelled(exhibit, shapes[0])}" : $" {PlaceOf(exhibit, shapes)}"),
-                    Judged(shapes),
-                    shapes[0].Instead.Count > 0 ? string.Join("; ", shapes[0].Instead.Take(2).Select(way => way.Words))
-                    : shapes[0].Shape.Source is ShapeSource.OfScale ? ""
-                    : "no other way in reach",
+                    ReachWords.Judged(shapes),
+                    shapes[0].Shape.Source is ShapeSource.OfScale ? "" : ReachWords.Instead(shapes[0], MostWays),
                 ]
             );
-
-    private static string Judged(List<ShapeInHand> shapes) =>
-        shapes[0].WhyNot is not null ? "no fingering" : $"{shapes[0].Width.Words()}, {Stretched(shapes, "with")}";
 
     private static IEnumerable<string> Sentences(Exhibit exhibit, List<ShapeInHand> wide)
     {
@@ -54,12 +50,11 @@ internal sealed record HandNotes(string Summary, TextTable OutOfReach, ValueList
             var these = wide.Where(one => one.Width == width && one.WhyNot is null).ToList();
             var shapes = Together(these)
                 .GroupBy(one => $"{NameOf(exhibit, one[0])} {PlaceOf(exhibit, one)}")
-                .Select(group => $"{group.Key} ({Stretched([.. group.SelectMany(one => one)])})")
+                .Select(group => $"{group.Key} ({ReachWords.Widest([.. group.SelectMany(one => one)])})")
                 .ToList();
             if (shapes.Count > 0)
             {
-                var words = width == Width.VeryWide ? "Very wide" : "Wide";
-                yield return $"{words} for a hand of {exhibit.Player.Hand} on this instrument: {string.Join(", ", shapes)}.";
+                yield return $"{Hand.Cautions.Opening(width, exhibit.Player.Hand)}: {string.Join(", ", shapes)}.";
             }
         }
 
@@ -105,12 +100,4 @@ internal sealed record HandNotes(string Summary, TextTable OutOfReach, ValueList
         one.Shape is { Source: ShapeSource.OfScale }
             ? PlaceOf(exhibit, [one])
             : one.Shape.FretByFret(exhibit.Map.Instrument);
-
-    /// <summary>The farthest of their widest stretches.</summary>
-    private static string Stretched(List<ShapeInHand> shapes, string with = "between")
-    {
-        var widest = shapes.Select(one => one.Fingering!.Widest!.Value).MaxBy(stretch => stretch.Effort);
-        var most = shapes.Count == 1 ? "" : "up to ";
-        return $"{most}{Wording.Number((int)Math.Round(widest.DistanceMm))} mm {with} fingers {widest.Lower.ToLabel()} and {widest.Higher.ToLabel()}";
-    }
 }

@@ -82,9 +82,7 @@ public static class FingeringText
 
     private static string Summary(Fingering fingering)
     {
-        var pair = fingering.Widest is { } widest
-            ? $", {fingering.Width.Words()}: at most {widest.DistanceMm.ToString("0", CultureInfo.InvariantCulture)} mm between fingers {(int)widest.Lower} and {(int)widest.Higher}"
-            : "";
+        var pair = fingering.Widest is { } widest ? $", {fingering.Width.Words()}, {widest.Words}" : "";
         return $"cost {Figure(fingering.Cost)}{pair}";
     }
 

@@ -35,10 +35,10 @@ public sealed record ReachReport(string Summary, ValueList<string> Lines)
     private static string LineOf(ShapeInHand shape, Player player)
     {
         var instead =
-            shape.Shape.Source is ShapeSource.OfScale ? ""
-            : shape.Instead.Count == 0 ? " No other way to it is in reach."
-            : $" Instead: {string.Join("; ", shape.Instead.Select(one => one.Words))}.";
-        return $"{NameOf(shape.Shape.Source)}, {PlaceOf(shape.Shape, player)}: {Judged(shape)}{instead}";
+            shape.Shape.Source is ShapeSource.OfScale
+                ? ""
+                : $" Instead: {ReachWords.Instead(shape, shape.Instead.Count)}.";
+        return $"{NameOf(shape.Shape.Source)}, {PlaceOf(shape.Shape, player)}: {ReachWords.Judged([shape])}.{Reason(shape)}{instead}";
     }
 
     // A chord fret by fret; a stretch of scale by its outermost frets.
@@ -47,13 +47,7 @@ public sealed record ReachReport(string Summary, ValueList<string> Lines)
             ? $"{InsteadPhrases.FretsOf(player.Instrument, shape)} on strings {InsteadPhrases.StringsOf(shape)}"
             : shape.FretByFret(player.Instrument);
 
-    private static string Judged(ShapeInHand shape) =>
-        shape.WhyNot is { } reason ? $"no fingering. {reason}"
-        : shape.Fingering?.Widest is not { } widest ? $"{shape.Width.Words()}."
-        : string.Create(
-            CultureInfo.InvariantCulture,
-            $"{shape.Width.Words()}, {widest.DistanceMm:0} mm between fingers {widest.Lower.ToLabel()} and {widest.Higher.ToLabel()}."
-        );
+    private static string Reason(ShapeInHand shape) => shape.WhyNot is { } reason ? $" {reason}" : "";
 
     private static string NameOf(ShapeSource source) =>
         Accidentals.Pretty(source is ShapeSource.OfChord { Roman: { } roman } ? roman.ToString() : source.Name);

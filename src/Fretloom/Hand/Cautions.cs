@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Fretloom.Hand;
 
 /// <summary>What is said beside stretches that may strain a hand. General words; no medical figure, no limit of time.</summary>
@@ -12,8 +10,14 @@ public static class Cautions
             ? "Do not force it. Stop and tell your teacher or a parent if it hurts, tingles or goes numb. Children's hand sizes are not in the data behind this: the teacher decides."
             : "Warm up first and do not force it. Stop if there is pain, tingling, numbness or weakness, and rest. If it comes back, see a doctor or physiotherapist; ask your teacher for another fingering.";
 
-    /// <summary>What wide and very wide are, where several are told at once.</summary>
+    /// <summary>What wide and very wide are.</summary>
     public const string Settings = "Wide is our setting, not a medical limit.";
+
+    /// <summary>How a sentence begins that tells what is wide: <c>Very wide for a hand of 165 mm on this instrument</c>.</summary>
+    /// <param name="width">Wide or very wide.</param>
+    /// <param name="hand">The hand it was judged for.</param>
+    public static string Opening(Width width, HandSize hand) =>
+        $"{(width == Width.VeryWide ? "Very wide" : "Wide")} for a hand of {hand} on this instrument";
 
     /// <summary>What is said beside one fingering: of its widest stretch, then in general; nothing when it is in reach.</summary>
     /// <param name="fingering">The fingering.</param>
@@ -25,10 +29,5 @@ public static class Cautions
     /// <param name="stretch">The stretch.</param>
     /// <param name="hand">The hand it was judged for.</param>
     public static string? Of(Stretch stretch, HandSize hand) =>
-        stretch.Width == Width.InReach
-            ? null
-            : string.Create(
-                CultureInfo.InvariantCulture,
-                $"{(stretch.Width == Width.Wide ? "Wide" : "Very wide")} for a hand of {hand} on this instrument: {stretch.DistanceMm:0} mm between fingers {(int)stretch.Lower} and {(int)stretch.Higher}. This is a setting of the tool, not a medical limit."
-            );
+        stretch.Width == Width.InReach ? null : $"{Opening(stretch.Width, hand)}: {stretch.Words}. {Settings}";
 }

@@ -14,6 +14,13 @@ public sealed record Fingering(
     Stretch? Widest
 )
 {
+    /// <inheritdoc cref="Fingering(ValueList{FingeredNote}, ValueList{CostTerm}, double, Stretch?)"/>
+    /// <exception cref="ArgumentOutOfRangeException">It is negative or not finite.</exception>
+    public double StretchMm { get; } =
+        StretchMm is >= 0 and < double.PositiveInfinity
+            ? StretchMm
+            : throw new ArgumentOutOfRangeException(nameof(StretchMm), StretchMm, "A distance is 0 mm or more.");
+
     /// <summary>The sum of the terms; the less the better.</summary>
     public double Cost => Terms.Sum(term => term.Cost);
 

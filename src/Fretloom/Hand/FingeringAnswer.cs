@@ -34,4 +34,20 @@ public sealed record FingeringAnswer
 /// <param name="Message">What is wrong, with the note and the rule concerned, and what would go.</param>
 /// <param name="Note">The note concerned, counted from 0 in the order asked; null when it is not about one note.</param>
 /// <param name="Rule">The teacher's rule concerned, counted from 0 in the order given; null when it is not about a rule.</param>
-public sealed record FingeringRefusal(string Message, int? Note = null, int? Rule = null);
+public sealed record FingeringRefusal(string Message, int? Note = null, int? Rule = null)
+{
+    /// <inheritdoc cref="FingeringRefusal(string, int?, int?)"/>
+    /// <exception cref="ArgumentException">It is empty.</exception>
+    public string Message { get; } =
+        string.IsNullOrEmpty(Message) ? throw new ArgumentException("Say what is wrong.", nameof(Message)) : Message;
+
+    /// <inheritdoc cref="FingeringRefusal(string, int?, int?)"/>
+    /// <exception cref="ArgumentOutOfRangeException">It is negative.</exception>
+    public int? Note { get; } =
+        Note is < 0 ? throw new ArgumentOutOfRangeException(nameof(Note), Note, "Notes are counted from 0.") : Note;
+
+    /// <inheritdoc cref="FingeringRefusal(string, int?, int?)"/>
+    /// <exception cref="ArgumentOutOfRangeException">It is negative.</exception>
+    public int? Rule { get; } =
+        Rule is < 0 ? throw new ArgumentOutOfRangeException(nameof(Rule), Rule, "Rules are counted from 0.") : Rule;
+}

@@ -16,19 +16,50 @@ public enum FingeringKind
 }
 
 /// <summary>Notes that want fingers.</summary>
-/// <param name="Player">The hand and the instrument.</param>
-/// <param name="Kind">How they are played.</param>
-/// <param name="Notes">The notes in order.</param>
-/// <param name="Rules">What the fingering of a line must keep to.</param>
-/// <param name="Count">How many fingerings at most, at least 1.</param>
-public sealed record FingeringRequest(
-    Player Player,
-    FingeringKind Kind,
-    ValueList<LineNote> Notes,
-    ValueList<LineRule> Rules = default,
-    int Count = 1
-)
+public sealed record FingeringRequest
 {
+    /// <summary>Makes a request.</summary>
+    /// <param name="player">The hand and the instrument.</param>
+    /// <param name="kind">How they are played.</param>
+    /// <param name="notes">The notes in order.</param>
+    /// <param name="rules">What the fingering of a line must keep to.</param>
+    /// <param name="count">How many fingerings at most, at least 1.</param>
+    /// <exception cref="ArgumentException">A note or a rule is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such kind, or the count is less than 1.</exception>
+    public FingeringRequest(
+        Player player,
+        FingeringKind kind,
+        ValueList<LineNote> notes,
+        ValueList<LineRule> rules = default,
+        int count = 1
+    )
+    {
+        ArgumentNullException.ThrowIfNull(player);
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        Player = player;
+        Kind = kind is >= FingeringKind.Line and <= FingeringKind.Arpeggio
+            ? kind
+            : throw new ArgumentOutOfRangeException(nameof(kind), kind, "There is no such kind.");
+        Notes = notes.Contains(null) ? throw new ArgumentException("A note is missing.", nameof(notes)) : notes;
+        Rules = rules.Contains(null) ? throw new ArgumentException("A rule is missing.", nameof(rules)) : rules;
+        Count = count;
+    }
+
+    /// <summary>The hand and the instrument.</summary>
+    public Player Player { get; }
+
+    /// <summary>How they are played.</summary>
+    public FingeringKind Kind { get; }
+
+    /// <summary>The notes in order.</summary>
+    public ValueList<LineNote> Notes { get; }
+
+    /// <summary>What the fingering of a line must keep to.</summary>
+    public ValueList<LineRule> Rules { get; }
+
+    /// <summary>How many fingerings at most, at least 1.</summary>
+    public int Count { get; }
+
     /// <summary>Works it out.</summary>
     public FingeringAnswer Answer()
     {

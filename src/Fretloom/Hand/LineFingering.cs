@@ -10,7 +10,8 @@ namespace Fretloom.Hand;
 /// </remarks>
 public static class LineFingering
 {
-    private const long MostLabels = 20_000_000;
+    /// <summary>The most notes of all fingerings together that come back.</summary>
+    public const int MostNotesOfAll = 1_000_000;
 
     // Where each two fingerings part is kept: some 50 MB.
     private const int MostFingerings = 5_000;
@@ -19,7 +20,7 @@ public static class LineFingering
     /// <remarks>
     /// Two fingerings differ when a note has another spot or finger. Equally good ones come in the order of their first
     /// difference, the lower string number and then the lower finger first. At most 5,000 come back, and fewer of very long
-    /// lines: notes times fingerings is at most 20 million.
+    /// lines: notes times fingerings is at most a million.
     /// </remarks>
     /// <param name="player">The hand and the instrument. The thumb is not used.</param>
     /// <param name="notes">The notes in order.</param>
@@ -48,7 +49,7 @@ public static class LineFingering
         }
 
         var ranked = new RankedLines(graph).Take(
-            (int)Math.Clamp(MostLabels / notes.Count, 1, Math.Min(count, MostFingerings))
+            (int)Math.Clamp(MostNotesOfAll / notes.Count, 1, Math.Min(count, MostFingerings))
         );
         return FingeringAnswer.Found(ranked.Select(labels => LineReport.Of(player, graph, labels)).ToValueList());
     }

@@ -9,18 +9,60 @@ public abstract record LineRule
 {
     private LineRule() { }
 
-    /// <summary>The first note is stopped with this finger: <c>start with finger 2</c>.</summary>
+    /// <summary>The first note is stopped with this finger, or left open: <c>start with finger 2</c>, <c>start open</c>.</summary>
     public sealed record StartWith : LineRule
     {
         /// <summary>Makes the rule.</summary>
-        /// <exception cref="ArgumentOutOfRangeException">Not a finger from index to little.</exception>
-        public StartWith(Finger finger) => Finger = Checked(finger, Finger.Index);
+        /// <param name="finger">Index to little, or none for the open string.</param>
+        /// <exception cref="ArgumentOutOfRangeException">The thumb or no finger.</exception>
+        public StartWith(Finger finger) => Finger = Checked(finger, Finger.None);
 
-        /// <summary>Index to little.</summary>
+        /// <summary>Index to little, or none for the open string.</summary>
         public Finger Finger { get; }
 
         /// <inheritdoc/>
-        public override string ToString() => $"start with finger {(int)Finger}";
+        public override string ToString() => $"start {Stopped(Finger)}";
+    }
+
+    /// <summary>The last note is stopped with this finger, or left open: <c>end with finger 1</c>, <c>end open</c>.</summary>
+    public sealed record EndWith : LineRule
+    {
+        /// <inheritdoc cref="StartWith(Finger)"/>
+        public EndWith(Finger finger) => Finger = Checked(finger, Finger.None);
+
+        /// <summary>Index to little, or none for the open string.</summary>
+        public Finger Finger { get; }
+
+        /// <inheritdoc/>
+        public override string ToString() => $"end {Stopped(Finger)}";
+    }
+
+    /// <summary>The first note is played on a certain string: <c>start on string 3</c>.</summary>
+    public sealed record StartOn : LineRule
+    {
+        /// <summary>Makes the rule.</summary>
+        /// <param name="stringNumber">The string, 1 (nearest the floor) to 99.</param>
+        /// <exception cref="ArgumentOutOfRangeException">The number is out of range.</exception>
+        public StartOn(int stringNumber) => String = Checked(stringNumber, 1, nameof(stringNumber));
+
+        /// <summary>The string, counted from 1 nearest the floor.</summary>
+        public int String { get; }
+
+        /// <inheritdoc/>
+        public override string ToString() => Say($"start on string {String}");
+    }
+
+    /// <summary>The last note is played on a certain string: <c>end on string 3</c>.</summary>
+    public sealed record EndOn : LineRule
+    {
+        /// <inheritdoc cref="StartOn(int)"/>
+        public EndOn(int stringNumber) => String = Checked(stringNumber, 1, nameof(stringNumber));
+
+        /// <summary>The string, counted from 1 nearest the floor.</summary>
+        public int String { get; }
+
+        /// <inheritdoc/>
+        public override string ToString() => Say($"end on string {String}");
     }
 
     /// <summary>The hand stays where the index finger lies at one fret: <c>stay in position 5</c>.</summary>
@@ -104,9 +146,10 @@ public abstract record LineRule
         public Finger Finger { get; }
 
         /// <inheritdoc/>
-        public override string ToString() =>
-            Finger == Finger.None ? Say($"note {Note + 1} open") : Say($"note {Note + 1} with finger {(int)Finger}");
+        public override string ToString() => Say($"note {Note + 1} {Stopped(Finger)}");
     }
+
+    private static string Stopped(Finger finger) => finger == Finger.None ? "open" : $"with finger {(int)finger}";
 
     private static Finger Checked(Finger finger, Finger least) =>
         finger >= least && finger <= Finger.Little

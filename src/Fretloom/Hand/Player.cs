@@ -17,6 +17,13 @@ public sealed record Player(
     bool UsesThumb = false
 )
 {
+    /// <inheritdoc cref="Player(Instrument, HandSize, bool, bool)"/>
+    public Instrument Instrument
+    {
+        get;
+        init => field = value ?? throw new ArgumentNullException(nameof(value));
+    } = Instrument ?? throw new ArgumentNullException(nameof(Instrument));
+
     /// <summary>The place of a string under the hand, counted from 1 nearest the floor.</summary>
     /// <param name="stringNumber">A string of the instrument.</param>
     public int PlaceOf(int stringNumber) => IsTurnedOver ? Instrument.Strings.Count + 1 - stringNumber : stringNumber;

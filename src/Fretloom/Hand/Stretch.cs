@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Fretloom.Hand;
 
 /// <summary>The distance along the neck between two fingers that are down at the same time, on a hand.</summary>
@@ -49,4 +51,11 @@ public readonly record struct Stretch
         Effort > 1 ? Width.VeryWide
         : Effort > WideFrom ? Width.Wide
         : Width.InReach;
+
+    /// <summary><c>128 mm between fingers 1 and 4</c>, to the whole millimetre.</summary>
+    public string Words =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{DistanceMm:0} mm between fingers {Lower.ToLabel()} and {Higher.ToLabel()}"
+        );
 }

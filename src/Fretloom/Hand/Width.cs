@@ -22,6 +22,7 @@ public static class WidthWords
         {
             Width.InReach => "in reach",
             Width.Wide => "wide",
-            _ => "very wide",
+            Width.VeryWide => "very wide",
+            _ => throw new ArgumentOutOfRangeException(nameof(width), width, "There is no such width."),
         };
 }

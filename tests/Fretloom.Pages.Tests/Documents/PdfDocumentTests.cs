@@ -59,7 +59,7 @@ public sealed class PdfDocumentTests
             Count("Wide for a hand of 189 mm on this instrument: V7 at fret 1 (128 mm between fingers 1 and 4).")
         );
         Assert.Equal(1, Count("1 of 2 shapes is in reach of a hand of 165 mm, 1 is very wide."));
-        Assert.Equal(2, Count("very wide, 128 mm with fingers 1 and 4"));
+        Assert.Equal(2, Count("very wide, 128 mm between fingers 1 and 4"));
         Assert.Equal(1, Count("Warm up first and do not force it."));
         Assert.Equal(1, Count("Stop and tell your teacher or a parent"));
         Assert.Equal(0, Count("safe"));

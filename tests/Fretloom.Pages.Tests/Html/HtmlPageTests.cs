@@ -60,7 +60,7 @@ public partial class HtmlPageTests
         var cells = All(All(figure, "table").First(), "td").Select(cell => cell.Value).ToList();
 
         Assert.Equal("1 of 2 shapes is in reach of a hand of 165 mm, 1 is very wide.", summary);
-        Assert.Equal("very wide, 128 mm with fingers 1 and 4", cells[0]);
+        Assert.Equal("very wide, 128 mm between fingers 1 and 4", cells[0]);
         Assert.Contains("frets", cells[1], StringComparison.Ordinal);
     }
 

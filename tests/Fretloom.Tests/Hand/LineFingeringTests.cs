@@ -53,6 +53,29 @@ public class LineFingeringTests
         Assert.Equal("Note 2, 5:3: string 5 has frets 5 to 22 only.", Find(banjo, Spots("5:5 5:3")).Refusal!.Message);
     }
 
+    // Common practice, no source: the short string is tied to a peg at its own nut, and nothing of it lies below.
+    [Fact]
+    public void No_free_line_presses_the_short_string_of_a_banjo_before_its_own_nut() =>
+        (
+            from capo in Gen.Int[0, 12]
+            let banjo = Necks.Find("banjo").WithCapo(capo)
+            let lowest = banjo.OpenPitches.Min(pitch => pitch.MidiNumber)
+            from midi in Gen.Int[lowest, banjo.OpenPitches[0].MidiNumber + banjo.LastFret].Array[1, 8]
+            select (banjo, notes: midi.Select(LineNote (one) => new LineNote.Sounding(Pitch.FromMidiNumber(one))))
+        ).Sample(
+            line =>
+                Assert.All(
+                    Find(new Player(line.banjo), line.notes.ToValueList()).Fingerings.SelectMany(one => one.Notes),
+                    note =>
+                    {
+                        var starts = line.banjo.String(note.Spot.String).StartsAtFret;
+                        Assert.True(note.Spot.Fret >= starts, $"{note.Spot} lies before fret {starts}.");
+                        Assert.Equal(note.Spot.Fret == starts, note.Finger == Finger.None);
+                    }
+                ),
+            iter: 200
+        );
+
     [Fact]
     public void With_a_capo_frets_are_counted_from_it()
     {
@@ -63,6 +86,7 @@ public class LineFingeringTests
 
     [Theory]
     [InlineData("start with finger 1", "5:5 5:7 4:4 4:5", "1 ")]
+    [InlineData("end with finger 3", "5:5 5:8", "1 3")]
     [InlineData("never finger 4", "5:5 5:8", "1 3")]
     [InlineData("note 2 with finger 3", "5:5 5:8", "1 3")]
     public void Fingers_keep_the_rules(string rule, string spots, string start) =>
@@ -71,6 +95,7 @@ public class LineFingeringTests
     [Theory]
     [InlineData("no open strings", "E4 F4", "2:5 2:6")]
     [InlineData("note 1 on string 3", "E4 F4", "3:9 2:6")]
+    [InlineData("start on string 3", "E4 F4", "3:9 2:6")]
     [InlineData("within frets 9-12", "E4 F4", "3:9 3:10")]
     [InlineData("stay in position 9", "E4 F4", "3:9 3:10")]
     public void Spots_keep_the_rules(string rule, string pitches, string spots)
@@ -98,6 +123,9 @@ public class LineFingeringTests
     [Theory]
     [InlineData("5:3 4:0", 1, "no open strings", "never finger 4")]
     [InlineData("5:3 4:0", 0, "note 1 open", "never finger 4")]
+    [InlineData("5:3 4:0", 1, "end with finger 1", "never finger 4")]
+    [InlineData("5:3 4:0", 1, "end on string 3", "never finger 4")]
+    [InlineData("5:3 4:0", 0, "start on string 4", "never finger 4")]
     [InlineData("5:3 4:12", 1, "stay in position 1", "never finger 4")]
     [InlineData("5:3 4:4 4:6", 2, "within frets 0-5", "start with finger 1")]
     [InlineData("5:3 4:4 5:3", 1, "note 2 on string 3", "no open strings")]
@@ -134,6 +162,8 @@ public class LineFingeringTests
 
     [Theory]
     [InlineData("note 4 open", "'note 4 open': the line has 2 notes only.")]
+    [InlineData("start on string 7", "'start on string 7': a guitar has 6 strings.")]
+    [InlineData("end on string 7", "'end on string 7': a guitar has 6 strings.")]
     [InlineData("note 1 on string 7", "'note 1 on string 7': a guitar has 6 strings.")]
     public void A_rule_about_what_is_not_there_is_named(string rule, string message)
     {

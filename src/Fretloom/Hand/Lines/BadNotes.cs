@@ -37,7 +37,7 @@ internal static class BadNotes
 
         for (var at = 0; at < rules.Count; at++)
         {
-            if (RuleSet.NoteOf(rules[at]) is { } note && note >= notes.Count)
+            if (RuleSet.NoteOf(rules[at], notes.Count) is { } note && note >= notes.Count)
             {
                 return new(
                     $"'{rules[at]}': the line has {notes.Count} {(notes.Count == 1 ? "note" : "notes")} only.",
@@ -46,7 +46,7 @@ internal static class BadNotes
                 );
             }
 
-            if (rules[at] is LineRule.OnString { String: var number } && number > player.Instrument.Strings.Count)
+            if (StringOf(rules[at]) > player.Instrument.Strings.Count)
             {
                 return new(
                     $"'{rules[at]}': {player.Instrument.NameWithArticle} has {player.Instrument.Strings.Count} strings.",
@@ -58,6 +58,15 @@ internal static class BadNotes
 
         return null;
     }
+
+    private static int? StringOf(LineRule rule) =>
+        rule switch
+        {
+            LineRule.StartOn one => one.String,
+            LineRule.EndOn one => one.String,
+            LineRule.OnString one => one.String,
+            _ => null,
+        };
 
     private static string Missing(Instrument instrument, int at, LineNote note) =>
         note switch

@@ -20,7 +20,7 @@ internal sealed class Layers(MoveTable table, Player player, ValueList<LineNote>
     /// <summary>The graph of the first notes of the line under some rules.</summary>
     public LineGraph Graph(IEnumerable<LineRule> rules, int count)
     {
-        var set = new RuleSet(rules);
+        var set = new RuleSet(rules, notes.Count);
         var known = new Dictionary<LineNote, Layer>();
         var layers = new Layer[count];
         for (var at = 0; at < count; at++)

@@ -8,18 +8,22 @@ internal sealed class RuleSet
     private readonly LineRule[] _everywhere;
     private readonly ILookup<int, LineRule> _here;
 
-    public RuleSet(IEnumerable<LineRule> rules)
+    /// <summary>Sorts the rules by the notes they speak of.</summary>
+    /// <param name="rules">The rules.</param>
+    /// <param name="count">How many notes the line has.</param>
+    public RuleSet(IEnumerable<LineRule> rules, int count)
     {
         var all = rules.ToList();
-        _everywhere = [.. all.Where(rule => NoteOf(rule) is null)];
-        _here = all.Where(rule => NoteOf(rule) is not null).ToLookup(rule => NoteOf(rule)!.Value);
+        _everywhere = [.. all.Where(rule => NoteOf(rule, count) is null)];
+        _here = all.Where(rule => NoteOf(rule, count) is not null).ToLookup(rule => NoteOf(rule, count)!.Value);
     }
 
     /// <summary>The one note that a rule speaks of, counted from 0; null when it speaks of all.</summary>
-    public static int? NoteOf(LineRule rule) =>
+    public static int? NoteOf(LineRule rule, int count) =>
         rule switch
         {
-            LineRule.StartWith => 0,
+            LineRule.StartWith or LineRule.StartOn => 0,
+            LineRule.EndWith or LineRule.EndOn => count - 1,
             LineRule.OnString one => one.Note,
             LineRule.WithFinger one => one.Note,
             _ => null,
@@ -54,6 +58,9 @@ internal sealed class RuleSet
         rule switch
         {
             LineRule.StartWith start => touch.Finger == start.Finger,
+            LineRule.EndWith end => touch.Finger == end.Finger,
+            LineRule.StartOn start => spot.String == start.String,
+            LineRule.EndOn end => spot.String == end.String,
             LineRule.StayIn stay => touch.Position == stay.Position,
             LineRule.NoOpenStrings => !touch.IsOpen,
             LineRule.Never never => touch.Finger != never.Finger,

@@ -7,194 +7,161 @@ namespace Fretloom.Sentences.Rules;
 /// <summary>Reads a rule in a teacher's words.</summary>
 internal static class RuleReader
 {
-    private static readonly string[] Openings = ["start", "stay", "in", "no", "without", "never", "within", "note"];
+    private static readonly string[] Openings =
+    [
+        "start",
+        "end",
+        "stay",
+        "in",
+        "no",
+        "without",
+        "never",
+        "avoid",
+        "within",
+        "note",
+        "finger",
+    ];
 
-    /// <summary>The rule, or the first thing that is wrong with it.</summary>
+    /// <summary>The rule, or the first thing that is wrong with it and a rule to write instead.</summary>
     public static SentenceResult<LineRule> Read(string text)
     {
         var (rule, failure) = ReadPlain(text);
         return rule is not null
             ? SentenceResult<LineRule>.Read(rule)
-            : SentenceResult<LineRule>.Wrong(Repairs.Error(text, failure!, changed => ReadPlain(changed).Failure));
+            : SentenceResult<LineRule>.Wrong(Repairs.Error(text, RuleExamples.With(text, failure!), Broken));
     }
+
+    // A rule is short: a change is suggested only if it makes the whole of it read well.
+    private static Failure? Broken(string text) =>
+        ReadPlain(text).Failure is { } failure ? failure with { Start = -1 } : null;
 
     private static (LineRule? Rule, Failure? Failure) ReadPlain(string text)
     {
-        var at = new Cursor(text);
-        var (rule, failure) = ReadRule(at);
-        return failure is not null ? (null, failure)
-            : at.IsAtEnd ? (rule, null)
-            : (null, Failure.Expected("the end of the rule", at.Current));
+        var words = new RuleWords(text);
+        var rule = ReadRule(words);
+        words.SkipAny("only", "throughout");
+        return rule is null ? (null, words.Failure)
+            : words.IsAtEnd ? (rule, null)
+            : (null, words.FailAt("the end of the rule"));
     }
 
-    private static (LineRule?, Failure?) ReadRule(Cursor at)
+    private static LineRule? ReadRule(RuleWords words)
     {
-        if (at.AcceptAny("start", "begin", "starting", "beginning"))
+        words.SkipAny("please", "always", "play", "use", "keep", "only", "the");
+        if (words.AcceptAny("start", "begin", "starting", "beginning"))
         {
-            return Missing(at, "with", "on") ?? ReadFinger(at, finger => new LineRule.StartWith(finger));
+            return ReadEnd(words, finger => new LineRule.StartWith(finger), number => new LineRule.StartOn(number));
         }
 
-        if (at.AcceptAny("stay", "staying", "in"))
+        if (words.AcceptAny("end", "finish", "ending", "finishing"))
         {
-            _ = at.Accept("in");
-            return ReadPosition(at);
+            return ReadEnd(words, finger => new LineRule.EndWith(finger), number => new LineRule.EndOn(number));
         }
 
-        if (at.AcceptAny("never", "not"))
+        if (
+            words.Accept("do", "not")
+            || words.AcceptAny("no", "not", "never", "nothing", "without", "avoid", "avoiding", "don't")
+        )
         {
-            _ = at.AcceptAny("use", "with");
-            return ReadFinger(at, finger => new LineRule.Never(finger));
+            return ReadForbidden(words);
         }
 
-        if (at.AcceptAny("no", "without", "avoid"))
+        if (words.Accept("up", "to") || words.Accept("at", "most"))
         {
-            return at.AcceptAny("open")
-                ? Missing(at, "strings", "string") ?? (new LineRule.NoOpenStrings(), null)
-                : ReadFinger(at, finger => new LineRule.Never(finger), "'open strings'");
+            return ReadHighest(words);
         }
 
-        if (at.AcceptAny("within", "frets", "fret"))
+        if (words.IsAny("stay", "staying", "remain", "hand", "in", "within", "between", "from", "fret", "frets"))
         {
-            _ = at.AcceptAny("frets");
-            return ReadFrets(at);
+            return ReadPlace(words);
         }
 
-        return at.AcceptAny("note")
-            ? ReadNote(at)
-            : (
-                null,
-                Failure.Expected(
-                    "a rule such as 'start with finger 2', 'stay in position 5', 'no open strings', 'never finger 4', 'note 3 on string 3' or 'note 3 with finger 1'",
-                    at.Current,
-                    Openings
-                )
+        return words.IsAtPosition ? Position(words)
+            : words.IsAtNote ? ReadNote(words)
+            : words.IsAtFinger ? ReadFingerOfNote(words)
+            : words.IsAtString ? ReadStringOfNote(words)
+            : words.Fail<LineRule>(
+                "a rule such as 'start with finger 2', 'end on string 1', 'stay in position 5', 'no open strings', 'never finger 4' or 'note 3 with finger 1'",
+                Openings
             );
     }
 
-    private static (LineRule?, Failure?) ReadNote(Cursor at)
+    // with finger 2, on string 3, on an open string, open
+    private static LineRule? ReadEnd(RuleWords words, Func<Finger, LineRule> with, Func<int, LineRule> on)
     {
-        if (ReadNumber(at, "the number of a note, counted from 1,", int.MaxValue - 1, out var note) is { } failure)
+        if (words.Accept("open"))
         {
-            return (null, failure);
+            return with(Finger.None);
         }
 
-        if (at.Accept("open"))
-        {
-            return (new LineRule.WithFinger(note - 1, Finger.None), null);
-        }
-
-        if (at.Accept("with"))
-        {
-            return ReadFinger(at, finger => new LineRule.WithFinger(note - 1, finger));
-        }
-
-        if (Missing(at, "on", "with", "open") is { } missing)
-        {
-            return missing;
-        }
-
-        _ = at.Accept("the");
-        if (Numbers.Ordinal(at.Current) is { } ordinal and >= 1 and <= 99)
-        {
-            at.Skip();
-            return Missing(at, "string") ?? (new LineRule.OnString(note - 1, ordinal), null);
-        }
-
-        return Missing(at, "string")
-            ?? (
-                ReadNumber(at, "the number of a string", 99, out var number) is { } wrong
-                    ? (null, wrong)
-                    : (new LineRule.OnString(note - 1, number), null)
-            );
+        return !words.ExpectBefore("with", "on") ? null
+            : words.AcceptOpenString() ? with(Finger.None)
+            : words.IsAtString ? On(words, on)
+            : With(words, with, "'string' and its number");
     }
 
-    private static (LineRule?, Failure?) ReadPosition(Cursor at)
+    private static LineRule? ReadForbidden(RuleWords words)
     {
-        _ = at.Accept("the");
-        if (Numbers.Ordinal(at.Current) is { } ordinal and >= 1 and <= 99)
+        words.SkipAny("ever", "use", "using", "play", "go", "with", "any", "the");
+        if (words.Accept("open"))
         {
-            at.Skip();
-            return Missing(at, "position") ?? (new LineRule.StayIn(ordinal), null);
+            return words.Expect("strings", "string", "notes") ? new LineRule.NoOpenStrings() : null;
         }
 
-        return Missing(at, "position")
-            ?? (
-                ReadNumber(at, "the fret of the index finger", 99, out var number) is { } failure
-                    ? (null, failure)
-                    : (new LineRule.StayIn(number), null)
-            );
+        return words.AcceptAny("above", "beyond", "past") || words.Accept("higher", "than")
+            ? ReadHighest(words)
+            : With(words, finger => new LineRule.Never(finger), "'open strings'");
     }
 
-    private static (LineRule?, Failure?) ReadFrets(Cursor at)
+    private static LineRule.Within? ReadHighest(RuleWords words) =>
+        words.Numbered("fret", 0) is { } fret ? new LineRule.Within(new FretRange(0, fret)) : null;
+
+    private static LineRule? ReadPlace(RuleWords words)
     {
-        if (ReadNumber(at, "a fret", 99, out var first, 0) is { } failure)
-        {
-            return (null, failure);
-        }
-
-        if (!at.Accept(TokenKind.Dash) && !at.Accept("to"))
-        {
-            return (null, Failure.Expected("'-' and the last fret", at.Current));
-        }
-
-        if (ReadNumber(at, "the last fret", 99, out var last, 0) is { } wrong)
-        {
-            return (null, wrong);
-        }
-
-        return last < first
-            ? (null, Failure.At(at.Previous, $"the last fret, {last}, comes before the first, {first}"))
-            : (new LineRule.Within(new FretRange(first, last)), null);
+        words.SkipAny("stay", "staying", "remain", "the", "hand");
+        words.SkipAny("in", "within", "between", "from", "at", "on", "to", "the");
+        return words.IsAtFrets
+            ? words.Frets() is { } frets
+                ? new LineRule.Within(frets)
+                : null
+            : Position(words);
     }
 
-    private static (LineRule?, Failure?) ReadFinger(Cursor at, Func<Finger, LineRule> make, string? other = null)
+    private static LineRule? ReadNote(RuleWords words)
     {
-        _ = at.Accept("the");
-        var named = Named(at.Current);
-        if (named is { } finger)
+        if (words.Note() is not { } note)
         {
-            at.Skip();
-            _ = at.Accept("finger");
-            return (make(finger), null);
+            return null;
         }
 
-        if (!at.AcceptAny("finger", "fingers"))
+        words.SkipAny("is", "must", "be", "played");
+        if (words.Accept("open"))
         {
-            var what = other is null
-                ? "'finger' and a number from 1 to 4"
-                : $"{other}, or 'finger' and a number from 1 to 4";
-            return (null, Failure.Expected(what, at.Current, "finger", "open", "index", "middle", "ring", "little"));
+            return note.With(Finger.None);
         }
 
-        return ReadNumber(at, "a finger", 4, out var number) is { } failure
-            ? (null, failure)
-            : (make((Finger)number), null);
+        return !words.ExpectBefore("with", "on", "open") ? null
+            : words.AcceptOpenString() ? note.With(Finger.None)
+            : words.IsAtString ? On(words, note.On)
+            : With(words, note.With, "'string' and its number");
     }
 
-    private static Finger? Named(Token token) =>
-        token.Is("index") ? Finger.Index
-        : token.Is("middle") ? Finger.Middle
-        : token.Is("ring") ? Finger.Ring
-        : token.IsAny("little", "pinky") ? Finger.Little
-        : null;
-
-    private static Failure? ReadNumber(Cursor at, string what, int most, out int number, int least = 1)
-    {
-        var token = at.Current;
-        number = Numbers.Cardinal(token) ?? 0;
-        if (Numbers.Cardinal(token) is null)
-        {
-            return Failure.Expected(what, token, Numbers.Words);
-        }
-
-        at.Skip();
-        return number < least || number > most
-            ? Failure.At(token, $"expected {what} from {least} to {most}, found '{token.Text}'")
+    private static LineRule? ReadFingerOfNote(RuleWords words) =>
+        words.Finger("'finger'") is { } finger && words.Expect("on", "for", "at") && words.Note() is { } note
+            ? note.With(finger)
             : null;
-    }
 
-    private static (LineRule?, Failure?)? Missing(Cursor at, params string[] words) =>
-        at.AcceptAny(words)
-            ? null
-            : (null, Failure.Expected(string.Join(" or ", words.Select(word => $"'{word}'")), at.Current, words));
+    private static LineRule? ReadStringOfNote(RuleWords words) =>
+        words.Numbered("string", 1) is { } number && words.Expect("for") && words.Note() is { } note
+            ? note.On(number)
+            : null;
+
+    private static LineRule.StayIn? Position(RuleWords words) =>
+        words.Position() is { } position ? new LineRule.StayIn(position) : null;
+
+    private static LineRule? With(RuleWords words, Func<Finger, LineRule> rule, string other) =>
+        words.Finger($"{other}, or 'finger'") is { } finger ? rule(finger) : null;
+
+    private static LineRule? On(RuleWords words, Func<int, LineRule> rule) =>
+        words.Numbered("string", 1) is { } number ? rule(number) : null;
 }

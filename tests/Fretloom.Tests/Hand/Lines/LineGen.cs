@@ -40,6 +40,9 @@ internal static class LineGen
     public static Gen<LineRule> Rule(int notes, int strings) =>
         Gen.OneOf(
             AnyFinger.Select(LineRule (finger) => new LineRule.StartWith(finger)),
+            AnyFinger.Select(LineRule (finger) => new LineRule.EndWith(finger)),
+            Gen.Int[1, strings].Select(LineRule (number) => new LineRule.StartOn(number)),
+            Gen.Int[1, strings].Select(LineRule (number) => new LineRule.EndOn(number)),
             Gen.Int[1, 14].Select(LineRule (position) => new LineRule.StayIn(position)),
             Gen.Const<LineRule>(new LineRule.NoOpenStrings()),
             AnyFinger.Select(LineRule (finger) => new LineRule.Never(finger)),

@@ -14,7 +14,7 @@ internal sealed class SlowLines(Player player)
     private readonly Dictionary<(Touch, Touch), int> moves = [];
 
     /// <summary>The cost of the cheapest fingering by a shortest path through every way to play every note; null when there is none.</summary>
-    public long? Cheapest(IEnumerable<LineNote> notes, ValueList<LineRule> rules)
+    public long? Cheapest(ValueList<LineNote> notes, ValueList<LineRule> rules)
     {
         var known = new List<(Touch Touch, long Cost)>();
         var at = 0;
@@ -30,7 +30,7 @@ internal sealed class SlowLines(Player player)
                     least = IsPossible(move) ? Math.Min(least, cost + move) : least;
                 }
 
-                if (least < long.MaxValue && rules.All(rule => Keeps(rule, at, spot, touch)))
+                if (least < long.MaxValue && rules.All(rule => Keeps(rule, at, notes.Count, spot, touch)))
                 {
                     next.Add((touch, least + Of(touch)));
                 }
@@ -50,7 +50,7 @@ internal sealed class SlowLines(Player player)
         var ways = notes.Select(
             (note, at) =>
                 Ways(note)
-                    .Where(way => rules.All(rule => Keeps(rule, at, way.Spot, way.Touch)))
+                    .Where(way => rules.All(rule => Keeps(rule, at, notes.Count, way.Spot, way.Touch)))
                     .GroupBy(way => new FingeredNote(way.Spot, way.Touch.Finger), way => way.Touch)
                     .Select(group => (group.Key, group.ToArray()))
                     .ToList()
@@ -93,10 +93,13 @@ internal sealed class SlowLines(Player player)
 
     public static bool IsPossible(long cost) => cost < Tally.Forbidden;
 
-    private static bool Keeps(LineRule rule, int note, Spot spot, Touch touch) =>
+    private static bool Keeps(LineRule rule, int note, int count, Spot spot, Touch touch) =>
         rule switch
         {
             LineRule.StartWith start => note > 0 || start.Finger == touch.Finger,
+            LineRule.EndWith end => note < count - 1 || end.Finger == touch.Finger,
+            LineRule.StartOn start => note > 0 || start.String == spot.String,
+            LineRule.EndOn end => note < count - 1 || end.String == spot.String,
             LineRule.StayIn stay => stay.Position == touch.Position,
             LineRule.NoOpenStrings => touch.Finger != Finger.None,
             LineRule.Never never => never.Finger != touch.Finger,
