@@ -160,6 +160,38 @@ public class FingerTests
         Assert.NotEmpty(call.Error);
     }
 
+    [Theory]
+    [InlineData("4/9", "Did you mean 4:9?")]
+    [InlineData("4-9", "Did you mean 4:9?")]
+    [InlineData("Bb", "Did you mean Bb4?")]
+    [InlineData("0:3", "Strings are counted from 1, nearest the floor.")]
+    [InlineData("9:4", "The string stands first: did you mean 4:9?")]
+    public void What_may_be_meant_by_a_note_is_said(string note, string said)
+    {
+        var call = Call.Fretloom("finger", "--spots", note);
+
+        Assert.Equal(2, call.Code);
+        Assert.EndsWith(said + "\n", call.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--capo", "2.5")]
+    [InlineData("--alternatives", "lots")]
+    public void A_number_that_is_none_is_named_in_plain_words(string option, string value) =>
+        Assert.StartsWith(
+            $"{option} takes a whole number, not '{value}'.",
+            Call.Fretloom("finger", "--spots", "4:9", option, value).Error,
+            StringComparison.Ordinal
+        );
+
+    [Fact]
+    public void A_hand_may_be_a_number_of_millimetres_without_the_unit()
+    {
+        string[] asked = ["finger", "--spots", "4:5 3:4 2:3 1:1", "--arpeggio", "--json", "--hand"];
+
+        Assert.Equal(Call.Fretloom([.. asked, "176 mm"]).Output, Call.Fretloom([.. asked, "176"]).Output);
+    }
+
     [Fact]
     public void A_chord_that_no_hand_can_hold_says_so()
     {

@@ -32,6 +32,7 @@ internal static partial class FingerCommand
         {
             Description = "The fret of the capo; frets are counted from it.",
             HelpName = "FRET",
+            CustomParser = WholeNumber.Read,
         };
         var hand = new Option<string?>("--hand")
         {
@@ -55,6 +56,7 @@ internal static partial class FingerCommand
         {
             Description = "How many of the next best fingerings to add.",
             HelpName = "N",
+            CustomParser = WholeNumber.Read,
         };
         var json = new Option<bool>("--json") { Description = "Print one JSON document." };
         var lines = new Option<bool>("--lines")
@@ -113,7 +115,7 @@ internal static partial class FingerCommand
                 On = parsed.GetValue(on),
                 Capo = parsed.GetValue(capo),
                 Hand = parsed.GetValue(hand) is { } size
-                    ? JsonSerializer.SerializeToElement(size, Documents.Contract.String)
+                    ? JsonSerializer.SerializeToElement(Bare().Replace(size, "$0 mm"), Documents.Contract.String)
                     : null,
                 TurnedOver = parsed.GetValue(turnedOver),
                 Thumb = parsed.GetValue(thumb),
@@ -134,4 +136,8 @@ internal static partial class FingerCommand
 
     [GeneratedRegex("[^,\\s]+")]
     private static partial Regex Word();
+
+    // A length without its unit.
+    [GeneratedRegex("^[0-9.]+$")]
+    private static partial Regex Bare();
 }

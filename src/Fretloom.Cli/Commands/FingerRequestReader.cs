@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Fretloom.Cli.Json;
 using Fretloom.Hand;
 using Fretloom.Neck;
@@ -29,7 +30,7 @@ internal sealed record FingerProblem(string Message, string Field, int Column = 
 }
 
 /// <summary>Makes a request out of what was typed or sent.</summary>
-internal sealed class FingerRequestReader
+internal sealed partial class FingerRequestReader
 {
     private const int MostAlternatives = 50;
     private const int MostNumber = 99;
@@ -169,7 +170,7 @@ internal sealed class FingerRequestReader
             else
             {
                 return new(
-                    $"Note {at + 1}: '{text}' is neither a string and fret, such as 4:9, nor a pitch, such as E4.",
+                    $"Note {at + 1}: '{text}' is neither a string and fret, such as 4:9, nor a pitch, such as E4.{Meant(text)}",
                     $"notes[{at}]"
                 );
             }
@@ -177,6 +178,13 @@ internal sealed class FingerRequestReader
 
         return null;
     }
+
+    private static string Meant(string? text) =>
+        text is null ? ""
+        : Pitch.TryParse($"{text}4", out var pitch) ? $" A pitch has its octave: middle C is C4. Did you mean {pitch}?"
+        : Spot.TryParse(Sign().Replace(text, ":"), out var spot) ? $" Did you mean {spot}?"
+        : text.StartsWith("0:", StringComparison.Ordinal) ? " Strings are counted from 1, nearest the floor."
+        : "";
 
     private FingerProblem? ReadRules()
     {
@@ -201,4 +209,8 @@ internal sealed class FingerRequestReader
 
         return null;
     }
+
+    // What people write between string and fret.
+    [GeneratedRegex("[/.;-]")]
+    private static partial Regex Sign();
 }

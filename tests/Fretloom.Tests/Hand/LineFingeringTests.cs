@@ -114,7 +114,14 @@ public class LineFingeringTests
 
     [Fact]
     public void A_string_that_is_not_there_is_named() =>
-        Assert.Equal("Note 1, 7:3: a guitar has 6 strings.", Find(Guitarist, Spots("7:3")).Refusal!.Message);
+        Assert.Equal("Note 1, 7:30: a guitar has 6 strings.", Find(Guitarist, Spots("7:30")).Refusal!.Message);
+
+    [Fact]
+    public void A_fret_before_its_string_is_turned_round() =>
+        Assert.Equal(
+            "Note 1, 9:4: a guitar has 6 strings. The string stands first: did you mean 4:9?",
+            Find(Guitarist, Spots("9:4")).Refusal!.Message
+        );
 
     [Fact]
     public void A_line_without_notes_is_refused() =>

@@ -74,11 +74,17 @@ internal static class BadNotes
             LineNote.Sounding { Pitch: var pitch } =>
                 $"Note {at + 1}, {pitch}, is on no string: {Range(instrument)}.{Octave(instrument, pitch)}",
             LineNote.At { Spot: var spot } when spot.String > instrument.Strings.Count =>
-                $"Note {at + 1}, {spot}: {instrument.NameWithArticle} has {instrument.Strings.Count} strings.",
+                $"Note {at + 1}, {spot}: {instrument.NameWithArticle} has {instrument.Strings.Count} strings.{Turned(instrument, spot)}",
             LineNote.At { Spot: var spot } =>
                 $"Note {at + 1}, {spot}: string {spot.String} has frets {instrument.String(spot.String).StartsAtFret} to {instrument.LastFret} only.",
             _ => $"Note {at + 1} is missing.",
         };
+
+    // Fret and string in the wrong order.
+    private static string Turned(Instrument instrument, Spot spot) =>
+        spot.Fret > 0 && instrument.Has(new Spot(spot.Fret, spot.String))
+            ? $" The string stands first: did you mean {new Spot(spot.Fret, spot.String)}?"
+            : "";
 
     private static string Range(Instrument instrument)
     {

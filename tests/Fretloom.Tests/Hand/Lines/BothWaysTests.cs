@@ -69,8 +69,8 @@ public class BothWaysTests
     [Fact]
     public void A_spot_that_is_not_there_is_refused() =>
         Assert.Equal(
-            "Note 1, 7:3: a guitar has 6 strings.",
-            LineFingering.FindBothWays(new Player(Necks.Find("guitar")), [new Spot(7, 3)]).Refusal!.Message
+            "Note 1, 7:30: a guitar has 6 strings.",
+            LineFingering.FindBothWays(new Player(Necks.Find("guitar")), [new Spot(7, 30)]).Refusal!.Message
         );
 
     [Fact]
