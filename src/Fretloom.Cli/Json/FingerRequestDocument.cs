@@ -37,7 +37,7 @@ public sealed record FingerRequestDocument
     /// <summary>What the fingering of a line must keep to: <c>"start with finger 2"</c>.</summary>
     public IReadOnlyList<string>? Rules { get; init; }
 
-    /// <summary>How many of the next best fingerings to add, 0 to 50.</summary>
+    /// <summary>How many of the next best fingerings to add, 0 to 50; fewer of long lines.</summary>
     public int Alternatives { get; init; }
 }
 
