@@ -1,5 +1,8 @@
+using Fretloom.Claims;
 using Fretloom.Lessons;
 using Fretloom.Pages.Documents;
+using Fretloom.Pages.Html;
+using Fretloom.Sentences;
 using Fretloom.Testing;
 
 [assembly: AssemblyFixture(typeof(Fretloom.Browser.Tests.Handouts))]
@@ -7,7 +10,7 @@ using Fretloom.Testing;
 namespace Fretloom.Browser.Tests;
 
 /// <summary>
-/// The web pages of the demo lessons, of one that holds every construct, and of a lesson's twelve keys, made once for all tests.
+/// The web pages of the demo lessons, of one that holds every construct, of a lesson's twelve keys, and of what was discovered, made once for all tests.
 /// </summary>
 public sealed class Handouts : IDisposable
 {
@@ -29,9 +32,14 @@ public sealed class Handouts : IDisposable
             Keys = KeyChoice.All(KeyOrder.HalfSteps),
         };
         builder.Build(Repository.PathTo("lessons", $"{InTwelveKeys}.md"), twelve);
+
+        var scope = DiscoveryParser.Parse("on a guitar, on strings 4-1, in every major key").Value!;
+        var found = ClaimDiscovery.Run(scope, new DiscoveryOptions { Count = 15 });
+        File.WriteAllText(PathOf(Discovered), DiscoveryReport.Write(found));
     }
 
     private const string InTwelveKeys = "straight-across-is-four";
+    private const string Discovered = "discovered";
 
     /// <summary>The lesson files by name.</summary>
     private static Dictionary<string, string> Lessons { get; } =
@@ -44,7 +52,7 @@ public sealed class Handouts : IDisposable
     public static IReadOnlyList<string> WithPictures { get; } = [.. Lessons.Keys.Order(StringComparer.Ordinal)];
 
     /// <summary>The names of all pages.</summary>
-    public static IReadOnlyList<string> Names { get; } = [.. WithPictures, $"{InTwelveKeys}-keys"];
+    public static IReadOnlyList<string> Names { get; } = [.. WithPictures, $"{InTwelveKeys}-keys", Discovered];
 
     /// <summary>The file of a page.</summary>
     public string PathOf(string name) => Path.Combine(_folder, name + ".html");

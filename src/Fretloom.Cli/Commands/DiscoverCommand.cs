@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
 using System.Text;
 using Fretloom.Claims;
 using Fretloom.Cli.Json;
@@ -28,13 +29,7 @@ internal static class DiscoverCommand
             HelpName = "N",
             DefaultValueFactory = _ => DiscoveryOptions.Default.Count,
         };
-        count.Validators.Add(result =>
-        {
-            if (result.Tokens.Count > 0 && result.GetValueOrDefault<int>() is < 1 or > 100)
-            {
-                result.AddError("--count takes 1 to 100.");
-            }
-        });
+        Require(count, number => number is >= 1 and <= 100, "--count takes 1 to 100.");
         var seed = new Option<int>("--seed")
         {
             Description = "Decides which tunings are drawn where there are too many to try all (1 if left out).",
@@ -54,6 +49,12 @@ internal static class DiscoverCommand
                 result.AddError($"The report's name must end in .html: '{path}'.");
             }
         });
+        var picture = new Option<int?>("--picture")
+        {
+            Description = "Print line N alone, with the neck that shows it and the nearest failure.",
+            HelpName = "N",
+        };
+        Require(picture, number => number >= 1, "--picture takes the number of a line, 1 or more.");
         var command = new Command("discover", "Finds true statements worth teaching that nobody asked for.")
         {
             scope,
@@ -61,12 +62,24 @@ internal static class DiscoverCommand
             count,
             seed,
             file,
+            picture,
         };
+        command.Validators.Add(result =>
+        {
+            if (
+                result.GetResult(picture) is { Implicit: false }
+                && (result.GetValue(json) || result.GetResult(file) is { Implicit: false })
+            )
+            {
+                result.AddError("--picture prints text; leave --json and --out out.");
+            }
+        });
         command.SetAction(parsed =>
             Discover(
                 string.Join(' ', parsed.GetValue(scope) ?? []),
                 new DiscoveryOptions { Count = parsed.GetValue(count), Seed = parsed.GetValue(seed) },
                 parsed.GetValue(file),
+                parsed.GetValue(picture),
                 parsed.GetValue(json),
                 terminal
             )
@@ -74,7 +87,29 @@ internal static class DiscoverCommand
         return command;
     }
 
-    private static int Discover(string text, DiscoveryOptions options, string? file, bool isJson, Terminal terminal)
+    private static void Require(Option option, Func<int, bool> isFine, string otherwise) =>
+        option.Validators.Add(result =>
+        {
+            if (
+                result.Tokens is [var token]
+                && !(
+                    int.TryParse(token.Value, NumberStyles.Integer, CultureInfo.InvariantCulture, out var number)
+                    && isFine(number)
+                )
+            )
+            {
+                result.AddError(otherwise);
+            }
+        });
+
+    private static int Discover(
+        string text,
+        DiscoveryOptions options,
+        string? file,
+        int? picture,
+        bool isJson,
+        Terminal terminal
+    )
     {
         var scope = DiscoveryParser.Parse(text);
         if (!scope.IsRead)
@@ -92,6 +127,18 @@ internal static class DiscoverCommand
             return terminal.Fail(problem, isJson);
         }
 
+        var (landmarks, laws) = (result.Landmarks.Count, result.Laws.Count);
+        if (picture > landmarks + laws)
+        {
+            return terminal.Fail(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"There is no line {picture}: {landmarks} landmarks and {laws} laws were found, 1 to {landmarks + laws}."
+                ),
+                isJson
+            );
+        }
+
         if (isJson)
         {
             terminal.Print(DiscoverDocument.Of(result), Documents.Contract.DiscoverDocument);
@@ -102,7 +149,11 @@ internal static class DiscoverCommand
         }
         else
         {
-            terminal.Output.Write(DiscoveryText.Write(result, terminal.Width));
+            terminal.Output.Write(
+                picture is { } number
+                    ? DiscoveryText.WritePictures(result, number, terminal.Width)
+                    : DiscoveryText.Write(result, terminal.Width)
+            );
         }
 
         return ExitCode.Done;

@@ -53,6 +53,9 @@ internal sealed record DiscoveredClaimDocument(
     /// <summary>Where it is false, nearest to here.</summary>
     public NearestFailureDocument? NearestFailure { get; init; }
 
+    /// <summary>Show sentences that draw it in one key, on the strings looked at.</summary>
+    public IReadOnlyList<string> Pictures { get; init; } = [];
+
     public static DiscoveredClaimDocument Of(string list, DiscoveredClaim one) =>
         new(
             one.Sentence.ToString(),
@@ -67,8 +70,9 @@ internal sealed record DiscoveredClaimDocument(
             Summary = one.Summary,
             Converse = one.Converse?.ToString(),
             NearestFailure = one.NearestFailure is { } near
-                ? new NearestFailureDocument(near.Kind.ToString(), near.Place, near.Semitones)
+                ? new NearestFailureDocument(near.Kind.ToString(), near.Place, near.Semitones, near.Case.Why)
                 : null,
+            Pictures = [.. one.Pictures.Select(sentence => sentence.ToString())],
         };
 }
 
@@ -76,4 +80,5 @@ internal sealed record DiscoveredClaimDocument(
 /// <param name="Key">The kind of key.</param>
 /// <param name="Place">The string set or tuning.</param>
 /// <param name="Semitones">How far its steps are from those looked at.</param>
-internal sealed record NearestFailureDocument(string Key, string Place, int Semitones);
+/// <param name="Why">A sentence that shows it, in the key with the fewest accidentals.</param>
+internal sealed record NearestFailureDocument(string Key, string Place, int Semitones, string Why);

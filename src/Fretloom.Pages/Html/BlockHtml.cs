@@ -16,8 +16,9 @@ internal sealed class BlockHtml
     public BlockHtml(HtmlText html, PicturedLesson pictured)
     {
         _html = html;
-        _figures = new FigureHtml(html, pictured);
-        _statements = new StatementHtml(html, pictured, _figures);
+        var drawings = new PictureHtml(html);
+        _figures = new FigureHtml(html, pictured, drawings);
+        _statements = new StatementHtml(html, pictured, drawings);
     }
 
     /// <summary>Writes blocks, each heading opening a section that ends before the next heading of its level.</summary>

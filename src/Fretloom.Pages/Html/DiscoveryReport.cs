@@ -1,13 +1,23 @@
 using System.Globalization;
 using Fretloom.Claims;
+using Fretloom.Exhibits;
+using Fretloom.Pages.Pictures;
+using Fretloom.Pages.Statements;
 using Fretloom.Pages.Text;
+using Fretloom.Theory;
 
 namespace Fretloom.Pages.Html;
 
-/// <summary>Discovered statements as one HTML file that needs nothing else and has no script. Light or dark as the reader wishes; prints on A4.</summary>
-public static class DiscoveryReport
+/// <summary>
+/// Discovered statements as one HTML file that needs nothing else and has no script. Light or dark as the reader wishes. Every line opens its
+/// necks; those that are open are printed, on A4 or Letter as the printer has it.
+/// </summary>
+public sealed class DiscoveryReport
 {
-    private const string Policy = "default-src 'none'; style-src 'unsafe-inline'";
+    private readonly HtmlText _html = new();
+    private readonly PictureHtml _drawings;
+
+    private DiscoveryReport() => _drawings = new PictureHtml(_html);
 
     /// <summary>Writes the report.</summary>
     /// <param name="result">What was found.</param>
@@ -15,66 +25,138 @@ public static class DiscoveryReport
     public static string Write(DiscoveryResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        var title = $"True {result.Scope}";
-        var html = new HtmlText().Raw("<!doctype html>\n");
-        html.Open("html", ("lang", "en")).Line();
-        html.Open("head").Line();
-        html.Empty("meta", ("charset", "utf-8")).Line();
-        html.Empty("meta", ("http-equiv", "Content-Security-Policy"), ("content", Policy)).Line();
-        html.Empty("meta", ("name", "viewport"), ("content", "width=device-width, initial-scale=1")).Line();
-        html.Empty("meta", ("name", "color-scheme"), ("content", "light dark")).Line();
-        html.Element("title", title).Line();
-        html.Open("style").Raw(EmbeddedText.Read("handout.css")).Raw("@page { size: A4; }\n").Close().Line();
-        html.Close().Line();
-        html.Open("body").Line().Open("main").Open("article").Line();
-        html.Open("header").Element("h1", title).Element("p", DiscoveryWords.Counts(result), ("class", "byline"));
-        html.Close().Line();
-        List(html, DiscoveryWords.LandmarksTitle, "What is true here and rare elsewhere.", result.Landmarks);
-        List(html, DiscoveryWords.LawsTitle, "What is true of every tuning that meets a condition.", result.Laws);
-        html.Close().Close().Line();
-        html.Open("footer").Element("p", "Made with Fretloom").Close().Line();
-        return html.Close().Line().Close().Line().ToString();
+        var report = new DiscoveryReport();
+        report.Page(result);
+        return report._html.ToString();
     }
 
-    private static void List(HtmlText html, string title, string about, ValueList<DiscoveredClaim> claims)
+    private void Page(DiscoveryResult result)
     {
-        html.Open("section").Element("h2", title).Element("p", about).Line();
+        var title = Accidentals.Pretty($"True {result.Scope}");
+        _html.Raw("<!doctype html>\n").Open("html", ("lang", "en")).Line();
+        PageHead.Write(_html, title, "");
+        _html.Open("body").Line();
+        _html.Element("a", "Skip to the statements", ("class", "skip"), ("href", "#found")).Line();
+        _html.Open("main", ("id", "found"), ("tabindex", "-1")).Open("article", ("class", "found")).Line();
+        _html.Open("header").Sentence("h1", title).Element("p", DiscoveryWords.Counts(result), ("class", "byline"));
+        _html.Element("p", "Open a line to see it on the neck. What is open is printed.", ("class", "byline"));
+        _html.Close().Line();
+        Caution(result);
+        List(DiscoveryWords.LandmarksTitle, "What is true here and rare elsewhere.", result.Landmarks, 1);
+        List(
+            DiscoveryWords.LawsTitle,
+            "What is true of every tuning that meets a condition.",
+            result.Laws,
+            result.Landmarks.Count + 1
+        );
+        _html.Close().Close().Line();
+        _html.Open("footer").Element("p", "Made with Fretloom").Close().Line();
+        _html.Close().Line().Close().Line();
+    }
+
+    /// <summary>The general words of caution, where a shape that is wide can be seen.</summary>
+    private void Caution(DiscoveryResult result)
+    {
+        if (
+            result
+                .Landmarks.Concat(result.Laws)
+                .SelectMany(claim => DiscoveredPictures.Of(claim))
+                .Select(exhibit => HandNotes.Of(exhibit).General)
+                .FirstOrDefault(words => words is not null) is
+            { } caution
+        )
+        {
+            _html.Open("div", ("class", "caution"), ("role", "note"), ("aria-labelledby", "caution"));
+            _html.Open("p", ("id", "caution")).Element("strong", HandNotes.Heading).Close();
+            _html.Element("p", caution).Close().Line();
+        }
+    }
+
+    private void List(string title, string about, ValueList<DiscoveredClaim> claims, int first)
+    {
+        _html.Open("section").Element("h2", title).Element("p", about).Line();
         if (claims.Count == 0)
         {
-            html.Element("p", "None was found.").Close().Line();
+            _html.Element("p", "None was found.").Close().Line();
             return;
         }
 
-        html.Open("ol").Line();
-        foreach (var claim in claims)
+        _html.Open("ol", ("start", Number(first))).Line();
+        foreach (var (at, claim) in claims.Index())
         {
-            html.Open("li").Element("p", claim.Sentence.ToString());
-            foreach (var note in DiscoveryWords.Notes(claim, mostAlso: 0))
-            {
-                html.Element("p", note, ("class", "note"));
-            }
-
-            AlsoSays(html, claim.AlsoSays);
-            html.Close().Line();
+            Line(claim, $"line-{Number(first + at)}");
         }
 
-        html.Close().Close().Line();
+        _html.Close().Close().Line();
     }
 
-    private static void AlsoSays(HtmlText html, ValueList<ClaimSentence> others)
+    private void Line(DiscoveredClaim claim, string id)
+    {
+        _html.Open("li", ("id", id)).Sentence("p", Accidentals.Pretty(claim.Sentence.ToString()), ("class", "claim"));
+        foreach (var note in DiscoveryWords.Notes(claim))
+        {
+            _html.Element("p", note, ("class", "note"));
+        }
+
+        _html.Line();
+        var exhibits = DiscoveredPictures.Of(claim);
+        if (exhibits.Count > 0)
+        {
+            Necks(DiscoveredPictures.Heading(exhibits), null, exhibits, $"{id}-neck");
+        }
+
+        if (claim.NearestFailure is { } failure)
+        {
+            Necks(
+                DiscoveredPictures.Heading(failure),
+                DiscoveredPictures.Why(failure),
+                DiscoveredPictures.Of(failure),
+                $"{id}-failure"
+            );
+        }
+
+        AlsoSays(claim.AlsoSays);
+        _html.Close().Line();
+    }
+
+    private void Necks(string heading, string? words, ValueList<Exhibit> exhibits, string id)
+    {
+        _html.Open("details", ("class", "necks")).Element("summary", heading).Line();
+        if (words is not null)
+        {
+            _html.Sentence("p", words, ("class", "why")).Line();
+        }
+
+        var explained = new HashSet<string>();
+        var pictures = exhibits
+            .SelectMany(exhibit => PicturePlan.For(exhibit, PicturePlan.PageWidth, null, explained))
+            .ToValueList();
+        foreach (var (at, picture) in pictures.Index())
+        {
+            _html.Open("figure", ("style", PictureHtml.Drawn(picture.Drawing.Width))).Line();
+            _drawings.Write(picture, $"{id}-{Number(at + 1)}");
+            _html.Close().Line();
+        }
+
+        _drawings.WriteWords(pictures);
+        _html.Close().Line();
+    }
+
+    private void AlsoSays(ValueList<ClaimSentence> others)
     {
         if (others.Count == 0)
         {
             return;
         }
 
-        var count = others.Count.ToString(CultureInfo.InvariantCulture);
-        html.Open("details").Element("summary", $"True in exactly the same cases: {count}").Open("ul");
+        _html.Open("details").Element("summary", $"True in exactly the same cases: {Number(others.Count)}").Open("ul");
         foreach (var other in others)
         {
-            html.Element("li", other.ToString());
+            _html.Sentence("li", Accidentals.Pretty(other.ToString()));
         }
 
-        html.Close().Close();
+        _html.Close().Close();
     }
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,8 +1,6 @@
 using Fretloom.Lessons;
 using Fretloom.Pages.Documents;
-using Fretloom.Pages.Fonts;
 using Fretloom.Pages.Pdf;
-using Fretloom.Pages.Svg;
 
 namespace Fretloom.Pages.Html;
 
@@ -10,11 +8,6 @@ namespace Fretloom.Pages.Html;
 /// <remarks>The page forbids itself to load anything. Light or dark as the reader wishes; printed, it is white and has page numbers.</remarks>
 public static class HtmlPage
 {
-    private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:";
-
-    // Half a megabyte that is the same on every page.
-    private static readonly Lazy<string> FontStyles = new(() => FontStyleSheet.For(TextFaces.All));
-
     /// <summary>Writes the page.</summary>
     /// <param name="lesson">The lesson, in the key it is wanted in.</param>
     /// <param name="sourceName">The name of the lesson file, for the last line; empty for none.</param>
@@ -29,7 +22,7 @@ public static class HtmlPage
         var (front, lines) = (pictured.Front, pictured.Lines);
         var html = new HtmlText().Raw("<!doctype html>\n");
         html.Open("html", ("lang", front.Language)).Line();
-        Head(html, front, paper);
+        PageHead.Write(html, front.Title, $"@page {{ size: {(paper == Paper.Letter ? "letter" : "A4")}; }}\n");
         html.Open("body").Line();
         html.Element("a", "Skip to the lesson", ("class", "skip"), ("href", "#lesson")).Line();
         html.Open("header", ("class", "running")).Element("p", lines.Left).Element("p", lines.Right).Close().Line();
@@ -45,24 +38,6 @@ public static class HtmlPage
             .Close()
             .Line();
         return html.Close().Line().Close().Line().ToString();
-    }
-
-    private static void Head(HtmlText html, FrontMatter front, Paper paper)
-    {
-        html.Open("head").Line();
-        html.Empty("meta", ("charset", "utf-8")).Line();
-        html.Empty("meta", ("http-equiv", "Content-Security-Policy"), ("content", Policy)).Line();
-        html.Empty("meta", ("name", "viewport"), ("content", "width=device-width, initial-scale=1")).Line();
-        html.Empty("meta", ("name", "color-scheme"), ("content", "light dark")).Line();
-        html.Element("title", front.Title).Line();
-        html.Open("style")
-            .Raw(FontStyles.Value)
-            .Raw(SvgTheme.ScreenStyles)
-            .Raw(EmbeddedText.Read("handout.css"))
-            .Raw($"@page {{ size: {(paper == Paper.Letter ? "letter" : "A4")}; }}\n")
-            .Close()
-            .Line();
-        html.Close().Line();
     }
 
     private static void Optional(HtmlText html, string? text, string kind)

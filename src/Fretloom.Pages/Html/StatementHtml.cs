@@ -9,7 +9,7 @@ using Fretloom.Theory;
 namespace Fretloom.Pages.Html;
 
 /// <summary>Writes claims as HTML: tick, sentence, verdict, a tick for each key, and the first counterexample.</summary>
-internal sealed class StatementHtml(HtmlText html, PicturedLesson pictured, FigureHtml figures)
+internal sealed class StatementHtml(HtmlText html, PicturedLesson pictured, PictureHtml drawings)
 {
     /// <summary>Writes a claim.</summary>
     public void Write(Block.Statement statement)
@@ -25,7 +25,7 @@ internal sealed class StatementHtml(HtmlText html, PicturedLesson pictured, Figu
         html.Open("div", ("class", "said")).Line();
         Optional(statement.Options.Title, "figure-title");
         Optional(statement.Options.Caption, "claim-caption");
-        html.Element("p", Accidentals.Pretty(verdict.Sentence.ToString()), ("class", "claim"), ("id", id)).Line();
+        html.Sentence("p", Accidentals.Pretty(verdict.Sentence.ToString()), ("class", "claim"), ("id", id)).Line();
         html.Element("p", StatementWords.Summary(verdict), ("class", $"verdict {ClassOf(verdict.Verdict)}")).Line();
         foreach (var row in KeyRow.Of(verdict, statement.Key))
         {
@@ -86,9 +86,9 @@ internal sealed class StatementHtml(HtmlText html, PicturedLesson pictured, Figu
 
     private void Neck(Picture picture, string id)
     {
-        html.Open("figure", ("class", "counterexample"), ("style", FigureHtml.Drawn(picture.Drawing.Width))).Line();
-        figures.WritePicture(picture, id + "-neck");
-        figures.WriteWords([picture]);
+        html.Open("figure", ("class", "counterexample"), ("style", PictureHtml.Drawn(picture.Drawing.Width))).Line();
+        drawings.Write(picture, id + "-neck");
+        drawings.WriteWords([picture]);
         html.Close().Line();
     }
 

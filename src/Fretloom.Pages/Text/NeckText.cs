@@ -39,8 +39,12 @@ internal sealed class NeckText
             ", ",
             ((string[])[CardWords.SpanOf(shape).Span, stretch]).Where(part => part.Length > 0)
         );
+        var name =
+            shape.Source is ShapeSource.OfScale
+                ? $"{CardWords.NameOf(shape)}, {CardHeading.LargeText(shape)}"
+                : CardWords.NameOf(shape);
         return Wrapping
-            .Lines($"{CardWords.NameOf(shape)}, {CardHeading.LargeText(shape)}: {cover}", width)
+            .Lines($"{name}: {cover}", width)
             .Concat(new NeckText(NeckContent.Of(alone, shape)).Strings(width));
     }
 

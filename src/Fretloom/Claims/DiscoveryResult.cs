@@ -1,3 +1,4 @@
+using Fretloom.Sentences;
 using Fretloom.Theory;
 
 namespace Fretloom.Claims;
@@ -30,6 +31,10 @@ public sealed record DiscoveryResult(
 /// <param name="AlsoSays">Other statements that are true in exactly the same cases, here and elsewhere.</param>
 /// <param name="NearestFailure">The nearest place where it is false; null when none was found.</param>
 /// <param name="Converse">Of a law: that the condition is also necessary, checked too; null when it is not.</param>
+/// <param name="Pictures">
+/// What to show so that it can be seen, on the strings looked at, in the key with the fewest accidentals in which it is true; necks before shapes. None when
+/// nothing that it speaks of lies on a neck.
+/// </param>
 public sealed record DiscoveredClaim(
     ClaimSentence Sentence,
     string? Summary,
@@ -39,11 +44,20 @@ public sealed record DiscoveredClaim(
     double Elsewhere,
     ValueList<ClaimSentence> AlsoSays,
     NearestFailure? NearestFailure,
-    ClaimSentence? Converse
+    ClaimSentence? Converse,
+    ValueList<ShowSentence> Pictures
 );
 
 /// <summary>A place where a statement is false.</summary>
 /// <param name="Kind">In keys of this kind.</param>
 /// <param name="Place">A listed string set, or a tuning by its steps from far to near: <c>steps 5 4 4</c>.</param>
 /// <param name="Semitones">By how many semitones the steps differ from the target's, all told.</param>
-public sealed record NearestFailure(ScaleKind Kind, string Place, int Semitones);
+/// <param name="Case">What fails there, in the key with the fewest accidentals.</param>
+/// <param name="Pictures">What to show so that it can be seen where no single fret or spot of the case is to blame, as with a tuning.</param>
+public sealed record NearestFailure(
+    ScaleKind Kind,
+    string Place,
+    int Semitones,
+    ClaimFailure Case,
+    ValueList<ShowSentence> Pictures
+);

@@ -5,7 +5,7 @@ using Fretloom.Sentences;
 namespace Fretloom.Exhibits;
 
 /// <summary>What shows that a claim is false.</summary>
-/// <param name="Frets">Places along the neck, ascending, halves allowed.</param>
+/// <param name="Frets">Places along the neck, ascending, halves allowed; none at which a spot is named.</param>
 /// <param name="Spots">Spots.</param>
 public sealed record Culprits(ValueList<double> Frets, ValueList<Spot> Spots);
 
@@ -60,7 +60,7 @@ public static class Counterexample
             Player = new Hand.Player(instrument),
             Notes = map.NotesOfKey.ToValueList(),
             Landmarks = places.Count == 0 ? null : Landmarks.Of(map) with { Thirds = [], Hinge = null },
-            Culprits = new Culprits(places, spots),
+            Culprits = new Culprits(places.Where(fret => spots.All(spot => spot.Fret != fret)).ToValueList(), spots),
         };
     }
 }

@@ -7,9 +7,9 @@ internal sealed class Lines(Search search, CancellationToken cancellation)
 {
     private const int OtherKindSemitones = 2;
 
-    private readonly Dictionary<string, string> _listed = ListedStringSets
+    private readonly Dictionary<string, Place> _listed = ListedStringSets
         .All.GroupBy(place => string.Join(' ', place.Strings.Steps))
-        .ToDictionary(group => group.Key, group => group.First().Name);
+        .ToDictionary(group => group.Key, group => group.First());
 
     /// <summary>The line of a landmark; null when it does not stand the check.</summary>
     public DiscoveredClaim? Landmark(Candidate candidate, IEnumerable<Candidate> alike)
@@ -52,14 +52,24 @@ internal sealed class Lines(Search search, CancellationToken cancellation)
             Math.Round(candidate.Elsewhere, 4),
             alike.Where(other => other != candidate).Select(other => sayAlike(other.Statement)).ToValueList(),
             Nearest(candidate),
-            converse
+            converse,
+            Examples.Of(Shown(candidate, sentence), (PlaceScope.On)search.Scope.Place, sentence.Keys)
         );
     }
+
+    /// <summary>What is said of the target: with its string numbers, and the condition of a law.</summary>
+    private static Claim Shown(Candidate candidate, ClaimSentence sentence) =>
+        sentence.Claim is Claim.If condition
+            ? condition with
+            {
+                Then = candidate.Statement.Here,
+            }
+            : candidate.Statement.Here;
 
     private NearestFailure? Nearest(Candidate candidate)
     {
         var here = Ground.StepsOf(search.Here);
-        var (best, least) = ((NearestFailure?)null, int.MaxValue);
+        var (best, least) = (((int Kind, int[] Steps, int Semitones)?)null, int.MaxValue);
         for (var place = 0; place < search.Ground.Steps.Count; place++)
         {
             var steps = search.Ground.Steps[place];
@@ -69,20 +79,26 @@ internal sealed class Lines(Search search, CancellationToken cancellation)
                 var far = semitones + (search.Asked.Contains(kind) ? 0 : OtherKindSemitones);
                 if (far < least && candidate.Truth.Fails[kind, place])
                 {
-                    (best, least) = (new NearestFailure(search.Kinds[kind], NameOf(steps, semitones), semitones), far);
+                    (best, least) = ((kind, steps, semitones), far);
                 }
             }
         }
 
-        return best;
+        return best is { } found ? Failure(candidate.Statement, found.Kind, found.Steps, found.Semitones) : null;
     }
 
-    private string NameOf(int[] steps, int semitones)
+    private NearestFailure Failure(Statement statement, int kind, int[] steps, int semitones)
     {
-        var joined = string.Join(' ', steps);
-        return semitones == 0 ? search.Here.Name
-            : _listed.TryGetValue(joined, out var listed) ? listed
-            : $"steps {joined}";
+        var place =
+            semitones == 0 ? search.Here
+            : _listed.TryGetValue(string.Join(' ', steps), out var listed) ? listed
+            : Place.Tuned(steps);
+        var claim = statement.On(search.Here.Strings.Numbers, place.Strings.Numbers);
+        var sentence = new ClaimSentence(new KeyScope.EveryOf(search.Kinds[kind]), search.Scope.Place, null, claim);
+        var failing = OutcomeTable.Of(sentence, [place], cancellation).Single().Smallest(sentence);
+        var on = new PlaceScope.On(failing.Instrument, failing.Strings);
+        var pictures = Examples.In(failing.Key, claim, on);
+        return new NearestFailure(search.Kinds[kind], place.Name, semitones, failing, pictures);
     }
 }
 

@@ -1,3 +1,5 @@
+using Fretloom.Neck;
+
 namespace Fretloom.Claims.Discovery;
 
 /// <summary>A kind of statement, with what can stand in its gaps.</summary>
@@ -18,6 +20,20 @@ internal sealed record Template(
 /// <param name="Anywhere">With strings counted from 1.</param>
 internal sealed record Statement(Template Template, Claim Here, Claim Anywhere)
 {
+    /// <summary>The same said of other strings.</summary>
+    /// <param name="here">The target's strings.</param>
+    /// <param name="there">As many others.</param>
+    public Claim On(StringSet here, StringSet there)
+    {
+        var said = Template
+            .Claims(new ChosenStrings(here, here))
+            .Zip(Template.Claims(new ChosenStrings(there, here)))
+            .ToList();
+        return Here is Claim.And and ? new Claim.And(and.Parts.Select(Of).ToValueList()) : Of(Here);
+
+        Claim Of(Claim one) => said.First(each => each.First == one).Second;
+    }
+
     /// <summary>All candidates, template by template.</summary>
     public static IEnumerable<Statement> All(ChosenStrings here, ChosenStrings anywhere) =>
         Templates.All.SelectMany(template =>

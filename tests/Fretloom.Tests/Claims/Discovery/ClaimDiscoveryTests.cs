@@ -1,4 +1,5 @@
 using Fretloom.Claims;
+using Fretloom.Exhibits;
 using Fretloom.Sentences;
 using Fretloom.Theory;
 
@@ -88,6 +89,73 @@ public class ClaimDiscoveryTests
                     Assert.Equal(Verdict.Holds, Check(other).Verdict);
                 }
             );
+        }
+    }
+
+    [Fact]
+    public void Every_line_can_be_seen_where_it_is_true_in_the_simplest_key()
+    {
+        foreach (var found in All)
+        {
+            foreach (var line in found.Landmarks.Concat(found.Laws))
+            {
+                // A law may speak of what these strings have not got, such as an empty fret.
+                Assert.Equal(line.Pictures.Count > 0, found.Landmarks.Contains(line) || SaysSomethingHere(found, line));
+                Assert.All(
+                    line.Pictures,
+                    sentence =>
+                    {
+                        Assert.Equal(sentence, ShowParser.Parse(sentence.ToString()).Value);
+                        var shown = ShowResolver.Resolve(sentence, ShowDefaults.Standard).Exhibit;
+                        Assert.NotNull(shown);
+                        Assert.Null(shown.WhatIsMissing);
+                        Assert.Equal(found.Scope.Instrument, shown.Map.Instrument);
+                        Assert.Empty(shown.Map.Strings.Numbers.Except(found.Scope.ChosenStrings.Numbers));
+                        Assert.Contains(shown.Map.Key, line.Sentence.Keys.Keys);
+                    }
+                );
+                Assert.InRange(line.Pictures.Select(sentence => sentence.Key).Distinct().Count(), 0, 1);
+            }
+        }
+
+        static bool SaysSomethingHere(DiscoveryResult found, DiscoveredClaim line) =>
+            Check(line.Sentence with { Places = found.Scope.Place }).Verdict == Verdict.Holds;
+    }
+
+    // On the cards of its picture a claim about spans can be counted out.
+    [Fact]
+    public void Shapes_are_drawn_as_wide_as_they_are_claimed()
+    {
+        var line = Four.Value.Landmarks.Single(line =>
+            line.Sentence.ToString()
+                .EndsWith("exactly 2 of the seventh shapes span exactly 4 frets.", StringComparison.Ordinal)
+        );
+        var shown = ShowResolver.Resolve(Assert.Single(line.Pictures), ShowDefaults.Standard).Exhibit!;
+        Assert.Equal(7, shown.Shapes!.Value.Count);
+        Assert.Equal(2, shown.Shapes!.Value.Count(shape => shape.Span == 4));
+    }
+
+    [Fact]
+    public void The_nearest_failure_fails_and_can_be_seen()
+    {
+        foreach (var found in All)
+        {
+            foreach (
+                var (line, failure) in found.Landmarks.Concat(found.Laws).Select(line => (line, line.NearestFailure))
+            )
+            {
+                Assert.NotNull(failure);
+                Assert.Equal(failure.Kind, failure.Case.Key.Kind);
+                Assert.Equal(failure.Place, failure.Case.Place);
+                Assert.EndsWith(".", failure.Case.Why, StringComparison.Ordinal);
+                Assert.True(
+                    Counterexample.Of(failure.Case) is not null
+                        || failure.Pictures.Any(sentence =>
+                            ShowResolver.Resolve(sentence, ShowDefaults.Standard).IsShown
+                        ),
+                    line.Sentence.ToString()
+                );
+            }
         }
     }
 
