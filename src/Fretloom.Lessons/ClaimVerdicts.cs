@@ -4,10 +4,12 @@ using Fretloom.Claims;
 namespace Fretloom.Lessons;
 
 /// <summary>Checks the claims of a lesson, each once, however many keys the lesson is made in.</summary>
-/// <param name="cancellation">Stops a check.</param>
-internal sealed class ClaimVerdicts(CancellationToken cancellation)
+/// <param name="checks">How.</param>
+/// <param name="sentences">The claims, so that it is known how much work there is.</param>
+internal sealed class ClaimVerdicts(ClaimChecks checks, IEnumerable<ClaimSentence> sentences)
 {
     private readonly ConcurrentDictionary<ClaimSentence, (ClaimVerdict? Verdict, string? Refusal)> _known = new();
+    private readonly Dictionary<ClaimSentence, double> _work = sentences.Distinct().ToDictionary(one => one, WorkOf);
 
     /// <summary>What came of a claim, or why it takes too long to check.</summary>
     /// <exception cref="OperationCanceledException">The check was stopped.</exception>
@@ -17,11 +19,34 @@ internal sealed class ClaimVerdicts(CancellationToken cancellation)
     {
         try
         {
-            return (ClaimChecker.Check(sentence, cancellation: cancellation), null);
+            var options = CheckOptions.Default with { Threads = checks.Threads };
+            return (ClaimChecker.Check(sentence, options, Share(sentence), checks.Cancellation), null);
         }
         catch (ClaimTooCostlyException refusal)
         {
             return (null, refusal.Message);
         }
+    }
+
+    /// <summary>Tells of one claim's share as a share of all.</summary>
+    private ShareOfAll? Share(ClaimSentence sentence) =>
+        checks.Progress is null
+            ? null
+            : new ShareOfAll(
+                checks.Progress,
+                _known.Keys.Sum(one => _work[one]) / _work.Values.Sum(),
+                _work[sentence] / _work.Values.Sum()
+            );
+
+    /// <summary>As foreseen; what will be refused is no work. Never nothing, so that there is always something to share.</summary>
+    private static double WorkOf(ClaimSentence sentence)
+    {
+        var cost = ClaimCost.Of(sentence);
+        return cost.WhyNot(CheckOptions.Default.Budget) is null ? cost.Nanoseconds + 1 : 1;
+    }
+
+    private sealed class ShareOfAll(IProgress<double> all, double before, double part) : IProgress<double>
+    {
+        public void Report(double value) => all.Report(before + part * value);
     }
 }

@@ -55,24 +55,24 @@ public sealed class Lesson
     public Lesson InKey(Key key) => key == Key ? this : new Lesson(_parsed, key);
 
     /// <summary>Reads a lesson file.</summary>
-    public static Lesson Parse(string text) => Of(ParsedLesson.Read(new SourceText(text), CancellationToken.None));
+    public static Lesson Parse(string text) => Of(ParsedLesson.Read(new SourceText(text), ClaimChecks.Default));
 
     /// <summary>Reads the content of a lesson file, at most <see cref="SourceText.MaxBytes"/> bytes of UTF-8.</summary>
-    public static Lesson Decode(ReadOnlySpan<byte> bytes) => Decode(bytes, CancellationToken.None);
+    public static Lesson Decode(ReadOnlySpan<byte> bytes) => Decode(bytes, ClaimChecks.Default);
 
-    private static Lesson Decode(ReadOnlySpan<byte> bytes, CancellationToken cancellation) =>
+    private static Lesson Decode(ReadOnlySpan<byte> bytes, ClaimChecks checks) =>
         SourceText.Decode(bytes, out var error) is { } source
-            ? Of(ParsedLesson.Read(source, cancellation))
+            ? Of(ParsedLesson.Read(source, checks))
             : Of(ParsedLesson.Failed(error!.Value));
 
     /// <summary>Reads a lesson file; a file that cannot be read is an error among <see cref="Diagnostics"/>.</summary>
-    public static Lesson Load(string path) => LoadUnlessStopped(path, CancellationToken.None);
+    public static Lesson Load(string path) => LoadUnlessStopped(path, ClaimChecks.Default);
 
     /// <summary>The same, for a lesson whose claims may take a while.</summary>
     /// <param name="path">The file.</param>
-    /// <param name="cancellation">Stops the check of a claim.</param>
+    /// <param name="checks">How its claims are checked.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static Lesson LoadUnlessStopped(string path, CancellationToken cancellation)
+    public static Lesson LoadUnlessStopped(string path, ClaimChecks checks)
     {
         try
         {
@@ -82,7 +82,7 @@ public sealed class Lesson
             var read = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
             return read == bytes.Length
                 ? Of(ParsedLesson.Failed(SourceText.TooLarge(file.CanSeek ? Math.Max(file.Length, read) : read)))
-                : Decode(bytes.AsSpan(0, read), cancellation);
+                : Decode(bytes.AsSpan(0, read), checks);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException)
         {

@@ -1,3 +1,4 @@
+using Fretloom.Claims;
 using Fretloom.Lessons.Markdown;
 using Fretloom.Lessons.Syntax;
 using Fretloom.Theory;
@@ -35,8 +36,8 @@ internal sealed class ParsedLesson
 
     /// <summary>Reads a lesson.</summary>
     /// <param name="source">The text.</param>
-    /// <param name="cancellation">Stops checks of its claims.</param>
-    public static ParsedLesson Read(SourceText source, CancellationToken cancellation)
+    /// <param name="checks">How its claims are checked.</param>
+    public static ParsedLesson Read(SourceText source, ClaimChecks checks)
     {
         var found = new DiagnosticList(source);
         var bound = new DiagnosticList(source);
@@ -51,7 +52,7 @@ internal sealed class ParsedLesson
             Blocks = blocks,
             Diagnostics = found.InOrder(),
             InOtherKeys = bound.InOrder(),
-            Verdicts = new ClaimVerdicts(cancellation),
+            Verdicts = new ClaimVerdicts(checks, ClaimsOf(blocks)),
         };
     }
 
@@ -63,8 +64,19 @@ internal sealed class ParsedLesson
             Front = new FrontMatter(),
             Diagnostics = [error],
             IsText = false,
-            Verdicts = new ClaimVerdicts(CancellationToken.None),
+            Verdicts = new ClaimVerdicts(ClaimChecks.Default, []),
         };
+
+    private static IEnumerable<ClaimSentence> ClaimsOf(IEnumerable<Block> blocks) =>
+        blocks.SelectMany(block =>
+            block switch
+            {
+                Block.Claim claim => [claim.Said.Sentence],
+                Block.Quote quote => ClaimsOf(quote.Content),
+                Block.Listing list => list.Entries.SelectMany(entry => ClaimsOf(entry)),
+                _ => Enumerable.Empty<ClaimSentence>(),
+            }
+        );
 
     // Lines above the lesson become empty lines, so that every place stays where it is.
     private static string Blanked(string text, int end) =>

@@ -50,6 +50,22 @@ public static class ClaimGen
     /// <summary>Whole sentences.</summary>
     public static Gen<ClaimSentence> Sentence { get; } = In(Keys, Gen.OneOf(On, On, Listed, Tunings));
 
+    /// <summary>Sentences in one key, on an instrument and in a window, that ask for a ruler or a hand.</summary>
+    public static Gen<ClaimSentence> InHand { get; } =
+        Gen.Select(TheoryGen.Key, On, Gen.Int[0, 14], Gen.Int[0, 24])
+            .SelectMany(
+                (key, place, one, other) =>
+                {
+                    var window = Window((one, other), ((PlaceScope.On)place).Instrument.LastFret);
+                    return new ClaimGenerator(place, window).InHand.Select(claim => new ClaimSentence(
+                        new KeyScope.One(key),
+                        place,
+                        window,
+                        claim
+                    ));
+                }
+            );
+
     /// <summary>The canonical text of a sentence with one to four characters or words lost, doubled, swapped or replaced.</summary>
     public static Gen<string> Damaged { get; } = Sentence.Select(sentence => sentence.ToString()).SelectMany(Damage);
 

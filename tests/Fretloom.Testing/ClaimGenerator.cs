@@ -53,6 +53,22 @@ internal sealed class ClaimGenerator(PlaceScope place, FretRange? window)
     /// <summary>Everything that can be claimed.</summary>
     public Gen<Claim> Claim => Gen.Select(Joined, Joined.Null(), Joined.Null(), If);
 
+    /// <summary>What asks for a ruler or a hand. Needs a window and an instrument.</summary>
+    public Gen<Claim> InHand =>
+        Gen.Select(Shapes, Gen.OneOf([.. OfHand]), (shapes, says) => (Claim)new Claim.OfShapes(shapes, says));
+
+    private IEnumerable<Gen<ShapePredicate>> OfHand =>
+        [
+            Gen.Select(
+                Gen.Enum<Comparison>(),
+                Gen.Int[0, 200],
+                (comparison, millimetres) =>
+                    (ShapePredicate)new ShapePredicate.Stretches(new Count(comparison, millimetres))
+            ),
+            Hand.Select(hand => (ShapePredicate)new ShapePredicate.CanBePlayed(hand)),
+            Shapes.Select(other => (ShapePredicate)new ShapePredicate.IsFingeredAs(other)),
+        ];
+
     private Gen<Claim> Joined =>
         Gen.Select(
             One.Array[1, 3],
@@ -262,9 +278,7 @@ internal sealed class ClaimGenerator(PlaceScope place, FretRange? window)
 
         if (window is not null && place is not PlaceScope.Tunings)
         {
-            says.Add(Count.Select(count => (ShapePredicate)new ShapePredicate.Stretches(count)));
-            says.Add(Hand.Select(hand => (ShapePredicate)new ShapePredicate.CanBePlayed(hand)));
-            says.Add(Shapes.Select(other => (ShapePredicate)new ShapePredicate.IsFingeredAs(other)));
+            says.AddRange(OfHand);
         }
 
         return Gen.OneOf([.. says]);

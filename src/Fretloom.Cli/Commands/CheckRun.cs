@@ -10,10 +10,6 @@ namespace Fretloom.Cli.Commands;
 /// <summary>Checks claims and tells what came of them. Ctrl-C stops a check.</summary>
 internal sealed class CheckRun(Terminal terminal)
 {
-    // A bar for less would only flicker.
-    private const long WorthABar = 300_000_000;
-    private const int Steps = 1000;
-
     private static readonly CheckOptions OnAllThreads = CheckOptions.Default with
     {
         Threads = Environment.ProcessorCount,
@@ -55,7 +51,15 @@ internal sealed class CheckRun(Terminal terminal)
     public int CheckLesson(string path, bool isJson)
     {
         using var interruption = new Interruption();
-        var lesson = Lesson.LoadUnlessStopped(path, interruption.Token);
+        var stop = interruption.Token;
+        var lesson = ProgressBar.Over(
+            "Checking",
+            show =>
+                Lesson.LoadUnlessStopped(
+                    path,
+                    new ClaimChecks(Environment.ProcessorCount, ProgressBar.Share(show), stop)
+                )
+        );
         if (lesson.Diagnostics is [{ Line: 0 } whole])
         {
             return terminal.Fail(whole.Message, isJson);
@@ -107,23 +111,9 @@ internal sealed class CheckRun(Terminal terminal)
     {
         using var interruption = new Interruption();
         var stop = interruption.Token;
-        return ClaimCost.Of(sentence).Nanoseconds < WorthABar
-            ? ClaimChecker.Check(sentence, OnAllThreads, null, stop)
-            : ProgressBar.Over(
-                "Checking",
-                show =>
-                    ClaimChecker.Check(
-                        sentence,
-                        OnAllThreads,
-                        new Share(done => show((int)(Steps * done), Steps)),
-                        stop
-                    )
-            );
-    }
-
-    /// <summary>Passes a share on at once, on whatever thread tells it.</summary>
-    private sealed class Share(Action<double> told) : IProgress<double>
-    {
-        public void Report(double value) => told(value);
+        return ProgressBar.Over(
+            "Checking",
+            show => ClaimChecker.Check(sentence, OnAllThreads, ProgressBar.Share(show), stop)
+        );
     }
 }

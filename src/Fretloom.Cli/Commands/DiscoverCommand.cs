@@ -120,7 +120,7 @@ internal static class DiscoverCommand
         using var interruption = new Interruption();
         var result = ProgressBar.Over(
             "Looking for what is true",
-            report => ClaimDiscovery.Run(scope.Value, options, new Share(report), interruption.Token)
+            report => ClaimDiscovery.Run(scope.Value, options, ProgressBar.Share(report), interruption.Token)
         );
         if (file is not null && !TryWrite(file, DiscoveryReport.Write(result), out var problem))
         {
@@ -174,12 +174,5 @@ internal static class DiscoverCommand
             problem = $"Cannot write {path}: {error.Message}";
             return false;
         }
-    }
-
-    private sealed class Share(Action<int, int> report) : IProgress<double>
-    {
-        private const int Whole = 1000;
-
-        public void Report(double value) => report((int)(value * Whole), Whole);
     }
 }

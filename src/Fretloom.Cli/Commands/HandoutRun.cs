@@ -48,7 +48,14 @@ internal sealed class HandoutRun(Terminal terminal) : IDisposable
         {
             var result = ProgressBar.Over(
                 Path.GetFileName(lesson),
-                show => _builder.Build(lesson, options, step => show(step.Done, step.Total), interruption.Token)
+                show =>
+                    _builder.Build(
+                        lesson,
+                        options,
+                        step => show(step.Done, step.Total),
+                        ProgressBar.Share(show),
+                        interruption.Token
+                    )
             );
             if (!isJson)
             {

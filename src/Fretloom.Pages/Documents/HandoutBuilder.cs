@@ -32,17 +32,20 @@ public sealed class HandoutBuilder : IDisposable
     /// <param name="path">The lesson file.</param>
     /// <param name="options">What to make, and where.</param>
     /// <param name="progress">Told after every file, on this thread; null for nobody.</param>
-    /// <param name="cancellation">Stops between two keys or files; nothing is then written.</param>
+    /// <param name="checking">Told before that the share of the lesson's claims that are checked, 0 to 1, from any thread; null for nobody.</param>
+    /// <param name="cancellation">Stops a check of a claim, or between two keys or files; nothing is then written.</param>
     /// <returns>The files and findings. A file or folder that cannot be read or written is a finding, never an exception.</returns>
     /// <exception cref="OperationCanceledException">The build was stopped.</exception>
     public BuildResult Build(
         string path,
         BuildOptions options,
         Action<BuildProgress>? progress = null,
+        IProgress<double>? checking = null,
         CancellationToken cancellation = default
     )
     {
-        var home = Lesson.LoadUnlessStopped(path, cancellation);
+        var checks = new ClaimChecks(Environment.ProcessorCount, checking, cancellation);
+        var home = Lesson.LoadUnlessStopped(path, checks);
         var lessons = options.Keys.For(home).Select(home.InKey).ToList();
         var found = lessons.SelectMany(lesson => lesson.Diagnostics).Distinct();
         var diagnostics = found.OrderBy(one => one.Line).ThenBy(one => one.Column).ToValueList();

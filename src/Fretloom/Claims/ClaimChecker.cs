@@ -37,7 +37,7 @@ public static class ClaimChecker
             survey.Untested,
             survey.NotApplicable,
             survey.ByKey,
-            Failures.Of(survey, options.MostFailures),
+            Failures.Of(survey, options.MostFailures, cancellation),
             looks && survey.Verdict == Verdict.Fails ? Repairer.Of(survey, options, cancellation) : null,
             looks ? ElsewhereFinder.Of(survey, options, cancellation) : null
         );

@@ -35,7 +35,7 @@ public static class ClaimDiscovery
         var laws =
             search.Here.Strings.Count > MostStringsOfLaws
                 ? []
-                : new LawFinder(search).Best(lines, options.Count).ToValueList();
+                : new LawFinder(search, cancellation).Best(lines, options.Count).ToValueList();
         var random = LandmarkRanking.AtRandom(search, lines, options.Count, options.Seed).ToValueList();
         progress?.Report(1);
         return new DiscoveryResult(

@@ -23,7 +23,7 @@ public sealed class HandoutBuilderTests : IDisposable
         string lesson,
         BuildOptions options,
         Action<BuildProgress>? progress = null
-    ) => builder.Build(lesson, options, progress, TestContext.Current.CancellationToken);
+    ) => builder.Build(lesson, options, progress, null, TestContext.Current.CancellationToken);
 
     private string Lesson(string text, string name = "lesson.md")
     {

@@ -1,11 +1,12 @@
 using Fretloom.Claims;
+using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Theory;
 
 namespace Fretloom.Tests.Claims;
 
 /// <summary>One key on some strings, judged by the definitions alone: note by note, on a neck that runs on both ways or ends where the window does.</summary>
-/// <remarks>Nothing of the checker is used: no bits, no modulus but that of octaves, no theorem. Fingers and millimetres are left out.</remarks>
+/// <remarks>Nothing of the checker is used: no bits, no modulus but that of octaves, no theorem. For fingers see <see cref="SlowHand"/>.</remarks>
 internal sealed class SlowClaims(SlowPlace place, Key key, FretRange? window)
 {
     /// <summary>True, false, or null for untested.</summary>
@@ -307,6 +308,17 @@ internal sealed class SlowClaims(SlowPlace place, Key key, FretRange? window)
             ShapePredicate.BeginsOn on => On(ShapeEnd.First, on.Frets),
             ShapePredicate.EndsOn on => On(ShapeEnd.Last, on.Frets),
             ShapePredicate.HasRootOn on => On(ShapeEnd.Root, on.Frets),
+            ShapePredicate.Stretches stretches => Held(shape, claim.Shapes)
+                .All(spots => MeetsMm(SlowHand.StretchMm(InstrumentOf(claim.Shapes), spots), stretches.Millimetres)),
+            ShapePredicate.CanBePlayed played => Held(shape, claim.Shapes)
+                .All(spots =>
+                    SlowHand.Best(new Player(InstrumentOf(claim.Shapes), played.Hand), spots)
+                        is { Width: Width.InReach or Width.Wide }
+                ),
+            ShapePredicate.IsFingeredAs of => Others(
+                of.Shapes,
+                other => AreFingeredAlike(shape, claim.Shapes, other, of)
+            ),
             _ => throw new ArgumentOutOfRangeException(nameof(claim)),
         };
 
@@ -316,6 +328,35 @@ internal sealed class SlowClaims(SlowPlace place, Key key, FretRange? window)
         bool Others(ShapeSet others, Func<SlowShape, bool> isSo) =>
             Quantified(QuantityOf(others), Shapes(others), isSo) ?? true;
     }
+
+    // Hands
+
+    private Instrument InstrumentOf(ShapeSet set) => set.Of?.Instrument ?? place.Instrument!;
+
+    /// <summary>The spots at each place, the lowest first; frets are counted from where a string begins.</summary>
+    private IEnumerable<ValueList<Spot>> Held(SlowShape shape, ShapeSet set) =>
+        shape.Places.Select(shift =>
+            shape
+                .Strings.Zip(
+                    shape.Frets,
+                    (s, fret) => new Spot(s.Number, fret + shift + InstrumentOf(set).String(s.Number).StartsAtFret)
+                )
+                .ToValueList()
+        );
+
+    private bool AreFingeredAlike(SlowShape shape, ShapeSet set, SlowShape other, ShapePredicate.IsFingeredAs of)
+    {
+        var theirs = SlowHand.Best(new Player(InstrumentOf(of.Shapes)), Held(other, of.Shapes).First());
+        return theirs is var (fingers, _)
+            && Held(shape, set)
+                .All(spots => SlowHand.Best(new Player(InstrumentOf(set)), spots) is var (mine, _) && mine == fingers);
+    }
+
+    /// <summary>A length is exactly so long when it is on rounding.</summary>
+    private static bool MeetsMm(double millimetres, Count count) =>
+        count.Comparison == Comparison.Exactly
+            ? Math.Abs(millimetres - count.Number) <= 0.5
+            : Meets(millimetres, count);
 
     private static ShapeFamily Family(ShapeSet set) =>
         set switch

@@ -30,6 +30,8 @@ internal static class SlowFit
                     or ShapePredicate.HasRootOn
                     or ShapePredicate.IsThatOfDegree
             } => false,
+            ShapePredicate.Stretches or ShapePredicate.CanBePlayed or ShapePredicate.IsFingeredAs => place.Instrument
+                is not null,
             Claim.CarriesShapes carries => carries.From.Of?.Instrument is null && carries.To?.Of?.Instrument is null,
             _ => true,
         };

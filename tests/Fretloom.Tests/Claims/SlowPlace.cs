@@ -9,7 +9,8 @@ internal readonly record struct SlowString(int Number, int Midi);
 /// <summary>A string set.</summary>
 /// <param name="Chosen">The strings looked at, far first.</param>
 /// <param name="All">All strings of the instrument, far first.</param>
-internal sealed record SlowPlace(List<SlowString> Chosen, List<SlowString> All)
+/// <param name="Instrument">The instrument; null for a mere tuning.</param>
+internal sealed record SlowPlace(List<SlowString> Chosen, List<SlowString> All, Instrument? Instrument = null)
 {
     // As the list of string sets stands in docs/claims.md.
     private const string Listed =
@@ -60,7 +61,11 @@ internal sealed record SlowPlace(List<SlowString> Chosen, List<SlowString> All)
             .Strings.Select((course, at) => new SlowString(at + 1, course.Open.MidiNumber))
             .Reverse()
             .ToList();
-        return new SlowPlace(all.Where(s => strings is null || strings.Value.Numbers.Contains(s.Number)).ToList(), all);
+        return new SlowPlace(
+            all.Where(s => strings is null || strings.Value.Numbers.Contains(s.Number)).ToList(),
+            all,
+            instrument
+        );
     }
 
     private static IEnumerable<SlowPlace> AllListed() =>

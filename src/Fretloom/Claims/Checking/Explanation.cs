@@ -22,6 +22,6 @@ internal sealed record Explanation(string Text, ValueList<int> Frets, ValueList<
         }
 
         var there = one.Neck.Window is null ? shape with { Neck = new NeckLine(new FretRange(0, 40)) } : shape;
-        return ShapesInHand.Everywhere(one.Place, there).Select(at => at.Spots).FirstOrDefault();
+        return ShapesInHand.Everywhere(there, one.Place.ToInstrument()).Select(at => at.Spots).FirstOrDefault();
     }
 }

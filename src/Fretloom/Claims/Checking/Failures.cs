@@ -5,18 +5,22 @@ namespace Fretloom.Claims.Checking;
 /// <summary>Tells of failing cases, the smallest first.</summary>
 internal static class Failures
 {
-    public static ValueList<ClaimFailure> Of(Survey survey, int most)
+    public static ValueList<ClaimFailure> Of(Survey survey, int most, CancellationToken cancellation)
     {
         var neck = new NeckLine(survey.Sentence.Window);
         return survey
             .FirstFailing.Take(most == 0 ? 0 : Tally.Remembered)
             .Select(
                 (failing, order) =>
-                    (
-                        Failure: Of(new Case(survey.Places[failing.Place], failing.Key, neck), survey.Sentence.Claim),
+                {
+                    cancellation.ThrowIfCancellationRequested();
+                    var one = new Case(survey.Places[failing.Place], failing.Key, neck);
+                    return (
+                        Failure: Of(one, survey.Sentence.Claim),
                         Accidentals: Survey.Accidentals(failing.Key),
                         Order: order
-                    )
+                    );
+                }
             )
             .OrderBy(each => each.Accidentals)
             .ThenBy(each => LowestFret(each.Failure))

@@ -9,7 +9,7 @@ internal static class Repairer
     {
         var known = survey.FirstFailing.Take(Tally.Remembered).ToList();
         return Candidates(survey)
-            .Where(candidate => IsWorthTrying(survey, candidate, known))
+            .Where(candidate => IsWorthTrying(survey, candidate, known, cancellation))
             .FirstOrDefault(candidate =>
                 ClaimCost.Of(candidate.Sentence).WhyNot(options.Budget) is null
                 && Survey.Of(candidate.Sentence, options, null, cancellation).Verdict == Verdict.Holds
@@ -26,7 +26,12 @@ internal static class Repairer
         ];
 
     /// <summary>Whether a change does away with every failing case that is known; the kinds of key are known already.</summary>
-    private static bool IsWorthTrying(Survey survey, ClaimRepair candidate, List<(Key Key, int Place)> known)
+    private static bool IsWorthTrying(
+        Survey survey,
+        ClaimRepair candidate,
+        List<(Key Key, int Place)> known,
+        CancellationToken cancellation
+    )
     {
         var (sentence, changed) = (survey.Sentence, candidate.Sentence);
         if (changed.Keys != sentence.Keys || changed.Places != sentence.Places)
@@ -36,8 +41,11 @@ internal static class Repairer
 
         var neck = new NeckLine(changed.Window);
         return known.TrueForAll(failing =>
-            Evaluator.Of(new Case(survey.Places[failing.Place], failing.Key, neck), changed.Claim) != Outcome.Fails
-        );
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var one = new Case(survey.Places[failing.Place], failing.Key, neck);
+            return Evaluator.Of(one, changed.Claim) != Outcome.Fails;
+        });
     }
 
     private static IEnumerable<ClaimRepair> FewerKinds(Survey survey)

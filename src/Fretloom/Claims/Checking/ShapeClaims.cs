@@ -17,7 +17,8 @@ internal static class ShapeClaims
         claim.Says switch
         {
             ShapePredicate.Spans spans => spans.Frets.Admits(shape.Span),
-            ShapePredicate.Stretches stretches => ShapesInHand.Stretches(one, shape, stretches.Millimetres),
+            ShapePredicate.Stretches stretches => Everywhere(one, shape, claim.Shapes)
+                .All(at => ShapesInHand.Stretches(at, stretches.Millimetres)),
             ShapePredicate.IsOwnHalfTurn => shape.IsHalfTurnOf(shape),
             ShapePredicate.IsOwnMirror => shape.IsMirrorOf(shape),
             ShapePredicate.IsHalfTurnOf of => IsToOthers(one, of.Shapes, shape.IsHalfTurnOf),
@@ -30,14 +31,22 @@ internal static class ShapeClaims
             ShapePredicate.BeginsOn on => HasEndOn(one, shape, ShapeEnd.First, on.Frets),
             ShapePredicate.EndsOn on => HasEndOn(one, shape, ShapeEnd.Last, on.Frets),
             ShapePredicate.HasRootOn on => HasEndOn(one, shape, ShapeEnd.Root, on.Frets),
-            ShapePredicate.CanBePlayed played => ShapesInHand.CanBePlayed(one, shape, played.Hand),
+            ShapePredicate.CanBePlayed played => Everywhere(one, shape, claim.Shapes)
+                .All(at => ShapesInHand.CanBePlayed(at, played.Hand)),
             ShapePredicate.IsFingeredAs of => IsToOthers(
                 one,
                 of.Shapes,
-                other => ShapesInHand.AreFingeredAlike(one, shape, other, of.Shapes)
+                other =>
+                    ShapesInHand.AreFingeredAlike(
+                        Everywhere(one, shape, claim.Shapes),
+                        Everywhere(one, other, of.Shapes)
+                    )
             ),
             _ => throw new ArgumentOutOfRangeException(nameof(claim)),
         };
+
+    private static IEnumerable<HeldSpots> Everywhere(Case one, PlacedShape shape, ShapeSet of) =>
+        ShapesInHand.Everywhere(shape, of.Of?.Instrument ?? one.Place.ToInstrument());
 
     private static bool IsToOthers(Case one, ShapeSet others, Func<PlacedShape, bool> isSo) =>
         Outcomes.IsTrueOf(PlacedShapes.QuantityOf(others), PlacedShapes.Of(one, others), isSo);

@@ -3,36 +3,30 @@ using Fretloom.Neck;
 
 namespace Fretloom.Claims.Checking;
 
-/// <summary>Claims about shapes under a hand: on a real neck, wherever they lie in the window.</summary>
+/// <summary>Spots on an instrument, the farthest string first.</summary>
+internal readonly record struct HeldSpots(Instrument Instrument, ValueList<Spot> Spots);
+
+/// <summary>Claims about shapes under a hand, at one place of a real neck.</summary>
 internal static class ShapesInHand
 {
-    /// <summary>Whether the millimetres between the lowest and the highest fingertip meet a condition everywhere; open strings do not count.</summary>
-    public static bool Stretches(Case one, PlacedShape shape, Count millimetres) =>
-        Everywhere(one.Place, shape).All(at => AdmitsLength(millimetres, at.Instrument.StretchMm(at.Spots)));
+    /// <summary>Whether the millimetres between the lowest and the highest fingertip meet a condition; open strings do not count.</summary>
+    public static bool Stretches(HeldSpots at, Count millimetres) =>
+        AdmitsLength(millimetres, at.Instrument.StretchMm(at.Spots));
 
-    /// <summary>Whether a hand takes it everywhere with one finger a note, and not very wide.</summary>
-    public static bool CanBePlayed(Case one, PlacedShape shape, HandSize hand) =>
-        Everywhere(one.Place, shape)
-            .All(at =>
-                ArpeggioFingering.Find(new Player(at.Instrument, hand), at.Spots).Best is { Width: < Width.VeryWide }
-            );
+    /// <summary>Whether a hand takes it with one finger a note, and not very wide.</summary>
+    public static bool CanBePlayed(HeldSpots at, HandSize hand) =>
+        ArpeggioFingering.Find(new Player(at.Instrument, hand), at.Spots).Best is { Width: < Width.VeryWide };
 
-    /// <summary>Whether the best fingers of an adult hand are the same, string by string, wherever it lies, as those of another where that lies lowest.</summary>
-    public static bool AreFingeredAlike(Case one, PlacedShape shape, PlacedShape other, ShapeSet others)
+    /// <summary>Whether the best fingers of an adult hand are the same, string by string, at every place of a shape, as at the lowest of another.</summary>
+    public static bool AreFingeredAlike(IEnumerable<HeldSpots> everywhere, IEnumerable<HeldSpots> others)
     {
-        var theirs = Everywhere(one.Place, other, others.Of?.Instrument).Select(Fingers).FirstOrDefault();
-        return theirs is not null
-            && Everywhere(one.Place, shape).All(at => Fingers(at)?.SequenceEqual(theirs) ?? false);
+        var theirs = others.Select(Fingers).FirstOrDefault();
+        return theirs is not null && everywhere.All(at => Fingers(at)?.SequenceEqual(theirs) ?? false);
     }
 
-    /// <summary>Its spots at each place, the farthest string first.</summary>
-    public static IEnumerable<(Instrument Instrument, ValueList<Spot> Spots)> Everywhere(
-        Place place,
-        PlacedShape shape,
-        Instrument? other = null
-    )
+    /// <summary>Where a shape lies on an instrument, the lowest place first.</summary>
+    public static IEnumerable<HeldSpots> Everywhere(PlacedShape shape, Instrument instrument)
     {
-        var instrument = other ?? place.ToInstrument();
         foreach (var moved in shape.Placements)
         {
             var frets = shape.Strings.Numbers.Numbers.Select(
@@ -40,12 +34,15 @@ internal static class ShapesInHand
             );
             if (frets.All(one => one.Fret is >= 0 and <= 99))
             {
-                yield return (instrument, frets.Select(one => new Spot(one.number, one.Fret)).ToValueList());
+                yield return new HeldSpots(
+                    instrument,
+                    frets.Select(one => new Spot(one.number, one.Fret)).ToValueList()
+                );
             }
         }
     }
 
-    private static IEnumerable<Finger>? Fingers((Instrument Instrument, ValueList<Spot> Spots) at) =>
+    private static IEnumerable<Finger>? Fingers(HeldSpots at) =>
         ArpeggioFingering.Find(new Player(at.Instrument), at.Spots).Best is { } best
             ? at.Spots.Select(spot => best.FingerAt(spot) ?? default)
             : null;

@@ -28,11 +28,12 @@ internal sealed class LawFinder
     private const int MostOfOneTemplate = 4;
 
     private readonly Search _search;
+    private readonly CancellationToken _cancellation;
     private readonly List<(TuningCondition Condition, Row Places, int Count)> _conditions;
 
-    public LawFinder(Search search)
+    public LawFinder(Search search, CancellationToken cancellation)
     {
-        _search = search;
+        (_search, _cancellation) = (search, cancellation);
         _conditions =
         [
             .. TuningCondition
@@ -73,11 +74,10 @@ internal sealed class LawFinder
         return taken;
     }
 
-    private static int[] Checking_Steps(Search search) => Ground.StepsOf(search.Here);
-
     /// <summary>The law of a statement; null when no condition is wide enough.</summary>
     private FoundLaw? Of(Candidate candidate)
     {
+        _cancellation.ThrowIfCancellationRequested();
         var (best, covered, kinds, keys) = ((TuningCondition?)null, 0.0, (List<int>)[], (KindCondition?)null);
         foreach (var (condition, places, _) in _conditions)
         {
