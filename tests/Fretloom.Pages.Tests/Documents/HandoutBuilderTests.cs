@@ -252,7 +252,7 @@ public sealed class HandoutBuilderTests : IDisposable
         using var stop = new CancellationTokenSource();
 
         Assert.Throws<OperationCanceledException>(() =>
-            Shared.Build(Lesson(Short()), new BuildOptions(Out), _ => stop.Cancel(), stop.Token)
+            Shared.Build(Lesson(Short()), new BuildOptions(Out), _ => stop.Cancel(), null, stop.Token)
         );
         Assert.False(Directory.Exists(Out));
     }
