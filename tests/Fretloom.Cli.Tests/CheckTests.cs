@@ -35,7 +35,10 @@ public class CheckTests
         var failures = call.Json.GetProperty("failures").EnumerateArray().ToList();
         Assert.Equal(3, failures.Count);
         Assert.Equal(("C major", "guitar"), (Text(failures[0], "key"), Text(failures[0], "instrument")));
-        Assert.StartsWith("In C major the full frets", Text(failures[0], "why"), StringComparison.Ordinal);
+        Assert.Equal(
+            "In C major, on guitar strings 4-1, on frets 0 to 12, there are 4 full frets (0, 5, 10 and 12), not 3.",
+            Text(failures[0], "why")
+        );
         Assert.Equal(0, Call.Fretloom("check", Text(call.Json, "repaired")).Code);
     }
 
@@ -150,7 +153,7 @@ public class CheckTests
             Assert.Equal(1, call.Code);
             Assert.StartsWith("line 4: Fails in 3 of 12 keys.", call.Output, StringComparison.Ordinal);
             Assert.Contains(
-                $"{path}:5:1: error: Fails in 3 of 12 keys. In C major",
+                $"{path}:5:1: error: Fails in 3 of 12 keys. In C major,",
                 call.Error,
                 StringComparison.Ordinal
             );

@@ -44,7 +44,7 @@ internal static class StatementWords
 
     /// <summary>The first counterexample in words; null when there is none.</summary>
     public static string? Why(ClaimVerdict verdict) =>
-        verdict.Failures is [var first, ..] ? Accidentals.Pretty(Placed(verdict, first)) : null;
+        verdict.Failures is [var first, ..] ? Accidentals.Pretty(first.Why) : null;
 
     /// <summary>What would make it true; null when that is not known.</summary>
     public static string? Repair(ClaimVerdict verdict) =>
@@ -83,10 +83,4 @@ internal static class StatementWords
             yield return Accidentals.Pretty($"Nearest place where it does not hold: {nearest.Place}. {nearest.Why}");
         }
     }
-
-    // Where a claim speaks of many string sets, the one that fails is named first.
-    private static string Placed(ClaimVerdict verdict, ClaimFailure failure) =>
-        verdict.Sentence.Places is PlaceScope.On || failure.Why.Contains(failure.Place, StringComparison.Ordinal)
-            ? failure.Why
-            : $"On {failure.Place}: {failure.Why}";
 }

@@ -12,23 +12,23 @@ public class ClaimVerdictTests
     [Theory]
     [InlineData(
         "In every major key, on guitar strings 4-1, there are exactly 4 full frets.",
-        "In C major the full frets of guitar strings 4-1 are 0, 5, 10; there are 3, not 4."
+        "In C major, on guitar strings 4-1, there are 3 full frets (0, 5 and 10), not 4."
     )]
     [InlineData(
         "In every key, on guitar, there is at least 1 full fret.",
-        "In A harmonic minor the guitar has no full fret; there are 0, not at least 1."
+        "In A harmonic minor, on guitar, there is no full fret."
     )]
     [InlineData(
         "In every key, on guitar strings 4-1, every seventh shape spans at most 4 frets.",
-        "In A minor the seventh shape on degree 1 (Am7) on guitar strings 4-1 spans 5 frets, not at most 4."
+        "In A natural minor, on guitar strings 4-1, the seventh shape on degree 1 (Am7) spans 5 frets, more than 4."
     )]
     [InlineData(
         "In every major key, on guitar, the key pattern is its own half-turn.",
-        "In C major the strings are tuned 5 5 5 4 5 semitones apart, which does not read the same both ways."
+        "In C major, on guitar, the strings are tuned in steps of 5, 5, 5, 4 and 5 semitones, which do not read the same both ways, so no half-turn carries the key pattern onto itself."
     )]
     [InlineData(
         "In every harmonic minor key, on bass, the key pattern is its own half-turn.",
-        "In A harmonic minor the notes of A harmonic minor do not read the same both ways about any note, so no half-turn carries the key pattern of the bass onto itself."
+        "In A harmonic minor, on bass, the steps of the scale, 2 1 2 2 1 3 1 semitones, do not read the same backwards, wherever you begin, so no half-turn carries the key pattern onto itself."
     )]
     public void The_smallest_counterexample_comes_first_and_tells_what_is_so(string sentence, string why) =>
         Assert.Equal(why, Check(sentence).Failures[0].Why);
@@ -36,11 +36,11 @@ public class ClaimVerdictTests
     [Theory]
     [InlineData(
         "In every key, on guitar, there is at least 1 full fret.",
-        "It fails in harmonic minor only; it holds if you write \"in every major key\"."
+        "It fails in harmonic minor only; it holds if you put \"if the key is not harmonic minor, then\" before the claim, or write \"in every major key\"."
     )]
     [InlineData(
         "In every major key, on guitar strings 4-1, there are exactly 4 full frets.",
-        "It holds if you write \"exactly 3 full frets\"."
+        "It holds if you write \"there are exactly 3 full frets\"."
     )]
     [InlineData(
         "In every major key, on guitar strings 4-1, on frets 0 to 12, there are exactly 3 full frets.",
@@ -49,6 +49,22 @@ public class ClaimVerdictTests
     [InlineData(
         "In every major key, on every listed string set, the key pattern is its own half-turn.",
         "It holds if you write \"on every palindromic listed string set\"."
+    )]
+    [InlineData(
+        "In every major key, on guitar, the key pattern is its own half-turn.",
+        "It holds if you write \"on guitar strings 4-1\"."
+    )]
+    [InlineData(
+        "In every key, on guitar strings 4-1, no seventh shape ends on a half-turn centre.",
+        "It holds in harmonic minor only: write \"in every harmonic minor key\"."
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, the half-turn swaps degree 1 and degree 2.",
+        "It holds if you write \"and degree 3\"."
+    )]
+    [InlineData(
+        "In every harmonic minor key, on bass, the key pattern is its own half-turn.",
+        "It is true of other keys: it holds if you write \"in every major key\"."
     )]
     public void The_shortest_repair_is_told_and_holds(string sentence, string message)
     {

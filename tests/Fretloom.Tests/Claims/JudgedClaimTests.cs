@@ -51,7 +51,7 @@ public class JudgedClaimTests
         Assert.Equal(Math.Min(12, found.Failing), found.Failures.Count);
         Assert.All(
             found.Failures,
-            failure => Assert.StartsWith($"In {failure.Key} ", failure.Why, StringComparison.Ordinal)
+            failure => Assert.StartsWith($"In {failure.Key.Tonic} ", failure.Why, StringComparison.Ordinal)
         );
         if (found.Repair is { } repair)
         {

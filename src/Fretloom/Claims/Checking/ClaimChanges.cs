@@ -1,126 +1,202 @@
+using Fretloom.Sentences;
+using Fretloom.Sentences.Claims;
+
 namespace Fretloom.Claims.Checking;
 
-/// <summary>Claims that differ from one by a number or by how many are spoken of; the nearest number first.</summary>
+/// <summary>Claims that differ from one by a number, by how many are spoken of, or by saying less.</summary>
 internal static class ClaimChanges
 {
     private const int Farthest = 12;
+    private const int LessIsSaid = 3;
+    private const int OnlyABound = 6;
+    private const int ShapesOfAFamily = 7;
+    private const int MillimetreStep = 10;
+    private const int Largest = 999;
 
-    public static IEnumerable<(Claim Claim, string Words)> Of(Claim claim) =>
+    public static IEnumerable<ClaimChange> Of(Claim claim) =>
         claim switch
         {
-            Claim.ThereAre there => Counts(there.Count)
-                .Select(count =>
-                    ((Claim)(there with { Count = count }), $"{ClaimWords.Of(count)} {Plural(count, there.Noun)}")
-                ),
-            Claim.CarriesDegree { Swaps: false } carries => Enumerable
-                .Range(1, 7)
-                .Where(to => to != carries.To)
-                .OrderBy(to => Math.Abs(to - carries.To))
-                .Select(to => ((Claim)new Claim.CarriesDegree(carries.From, to, Swaps: false), $"to degree {to}")),
-            Claim.OfShapes of => OfShapes(of),
+            Claim.ThereAre there => Counts(there.Count, 0, 12)
+                .Select(changed => Whole(there with { Count = changed.Count }, changed.Cost)),
+            Claim.CarriesDegree carries => OfDegree(carries),
+            Claim.DegreeStands { Quantity: Quantity.Every } stands =>
+            [
+                Whole(stands with { Quantity = new Quantity.Some() }, LessIsSaid),
+            ],
+            Claim.OfShapes of => [.. OfNumbers(of), .. OfQuantity(of)],
             Claim.OfFrets of => OfFrets(of),
-            Claim.NeighboursLieApart apart => Counts(apart.Frets)
-                .Select(count => ((Claim)(apart with { Frets = count }), $"{ClaimWords.Of(count)} frets apart")),
-            Claim.GapIs gap => Counts(gap.Frets)
-                .Select(count => ((Claim)(gap with { Frets = count }), $"is {ClaimWords.Of(count)} frets")),
+            Claim.NeighboursLieApart apart => Counts(apart.Frets, 1, 12)
+                .Select(changed => new ClaimChange(
+                    apart with
+                    {
+                        Frets = changed.Count,
+                    },
+                    $"{CountWords.Frets(changed.Count)} apart",
+                    changed.Cost
+                )),
+            Claim.GapIs gap => Counts(gap.Frets, 0, 6)
+                .Select(changed => new ClaimChange(
+                    gap with
+                    {
+                        Frets = changed.Count,
+                    },
+                    $"is {CountWords.Frets(changed.Count)}",
+                    changed.Cost
+                )),
             Claim.If condition => Of(condition.Then)
-                .Select(change => ((Claim)(condition with { Then = change.Claim }), change.Words)),
+                .Select(change => change with { Claim = condition with { Then = change.Claim } }),
             Claim.And and => Within(and.Parts, parts => new Claim.And(parts)),
             Claim.Or or => Within(or.Parts, parts => new Claim.Or(parts)),
             _ => [],
         };
 
-    private static IEnumerable<(Claim, string)> OfShapes(Claim.OfShapes claim)
-    {
-        if (claim.Says is ShapePredicate.Spans spans)
+    // A number may inflect the words around it: all of the claim is the phrase.
+    private static ClaimChange Whole(Claim claim, int cost) => new(claim, ClaimPrinter.Print(claim), cost);
+
+    private static IEnumerable<ClaimChange> OfDegree(Claim.CarriesDegree claim) =>
+        Enumerable
+            .Range(1, 7)
+            .Where(to => to != claim.To)
+            .Select(to => new ClaimChange(
+                new Claim.CarriesDegree(claim.From, to, claim.Swaps),
+                $"{(claim.Swaps ? "and" : "to")} degree {ClaimWords.Number(to)}",
+                Math.Abs(to - claim.To)
+            ));
+
+    private static IEnumerable<ClaimChange> OfNumbers(Claim.OfShapes claim) =>
+        claim.Says switch
         {
-            foreach (var count in Counts(spans.Frets))
-            {
-                yield return (
+            ShapePredicate.Spans spans => Counts(spans.Frets, 1, int.MaxValue)
+                .Select(changed => new ClaimChange(
                     claim with
                     {
-                        Says = new ShapePredicate.Spans(count),
+                        Says = new ShapePredicate.Spans(changed.Count),
                     },
-                    $"{ClaimWords.Of(count)} {(count.Number == 1 ? "fret" : "frets")}"
-                );
-            }
-        }
-
-        if (claim.Shapes is ShapeSet.Several { Quantity: Quantity.Exactly or Quantity.Every } several)
-        {
-            var asked = several.Quantity is Quantity.Exactly exactly ? exactly.Number : 7;
-            foreach (var number in Near(asked).Where(number => number is > 0 and < 8))
-            {
-                var other = several with { Quantity = new Quantity.Exactly(number) };
-                yield return (claim with { Shapes = other }, ClaimWords.Of(other));
-            }
-        }
-    }
-
-    private static IEnumerable<(Claim, string)> OfFrets(Claim.OfFrets claim)
-    {
-        if (claim.Relation is FretRelation.LieApart apart)
-        {
-            foreach (var distance in Near(apart.Distance).Where(distance => distance is not 0 and > -12 and < 12))
-            {
-                yield return (
+                    CountWords.Frets(changed.Count),
+                    changed.Cost
+                )),
+            ShapePredicate.Stretches stretches => Lengths(stretches.Millimetres)
+                .Select(changed => new ClaimChange(
                     claim with
                     {
-                        Relation = apart with { Distance = distance },
+                        Says = new ShapePredicate.Stretches(changed.Count),
                     },
-                    $"{ClaimWords.Counted(Math.Abs(distance), "fret")} {(distance < 0 ? "below" : "above")}"
-                );
-            }
+                    $"{CountWords.Of(changed.Count, "less")} mm",
+                    changed.Cost
+                )),
+            _ => [],
+        };
+
+    private static IEnumerable<ClaimChange> OfQuantity(Claim.OfShapes claim)
+    {
+        if (claim.Shapes is not ShapeSet.Several { Quantity: Quantity.Exactly or Quantity.Every } several)
+        {
+            yield break;
         }
 
-        if (claim is { Quantity: Quantity.Every, Frets: FretSet.Named named })
+        var asked = several.Quantity is Quantity.Exactly exactly ? exactly.Number : ShapesOfAFamily;
+        foreach (var number in Enumerable.Range(1, ShapesOfAFamily).Where(number => number != asked))
         {
-            yield return (
+            Quantity quantity = number == ShapesOfAFamily ? new Quantity.Every() : new Quantity.Exactly(number);
+            yield return Whole(
                 claim with
                 {
-                    Quantity = new Quantity.Some(),
+                    Shapes = several with { Quantity = quantity },
                 },
-                $"some {ClaimWords.Of(named.Noun.Kind)}{ClaimWords.OfStrings(named.Noun.Of)}"
+                LessIsSaid + Math.Abs(number - asked)
             );
         }
     }
 
-    private static IEnumerable<(Claim, string)> Within(ValueList<Claim> parts, Func<ValueList<Claim>, Claim> join) =>
+    private static IEnumerable<ClaimChange> OfFrets(Claim.OfFrets claim)
+    {
+        if (claim.Relation is FretRelation.LieApart { Distance: var distance } apart)
+        {
+            var near = new[] { 1, -1, 2, -2 }
+                .Select(by => (Distance: distance + by, Cost: Math.Abs(by)))
+                .Where(other => Math.Sign(other.Distance) == Math.Sign(distance))
+                .Append((-distance, 2));
+            foreach (var (other, cost) in near)
+            {
+                yield return new ClaimChange(
+                    claim with
+                    {
+                        Relation = apart with { Distance = other },
+                    },
+                    $"{ClaimWords.Counted(Math.Abs(other), "fret")} {(other < 0 ? "below" : "above")}",
+                    cost
+                );
+            }
+        }
+
+        if (claim.Quantity is Quantity.Every)
+        {
+            yield return Whole(claim with { Quantity = new Quantity.Some() }, LessIsSaid);
+        }
+
+        if (claim is { Quantity: null, Relation: FretRelation.Are are })
+        {
+            yield return Whole(claim with { Relation = new FretRelation.Include(are.Frets) }, LessIsSaid);
+            yield return Whole(claim with { Relation = new FretRelation.LieOn(are.Frets) }, LessIsSaid);
+        }
+    }
+
+    private static IEnumerable<ClaimChange> Within(ValueList<Claim> parts, Func<ValueList<Claim>, Claim> join) =>
         parts
             .Index()
             .SelectMany(part =>
                 Of(part.Item)
                     .Select(change =>
-                        (
-                            join(parts.Select((other, at) => at == part.Index ? change.Claim : other).ToValueList()),
-                            change.Words
-                        )
+                        change with
+                        {
+                            Claim = join(
+                                parts.Select((other, at) => at == part.Index ? change.Claim : other).ToValueList()
+                            ),
+                        }
                     )
             );
 
-    /// <summary>Other numbers with the same comparison, then, for an exact one, the weaker comparisons.</summary>
-    private static IEnumerable<Count> Counts(Count count)
+    /// <summary>Other numbers with the same comparison, and, for an exact one, the weaker comparisons; none that is always true.</summary>
+    /// <param name="count">The condition.</param>
+    /// <param name="least">What is counted is never less.</param>
+    /// <param name="most">It is never more.</param>
+    private static IEnumerable<(Count Count, int Cost)> Counts(Count count, int least, int most)
     {
-        // "At least 0" is always true, and so says nothing.
-        var least = count.Comparison is Comparison.AtLeast ? 1 : 0;
-        foreach (var number in Near(count.Number).Where(number => number >= least))
-        {
-            yield return new Count(count.Comparison, number);
-        }
-
-        if (count.Comparison == Comparison.Exactly)
-        {
-            foreach (var number in Near(count.Number).Prepend(count.Number).Where(number => number > 0))
-            {
-                yield return new Count(Comparison.AtLeast, number);
-                yield return new Count(Comparison.AtMost, number);
-            }
-        }
+        var others =
+            from number in Enumerable.Range(Math.Max(least, count.Number - Farthest), 2 * Farthest + 1)
+            where Math.Abs(number - count.Number) <= Farthest
+            from comparison in count.Comparison == Comparison.Exactly
+                ? [Comparison.Exactly, Comparison.AtLeast, Comparison.AtMost]
+                : new[] { count.Comparison }
+            let cost = Math.Abs(number - count.Number) + (comparison == count.Comparison ? 0 : OnlyABound)
+            where number <= Largest
+            select (Count: new Count(comparison, number), cost);
+        return others.Where(other => other.Count != count && !IsAlwaysTrue(other.Count, least, most));
     }
 
-    private static IEnumerable<int> Near(int number) =>
-        Enumerable.Range(1, Farthest).SelectMany(distance => new[] { number + distance, number - distance });
+    private static bool IsAlwaysTrue(Count count, int least, int most) =>
+        count.Comparison switch
+        {
+            Comparison.AtLeast => count.Number <= least,
+            Comparison.MoreThan => count.Number < least,
+            Comparison.AtMost => count.Number >= most,
+            Comparison.FewerThan => count.Number > most,
+            _ => false,
+        };
 
-    private static string Plural(Count count, FretNoun noun) =>
-        ClaimWords.Of(noun.Kind) + (count.Number == 1 ? "" : "s") + ClaimWords.OfStrings(noun.Of);
+    /// <summary>Longer lengths for a longest one, shorter ones for a shortest, in round numbers.</summary>
+    private static IEnumerable<(Count Count, int Cost)> Lengths(Count length)
+    {
+        var by = length.Comparison switch
+        {
+            Comparison.AtMost or Comparison.FewerThan => MillimetreStep,
+            Comparison.AtLeast or Comparison.MoreThan => -MillimetreStep,
+            _ => 0,
+        };
+        return Enumerable
+            .Range(1, by == 0 ? 0 : Farthest)
+            .Select(steps => (Millimetres: length.Number / MillimetreStep * MillimetreStep + steps * by, steps))
+            .Where(other => other.Millimetres is > 0 and < 999)
+            .Select(other => (new Count(length.Comparison, other.Millimetres), other.steps));
+    }
 }

@@ -1,4 +1,4 @@
-using Fretloom.Neck;
+using Fretloom.Sentences.Claims;
 
 namespace Fretloom.Claims.Checking;
 
@@ -13,13 +13,13 @@ internal static class Explainer
             Claim.Or or => OfEach(one, or.Parts.Where(part => Evaluator.Of(one, part) == Outcome.Fails)),
             Claim.ThereAre there => OfCount(one, there),
             Claim.AsMany many => OfFretsAndNot(one, many),
-            Claim.IsPalindromic => Palindrome(one.Place.Strings.Steps),
-            Claim.HasEqualSteps => Explanation.OfFrets(
-                $"the strings are tuned {string.Join(' ', one.Place.Strings.Steps)} semitones apart"
+            Claim.IsPalindromic => Explanation.OfFrets(Palindrome(one, null)),
+            Claim.HasEqualSteps => Explanation.OfFrets(Steps(one, null, "are not all the same")),
+            Claim.KeyIs key => Explanation.OfFrets(
+                $"the key is {ClaimWords.Of(one.Key.Kind)}{(key.IsNot ? "" : $", not {ClaimWords.Of(key.Kind)}")}"
             ),
-            Claim.KeyIs => Explanation.OfFrets($"the key is {ClaimWords.Of(one.Key.Kind)}"),
             Claim.PatternsHaveSameForm same => Explanation.OfFrets(
-                $"no motion along the neck carries {Pattern(one, same.One)} onto {Pattern(one, same.Other)}"
+                $"no motion along the neck carries {Pattern(same.One)} onto {Pattern(same.Other)}"
             ),
             Claim.PatternIs pattern => OfPattern(one, pattern),
             Claim.CarriesDegree carries => TurnExplainer.OfDegree(one, carries),
@@ -33,10 +33,15 @@ internal static class Explainer
             _ => throw new ArgumentOutOfRangeException(nameof(claim)),
         };
 
-    public static Explanation Palindrome(ValueList<int> steps) =>
-        Explanation.OfFrets(
-            $"the strings are tuned {string.Join(' ', steps)} semitones apart, which does not read the same both ways"
-        );
+    /// <summary>That the steps between some strings do not read the same both ways.</summary>
+    public static string Palindrome(Case one, OtherStrings? other) =>
+        Steps(one, other, "do not read the same both ways");
+
+    // A mere tuning is called by its steps: they are not said again.
+    private static string Steps(Case one, OtherStrings? other, string what) =>
+        other is null && one.Place.Instrument is null
+            ? $"the steps {what}"
+            : $"{ClaimWords.Strings(other)} are tuned in steps of {ClaimWords.List(one.StringsOf(other).Steps.Select(ClaimWords.Number))} semitones, which {what}";
 
     private static Explanation OfEach(Case one, IEnumerable<Claim> parts)
     {
@@ -51,17 +56,14 @@ internal static class Explainer
     private static Explanation OfCount(Case one, Claim.ThereAre claim)
     {
         var frets = one.FretsOf(claim.Noun);
-        var noun = ClaimWords.Of(claim.Noun.Kind);
-        var strings = ClaimWords.Of(one.Place, claim.Noun.Of);
-        var wanted = ClaimWords.Not(claim.Count);
-        var has = ClaimWords.IsOne(one.Place, claim.Noun.Of) ? "has" : "have";
+        var wanted = claim.Count;
+        var isOfNone = wanted.Number == 0 || wanted == new Count(Comparison.FewerThan, 1);
+        var beside =
+            frets.Count > 0 ? (isOfNone ? "" : $", {ClaimWords.Against(wanted)}")
+            : wanted.Number > 1 ? $", where there should be {ClaimWords.Of(wanted)}"
+            : "";
         return Explanation.OfFrets(
-            frets.Count switch
-            {
-                0 => $"{strings} {has} no {noun}; there are 0, {wanted}",
-                1 => $"the only {noun} of {strings} is {ClaimWords.Frets(frets)}; there is 1, {wanted}",
-                var count => $"the {noun}s of {strings} are {ClaimWords.Frets(frets)}; there are {count}, {wanted}",
-            },
+            $"there {(frets.Count > 1 ? "are" : "is")} {ClaimWords.HowMany(claim.Noun, frets)}{beside}",
             frets
         );
     }
@@ -70,49 +72,60 @@ internal static class Explainer
     {
         var (frets, others) = (one.FretsOf(claim.One), one.FretsOf(claim.Other));
         return Explanation.OfFrets(
-            $"{ClaimWords.Are(claim.One, frets)}, and {ClaimWords.Are(claim.Other, others)}: {frets.Count} and {others.Count}",
+            $"there {(frets.Count > 1 ? "are" : "is")} {ClaimWords.HowMany(claim.One, frets)} but {ClaimWords.HowMany(claim.Other, others)}",
             one.Neck.Set(frets.Concat(others))
         );
     }
 
     private static Explanation OfPattern(Case one, Claim.PatternIs claim)
     {
-        var name = Pattern(one, claim.One);
+        var name = Pattern(claim.One);
         var moved = claim.MovedFrets == 0 ? "" : $" moved {ClaimWords.Moved(claim.MovedFrets)}";
-        var strings = one.StringsOf(claim.One);
-        return claim.Motion switch
+        if (
+            claim is { Motion: PatternMotion.HalfTurn, IsOwn: true }
+            && TurnExplainer.WhyNone(one, claim.One) is { } why
+        )
         {
-            PatternMotion.HalfTurn when claim.IsOwn && !strings.IsPalindromic => Palindrome(strings.Steps),
-            PatternMotion.HalfTurn when claim.IsOwn => Explanation.OfFrets(
-                $"the notes of {one.Key} do not read the same both ways about any note, so no half-turn carries {name} onto itself"
-            ),
-            PatternMotion.None => OfPlaces(one, claim, $"{name}{moved}"),
-            var motion => Explanation.OfFrets(
-                $"{name}{moved} is not {(claim.IsOwn ? "its own " : "the ")}{Word(motion)}"
-                    + (
-                        claim.IsOwn ? ""
-                        : claim.Other == claim.One ? " of itself"
-                        : $" of {Pattern(one, claim.Other)}"
-                    )
-                    + (motion == PatternMotion.Flip ? "" : ", about any place of the neck")
-            ),
-        };
+            return Explanation.OfFrets($"{why}, so no half-turn carries {name} onto itself");
+        }
+
+        if (claim.Motion is PatternMotion.None or PatternMotion.Flip)
+        {
+            return OfPlaces(one, claim, $"{name}{moved}");
+        }
+
+        var motion = claim.Motion == PatternMotion.HalfTurn ? "half-turn" : "mirror";
+        var other =
+            claim.IsOwn ? $"its own {motion}"
+            : claim.Other == claim.One ? $"the {motion} of itself"
+            : $"the {motion} of {Pattern(claim.Other)}";
+        return Explanation.OfFrets($"{name}{moved} is not {other} about any place of the neck");
     }
 
-    /// <summary>Two patterns that should lie on the same places: the first place that is in one only.</summary>
+    /// <summary>Two patterns that should lie on the same places, one perhaps with its strings reversed: the first place that is in one only.</summary>
     private static Explanation OfPlaces(Case one, Claim.PatternIs claim, string name)
     {
-        var (strings, others) = (one.StringsOf(claim.One), one.StringsOf(claim.Other));
-        var at = Enumerable.Range(0, strings.Count).First(at_ => Differs(at_) != 0);
+        var (strings, others) = (one.StringsOf(claim.One), one.StringsOf(claim.IsOwn ? claim.One : claim.Other));
+        var isFlipped = claim.Motion == PatternMotion.Flip;
+        var at = Enumerable.Range(0, strings.Count).First(index => Differs(index) != 0);
         var fret = System.Numerics.BitOperations.TrailingZeroCount(Differs(at));
+        var (mine, theirs) = (strings.Numbers.Numbers[at], others.Numbers.Numbers[Image(at)]);
+        var isMine = (Mine(at) >> fret & 1) != 0;
+        var (has, hasNot) = isMine ? ("has a note", "has none") : ("has no note", "has one");
+        var other =
+            (claim.IsOwn || claim.Other == claim.One)
+                ? (isFlipped ? $"on string {theirs} it" : "unmoved it")
+                : Pattern(claim.Other);
+        var place = isFlipped && other == Pattern(claim.Other) ? $" on string {theirs}" : "";
         return new Explanation(
-            $"{name} and {Pattern(one, claim.Other)} differ at fret {fret} of string {others.Numbers.Numbers[at]}",
+            $"{name} {has} at fret {fret} of string {mine}, but {other} {hasNot}{place}",
             [2 * fret],
-            one.Place.HasString(others.Numbers.Numbers[at]) ? [new Spot(others.Numbers.Numbers[at], fret)] : []
+            one.Place.HasString(mine) ? [one.Place.SpotAt(mine, fret)] : []
         );
 
-        int Differs(int at_) =>
-            Twelve.Turned(strings.FretsOf(at_, one.Notes), claim.MovedFrets) ^ others.FretsOf(at_, one.Notes);
+        int Image(int index) => isFlipped ? strings.Count - 1 - index : index;
+        int Mine(int index) => Twelve.Turned(strings.FretsOf(index, one.Notes), claim.MovedFrets);
+        int Differs(int index) => Mine(index) ^ others.FretsOf(Image(index), one.Notes);
     }
 
     private static Explanation OfNeighbours(Case one, Claim.NeighboursLieApart claim)
@@ -121,8 +134,12 @@ internal static class Explainer
         var distances = DistanceClaims.Distances(one, frets);
         var at = distances.Index().First(each => !DistanceClaims.Admits(claim.Frets, each.Item)).Index;
         var next = frets[(at + 1) % frets.Count];
+        var distance = $"{ClaimWords.Distance(distances[at])}, {ClaimWords.Against(claim.Frets)}";
+        var noun = FretWords.Noun(claim.Noun, isPlural: false);
         return Explanation.OfFrets(
-            $"from the {ClaimWords.Of(claim.Noun.Kind)} {ClaimWords.Fret(frets[at])} up to the next, {ClaimWords.Fret(next)}, there are {ClaimWords.Fret(distances[at])} frets, {ClaimWords.Not(claim.Frets)}",
+            frets.Count == 1
+                ? $"the only {noun} ({ClaimWords.Fret(next)}) comes again after {distance}"
+                : $"from the {noun} at {ClaimWords.Fret(frets[at])} up to the next, at {ClaimWords.Fret(next)}, it is {distance}",
             one.Neck.Set([frets[at], next])
         );
     }
@@ -132,19 +149,10 @@ internal static class Explainer
         var (frets, others) = (FretSets.Of(one, claim.One), FretSets.Of(one, claim.Other));
         var gap = DistanceClaims.Gap(one.Neck, frets, others) ?? 0;
         return Explanation.OfFrets(
-            $"the gap between {ClaimWords.Of(one, claim.One)} and {ClaimWords.Of(one, claim.Other)} is {ClaimWords.Fret(gap)}, {ClaimWords.Not(claim.Frets)}",
+            $"the gap between {ClaimWords.Of(one, claim.One)} and {ClaimWords.Of(one, claim.Other)} is {ClaimWords.Distance(gap)}, {ClaimWords.Against(claim.Frets)}",
             one.Neck.Set(frets.Concat(others))
         );
     }
 
-    private static string Pattern(Case one, OtherStrings? other) =>
-        $"the key pattern of {ClaimWords.Of(one.Place, other)}";
-
-    private static string Word(PatternMotion motion) =>
-        motion switch
-        {
-            PatternMotion.HalfTurn => "half-turn",
-            PatternMotion.Mirror => "mirror",
-            _ => "flip",
-        };
+    private static string Pattern(OtherStrings? other) => $"the key pattern{ClaimWords.OfStrings(other)}";
 }

@@ -3,7 +3,7 @@ using Fretloom.Neck;
 namespace Fretloom.Claims.Checking;
 
 /// <summary>Why a claim is false in one case.</summary>
-/// <param name="Text">What is so, without the key and without a full stop: <c>the full frets of guitar strings 4-1 are 0, 5, 7; there are 3, not 4</c>.</param>
+/// <param name="Text">What is so, without the key, the place and the full stop: <c>there are 3 full frets (0, 5 and 7), not 4</c>.</param>
 /// <param name="Frets">Places along the neck that show it, in half frets.</param>
 /// <param name="Spots">Spots that show it.</param>
 internal sealed record Explanation(string Text, ValueList<int> Frets, ValueList<Spot> Spots)
@@ -16,7 +16,8 @@ internal sealed record Explanation(string Text, ValueList<int> Frets, ValueList<
     /// <summary>The lowest place on a real neck where a shape lies.</summary>
     private static ValueList<Spot> Lowest(Case one, PlacedShape shape)
     {
-        if (shape.Strings.Numbers.Numbers.Any(number => !one.Place.HasString(number)))
+        var isElsewhere = shape.Strings.Instrument is { } other && other != one.Place.Instrument;
+        if (isElsewhere || shape.Strings.Numbers.Numbers.Any(number => !one.Place.HasString(number)))
         {
             return [];
         }

@@ -38,7 +38,7 @@ internal static class Failures
             one.Place.Name,
             one.Place.ToInstrument(),
             one.Place.Strings.Numbers,
-            $"In {one.Key} {why.Text}.",
+            $"{ClaimWords.Where(one)}, {why.Text}.",
             why.Frets.Select(halfFret => halfFret / 2.0).ToValueList(),
             why.Spots
         );

@@ -1,3 +1,6 @@
+using Fretloom.Neck;
+using Fretloom.Sentences.Claims;
+
 namespace Fretloom.Claims.Checking;
 
 /// <summary>Tells why a claim about frets is false.</summary>
@@ -6,26 +9,24 @@ internal static class FretExplainer
     public static Explanation Of(Case one, Claim.OfFrets claim)
     {
         var frets = FretSets.Of(one, claim.Frets);
-        var name = ClaimWords.Of(one, claim.Frets);
-        switch (claim.Quantity)
+        return claim.Quantity switch
         {
-            case null when !FretSets.IsOfEach(claim.Relation):
-                return claim.Relation is FretRelation.AreCarriedToThemselves
-                    ? TurnExplainer.OfFrets(one, claim.Frets, null)
-                    : Whole(one, claim);
-            case null or Quantity.Every:
-                return One(one, claim, frets.First(fret => !Lies(fret)), isSo: false);
-            case Quantity.No:
-                return One(one, claim, frets.First(Lies), isSo: true);
-            case Quantity.Some:
-                return Explanation.OfFrets($"of {name}, none {Relation(one, claim.Relation, isSo: true)}", frets);
-            default:
-                var found = frets.Where(Lies).ToValueList();
-                return Explanation.OfFrets(
-                    $"of {name}, {found.Count} {Relation(one, claim.Relation, isSo: true)}",
-                    found
-                );
-        }
+            null when claim.Relation is FretRelation.AreCarriedToThemselves => TurnExplainer.OfFrets(
+                one,
+                claim.Frets,
+                null
+            ),
+            null when !FretSets.IsOfEach(claim.Relation) => Whole(one, claim),
+            Quantity.No => One(one, claim, frets, frets.First(Lies), isSo: true),
+            Quantity.Some when frets.Count == 0 => Explanation.OfFrets($"there is no {NounOf(claim)}"),
+            Quantity.Some when frets.Count > 1 => Explanation.OfFrets(
+                claim.Relation is FretRelation.Avoid
+                    ? $"each of {ClaimWords.Of(one, claim.Frets)} {Relation(one, claim.Relation, isSo: false)}"
+                    : $"of {ClaimWords.Of(one, claim.Frets)}, none {Relation(one, claim.Relation, isSo: true, "any")}",
+                frets
+            ),
+            _ => One(one, claim, frets, frets.First(fret => !Lies(fret)), isSo: false),
+        };
 
         bool Lies(int fret) => FretSets.Lie(one, [fret], claim.Relation);
     }
@@ -34,57 +35,99 @@ internal static class FretExplainer
     {
         var there = one.FretsOfDegree(claim.Degree, claim.String);
         var frets = one.FretsOf(claim.Noun);
+        var stands = $"degree {claim.Degree} ({one.Key.Notes[claim.Degree - 1]}) stands on string {claim.String} at";
+        var meeting = there.Intersect(frets).ToValueList();
+        var noun = FretWords.Noun(claim.Noun, isPlural: false);
         return new Explanation(
-            $"degree {claim.Degree} ({one.Key.Notes[claim.Degree - 1]}) stands on string {claim.String} at fret {ClaimWords.Frets(there)}; "
-                + ClaimWords.Are(claim.Noun, frets),
+            claim.Quantity is Quantity.No
+                ? $"{stands} {ClaimWords.AtFrets([meeting[0]])}, which is {Article(claim.Noun)} {noun}"
+                : $"{stands} {ClaimWords.AtFrets(there)}, and {ClaimWords.Are(claim.Noun, frets)}",
             one.Neck.Set(there.Concat(frets)),
-            there
-                .Take(1)
-                .Select(fret => new Neck.Spot(claim.String, fret / 2 + StartOf(one, claim.String)))
-                .ToValueList()
+            there.Take(1).Select(fret => one.Place.SpotAt(claim.String, fret / 2)).ToValueList()
         );
     }
 
-    private static int StartOf(Case one, int number) => one.Place.Instrument?.String(number).StartsAtFret ?? 0;
+    private static string Article(FretNoun noun) => noun.Kind == FretKind.Empty ? "an" : "a";
 
-    private static Explanation One(Case one, Claim.OfFrets claim, int fret, bool isSo)
+    private static string NounOf(Claim.OfFrets claim) =>
+        FretWords.Noun(((FretSet.Named)claim.Frets).Noun, isPlural: false);
+
+    private static Explanation One(Case one, Claim.OfFrets claim, ValueList<int> frets, int fret, bool isSo)
     {
-        var noun = claim.Frets is FretSet.Named named
-            ? $"the {ClaimWords.Of(named.Noun.Kind)} {ClaimWords.Fret(fret)} of {ClaimWords.Of(one.Place, named.Noun.Of)}"
-            : $"fret {ClaimWords.Fret(fret)} of {ClaimWords.Of(one.Place)}";
-        return Explanation.OfFrets($"{noun} {Relation(one, claim.Relation, isSo)}", fret);
+        var number = ClaimWords.Fret(fret);
+        var subject = claim.Frets switch
+        {
+            FretSet.Numbers => $"fret {number}",
+            _ when frets.Count == 1 => ClaimWords.Of(one, claim.Frets),
+            FretSet.Named named =>
+                $"the {ClaimWords.Of(named.Noun.Kind)} {number}{ClaimWords.OfStrings(named.Noun.Of)}",
+            var several => $"fret {number}, one of {FretWords.The(several)},",
+        };
+        return Explanation.OfFrets($"{subject} {Relation(one, claim.Relation, isSo)}", fret);
     }
 
     private static Explanation Whole(Case one, Claim.OfFrets claim)
     {
-        var frets = FretSets.Of(one, claim.Frets);
-        var others = FretSets.Of(one, Other(claim.Relation)!);
-        var extra = claim.Relation is FretRelation.Are ? frets.Except(others) : [];
-        var missing = others.Except(frets);
+        var other = Other(claim.Relation)!;
+        var (frets, others) = (FretSets.Of(one, claim.Frets), FretSets.Of(one, other));
+        var (set, otherSet) = (ClaimWords.Of(one, claim.Frets), ClaimWords.Of(one, other));
+        var isPlural = ClaimWords.ArePlural(one, claim.Frets);
+        var missing = others.Except(frets).ToValueList();
+        if (claim.Relation is FretRelation.Are)
+        {
+            return Explanation.OfFrets(
+                $"{set} {(isPlural ? "are" : "is")} not {otherSet}",
+                one.Neck.Set(frets.Except(others).Concat(missing))
+            );
+        }
+
+        var isAll = missing.Count == others.Count && others.Count > 1;
         return Explanation.OfFrets(
-            $"{ClaimWords.Of(one, claim.Frets)} {(claim.Relation is FretRelation.Are ? "are not" : "do not include")} {ClaimWords.Of(one, Other(claim.Relation)!)}",
-            one.Neck.Set(extra.Concat(missing))
+            isAll
+                ? $"{set} {(isPlural ? "include" : "includes")} none of {otherSet}"
+                : $"{set} {(isPlural ? "do" : "does")} not include {otherSet}{Missing(others, missing)}",
+            missing
         );
     }
 
-    private static string Relation(Case one, FretRelation relation, bool isSo)
+    private static string Missing(ValueList<int> others, ValueList<int> missing) =>
+        others.Count == 1 ? "" : $": {ClaimWords.Frets(missing)} {(missing.Count == 1 ? "is" : "are")} missing";
+
+    private static string Relation(Case one, FretRelation relation, bool isSo, string oneOf = "one")
     {
-        var others = Other(relation) is { } set ? ClaimWords.Of(one, set) : "";
+        var set = Other(relation);
+        var others = set is null ? "" : ClaimWords.Of(one, set);
+        var count = set is null ? 0 : FretSets.Of(one, set).Count;
         return relation switch
         {
-            FretRelation.LieOn => $"{(isSo ? "lies on one of" : "is none of")} {others}",
-            FretRelation.Avoid => $"{(isSo ? "is none of" : "is one of")} {others}",
-            FretRelation.LieNextTo => $"{Does("lies", "lie")} next to any of {others}",
-            FretRelation.LieApart apart =>
-                $"{Does("lies", "lie")} {ClaimWords.Counted(Math.Abs(apart.Distance), "fret")} {(apart.Distance < 0 ? "below" : "above")} any of {others}",
-            FretRelation.Include => $"{Does("includes", "include")} {others}",
+            FretRelation.LieOn => On(isSo),
+            FretRelation.Avoid => On(!isSo),
+            FretRelation.LieNextTo => Lies("next to"),
+            FretRelation.LieApart apart => Lies(
+                $"{ClaimWords.Counted(Math.Abs(apart.Distance), "fret")} {(apart.Distance < 0 ? "below" : "above")}"
+            ),
+            FretRelation.Include => $"{(isSo ? "includes" : "does not include")} {others}",
             FretRelation.Are => $"{(isSo ? "is" : "is not")} {others}",
             FretRelation.AreCarriedToThemselves => $"{(isSo ? "is" : "is not")} carried to itself by the half-turn",
             _ => throw new ArgumentOutOfRangeException(nameof(relation)),
         };
 
-        string Does(string verb, string bare) => isSo ? verb : $"does not {bare}";
+        string On(bool lies) =>
+            count == 0 ? (lies ? $"lies on {others}" : $"lies on {None(set!)}")
+            : count == 1 ? $"{(lies ? "lies" : "does not lie")} on {others}"
+            : $"{(lies ? "is one" : "is none")} of {others}";
+
+        string Lies(string where) =>
+            count == 0 ? $"lies {where} {None(set!)}"
+            : count == 1 ? $"{(isSo ? "lies" : "does not lie")} {where} {others}"
+            : $"{(isSo ? "lies" : "does not lie")} {where} {(isSo ? oneOf : "any")} of {others}";
     }
+
+    /// <summary>What frets lie on that are not there: <c>no empty fret: there is none</c>.</summary>
+    private static string None(FretSet set) =>
+        set is FretSet.Named named
+            ? $"no {FretWords.Noun(named.Noun, isPlural: false)}: there is none"
+            : $"none of {FretWords.The(set)}: there are none";
 
     private static FretSet? Other(FretRelation relation) =>
         relation switch

@@ -8,6 +8,9 @@ namespace Fretloom.Claims.Checking;
 /// <param name="Opens">MIDI notes, in the same order.</param>
 internal sealed record OpenStrings(StringSet Numbers, ValueList<int> Opens)
 {
+    /// <summary>Whose strings they are; null where the place says it, or where they are a mere tuning.</summary>
+    public Instrument? Instrument { get; private init; }
+
     public int Count => Opens.Count;
 
     /// <summary>From each string to the next one toward the floor, in semitones.</summary>
@@ -15,6 +18,10 @@ internal sealed record OpenStrings(StringSet Numbers, ValueList<int> Opens)
 
     /// <summary>Whether the steps read the same both ways; not modulo 12.</summary>
     public bool IsPalindromic => Steps.SequenceEqual(Steps.Reverse());
+
+    /// <summary>Whether they do with octaves left out, which is what a half-turn of the key pattern takes.</summary>
+    public bool IsPalindromicButForOctaves =>
+        Steps.Zip(Steps.Reverse(), (one, other) => Modulo.Of(one - other, 12)).All(difference => difference == 0);
 
     /// <summary>Indexes of the strings, the lowest-sounding first; of two alike the one farther from the floor.</summary>
     public ValueList<int> FromLowest =>
@@ -24,7 +31,10 @@ internal sealed record OpenStrings(StringSet Numbers, ValueList<int> Opens)
     public bool HasEqualSteps => Steps.Distinct().Count() < 2;
 
     public static OpenStrings Of(Instrument instrument, StringSet strings) =>
-        new(strings, strings.Numbers.Select(number => instrument.String(number).Open.MidiNumber).ToValueList());
+        new(strings, strings.Numbers.Select(number => instrument.String(number).Open.MidiNumber).ToValueList())
+        {
+            Instrument = instrument,
+        };
 
     /// <summary>Frets 0 to 11 at which a string sounds one of some notes, as bits.</summary>
     /// <param name="at">The string's index.</param>

@@ -79,6 +79,9 @@ internal sealed class Place
     /// <summary>What any string of the instrument sounds when open.</summary>
     public int OpenOf(int number) => All.Opens[All.Numbers.Numbers.IndexOf(number)];
 
+    /// <summary>The spot of a string at a fret counted from its own nut.</summary>
+    public Spot SpotAt(int number, int fret) => new(number, fret + (Instrument?.String(number).StartsAtFret ?? 0));
+
     /// <summary>An instrument to draw the place on: its own, or a neck of a guitar's measures so tuned.</summary>
     public Instrument ToInstrument()
     {

@@ -1,132 +1,112 @@
+using Fretloom.Neck;
+using Fretloom.Sentences;
 using Fretloom.Theory;
 
 namespace Fretloom.Claims.Checking;
 
-/// <summary>Looks for the shortest change that makes a false sentence true, and tries it before it is told.</summary>
+/// <summary>
+/// Looks for the smallest change that makes a false sentence true, and tries it before it is told. What narrows the sentence goes before what
+/// turns it into another: kinds of key that are left out, then frets, strings, numbers, and only then other keys.
+/// </summary>
 internal static class Repairer
 {
+    private const int PalindromicOnly = 2;
+    private const int FewestStrings = 3;
+
     public static ClaimRepair? Of(Survey survey, CheckOptions options, CancellationToken cancellation)
     {
         var known = survey.FirstFailing.Take(Tally.Remembered).ToList();
-        return Candidates(survey)
-            .Where(candidate => IsWorthTrying(survey, candidate, known, cancellation))
-            .FirstOrDefault(candidate =>
-                ClaimCost.Of(candidate.Sentence).WhyNot(options.Budget) is null
-                && Survey.Of(candidate.Sentence, options, null, cancellation).Verdict == Verdict.Holds
-            );
+        return KindsRepairer.FewerKinds(survey).FirstOrDefault(repair => Try(repair)?.Verdict == Verdict.Holds)
+            ?? Changes(survey.Sentence)
+                .OrderBy(change => change.Cost)
+                .Select(change => change.Repair)
+                .Where(repair => IsWorthTrying(survey, repair, known, cancellation))
+                .FirstOrDefault(repair =>
+                    Try(repair) is { Verdict: Verdict.Holds } changed && SaysAsMuch(survey, changed)
+                )
+            ?? KindsRepairer
+                .OtherKinds(survey)
+                .FirstOrDefault(repair =>
+                    Try(repair) is { Verdict: Verdict.Holds } changed && SaysAsMuch(survey, changed)
+                );
+
+        Survey? Try(ClaimRepair repair) =>
+            ClaimCost.Of(repair.Sentence).WhyNot(options.Budget) is null
+                ? Survey.Of(repair.Sentence, options, null, cancellation)
+                : null;
     }
 
-    private static IEnumerable<ClaimRepair> Candidates(Survey survey) =>
+    private static IEnumerable<(ClaimRepair Repair, int Cost)> Changes(ClaimSentence sentence) =>
         [
-            .. FewerKinds(survey),
-            .. ShorterWindows(survey.Sentence),
-            .. OtherNumbers(survey.Sentence),
-            .. FewerPlaces(survey.Sentence),
-            .. OtherKinds(survey),
+            .. ShorterWindows(sentence),
+            .. ClaimChanges
+                .Of(sentence.Claim)
+                .Select(change => (Repair(sentence with { Claim = change.Claim }, change.Words), change.Cost)),
+            .. FewerPlaces(sentence),
         ];
 
-    /// <summary>Whether a change does away with every failing case that is known; the kinds of key are known already.</summary>
-    private static bool IsWorthTrying(
-        Survey survey,
-        ClaimRepair candidate,
-        List<(Key Key, int Place)> known,
-        CancellationToken cancellation
-    )
+    /// <summary>Whether a change does away with every failing case that is known.</summary>
+    private static bool IsWorthTrying(Survey survey, ClaimRepair repair, List<(Key Key, int Place)> known, CancellationToken cancellation)
     {
-        var (sentence, changed) = (survey.Sentence, candidate.Sentence);
-        if (changed.Keys != sentence.Keys || changed.Places != sentence.Places)
+        var changed = repair.Sentence;
+        var isOne = changed.Places is PlaceScope.On;
+        if (!isOne && changed.Places != survey.Sentence.Places)
         {
             return true;
         }
 
         var neck = new NeckLine(changed.Window);
-        return known.TrueForAll(failing =>
-        {
-            cancellation.ThrowIfCancellationRequested();
-            var one = new Case(survey.Places[failing.Place], failing.Key, neck);
-            return Evaluator.Of(one, changed.Claim) != Outcome.Fails;
-        });
+        var here = isOne ? new PlaceList(changed.Places)[0] : null;
+        return (here is null || Applicability.Applies(here, changed.Claim))
+            && known.TrueForAll(failing =>
+            {
+                cancellation.ThrowIfCancellationRequested();
+                var one = new Case(here ?? survey.Places[failing.Place], failing.Key, neck);
+                return Evaluator.Of(one, changed.Claim) != Outcome.Fails;
+            });
     }
 
-    private static IEnumerable<ClaimRepair> FewerKinds(Survey survey)
+    /// <summary>Whether a changed sentence has something to speak about in at least half as great a share of its cases: one that says nothing mends nothing.</summary>
+    private static bool SaysAsMuch(Survey survey, Survey changed) =>
+        2 * Tested(changed) * survey.Cases >= Tested(survey) * changed.Cases;
+
+    private static decimal Tested(Survey survey) => survey.Cases - survey.Untested;
+
+    private static IEnumerable<(ClaimRepair, int)> ShorterWindows(ClaimSentence sentence) =>
+        sentence.Window is not { } window
+            ? []
+            : from shorter in Enumerable.Range(1, window.Count / 2)
+            from first in Enumerable.Range(window.First, shorter + 1)
+            let range = new FretRange(first, first + window.Count - 1 - shorter)
+            select (Repair(sentence with { Window = range }, ClaimPrinter.Print(range)), shorter);
+
+    private static IEnumerable<(ClaimRepair, int)> FewerPlaces(ClaimSentence sentence)
     {
-        var kinds = survey.Kinds;
-        var failing = kinds.Where(kind => survey.FailingIn(kind) > 0).ToList();
-        if (kinds.Count < 2 || failing.Count == kinds.Count)
+        switch (sentence.Places)
         {
-            return [];
+            case PlaceScope.Listed { IsPalindromic: false } listed:
+                yield return Of(listed with { IsPalindromic = true }, PalindromicOnly);
+                break;
+            case PlaceScope.Tunings { IsPalindromic: false } all:
+                yield return Of(new PlaceScope.Tunings(all.Strings, true, all.Least, all.Most), PalindromicOnly);
+                break;
+            case PlaceScope.On on:
+                var chosen = on.Strings ?? on.Instrument.AllStrings;
+                for (var fewer = 1; chosen.Count - fewer >= Math.Max(FewestStrings, (chosen.Count + 1) / 2); fewer++)
+                {
+                    foreach (var strings in chosen.Neighbours(chosen.Count - fewer).Reverse())
+                    {
+                        yield return Of(on with { Strings = strings }, 1 + 2 * fewer);
+                    }
+                }
+
+                break;
         }
 
-        var where = $"It fails in {ClaimWords.List(failing.Select(ClaimWords.Of))} only; ";
-        var minor = new KeyScope.EveryMinorKey();
-        var scopes = kinds
-            .Where(kind => survey.FailingIn(kind) == 0)
-            .Select(kind => ((KeyScope)new KeyScope.EveryOf(kind), ClaimWords.Every(kind)));
-        if (survey.Sentence.Keys is KeyScope.EveryKey && failing is [var only] && only == ScaleKind.Major)
-        {
-            scopes = scopes.Prepend((minor, "in every minor key"));
-        }
-
-        return scopes.Select(scope =>
-            Repair(survey.Sentence with { Keys = scope.Item1 }, scope.Item2, where + "it holds")
-        );
+        (ClaimRepair, int) Of(PlaceScope places, int cost) =>
+            (Repair(sentence with { Places = places }, ClaimPrinter.Print(places)), cost);
     }
 
-    private static IEnumerable<ClaimRepair> OtherKinds(Survey survey) =>
-        survey.Sentence.Keys is KeyScope.EveryOf
-            ? new[] { ScaleKind.Major, ScaleKind.NaturalMinor, ScaleKind.HarmonicMinor, ScaleKind.MelodicMinor }
-                .Where(kind => !survey.Kinds.Contains(kind))
-                .Select(kind =>
-                    Repair(survey.Sentence with { Keys = new KeyScope.EveryOf(kind) }, ClaimWords.Every(kind))
-                )
-            : [];
-
-    private static IEnumerable<ClaimRepair> ShorterWindows(ClaimSentence sentence)
-    {
-        if (sentence.Window is not { } window)
-        {
-            return [];
-        }
-
-        return Enumerable
-            .Range(1, window.Count - 1)
-            .SelectMany(shorter =>
-                Enumerable
-                    .Range(0, shorter + 1)
-                    .Select(from => new Neck.FretRange(window.First + from, window.Last - shorter + from))
-            )
-            .Select(range => Repair(sentence with { Window = range }, $"on frets {range.First} to {range.Last}"));
-    }
-
-    private static IEnumerable<ClaimRepair> OtherNumbers(ClaimSentence sentence) =>
-        ClaimChanges.Of(sentence.Claim).Select(change => Repair(sentence with { Claim = change.Claim }, change.Words));
-
-    private static IEnumerable<ClaimRepair> FewerPlaces(ClaimSentence sentence) =>
-        sentence.Places switch
-        {
-            PlaceScope.Listed { IsPalindromic: false } listed =>
-            [
-                Repair(
-                    sentence with
-                    {
-                        Places = listed with { IsPalindromic = true },
-                    },
-                    $"on every palindromic {(listed.IsFourString ? "four-string " : "")}listed string set"
-                ),
-            ],
-            PlaceScope.Tunings { IsPalindromic: false } tunings =>
-            [
-                Repair(
-                    sentence with
-                    {
-                        Places = new PlaceScope.Tunings(tunings.Strings, true, tunings.Least, tunings.Most),
-                    },
-                    $"on every {tunings.Strings} string tuning that is palindromic"
-                ),
-            ],
-            _ => [],
-        };
-
-    private static ClaimRepair Repair(ClaimSentence sentence, string words, string start = "It holds") =>
-        new(sentence, words, $"{start} if you write \"{words}\".");
+    private static ClaimRepair Repair(ClaimSentence sentence, string words) =>
+        new(sentence, words, $"It holds if you write \"{words}\".");
 }

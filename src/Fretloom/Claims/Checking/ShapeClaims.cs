@@ -45,7 +45,8 @@ internal static class ShapeClaims
             _ => throw new ArgumentOutOfRangeException(nameof(claim)),
         };
 
-    private static IEnumerable<HeldSpots> Everywhere(Case one, PlacedShape shape, ShapeSet of) =>
+    /// <summary>Where a shape lies on the instrument whose strings it is said of.</summary>
+    public static IEnumerable<HeldSpots> Everywhere(Case one, PlacedShape shape, ShapeSet of) =>
         ShapesInHand.Everywhere(shape, of.Of?.Instrument ?? one.Place.ToInstrument());
 
     private static bool IsToOthers(Case one, ShapeSet others, Func<PlacedShape, bool> isSo) =>

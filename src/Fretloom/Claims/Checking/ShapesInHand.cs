@@ -21,7 +21,7 @@ internal static class ShapesInHand
     public static bool AreFingeredAlike(IEnumerable<HeldSpots> everywhere, IEnumerable<HeldSpots> others)
     {
         var theirs = others.Select(Fingers).FirstOrDefault();
-        return theirs is not null && everywhere.All(at => Fingers(at)?.SequenceEqual(theirs) ?? false);
+        return theirs is not null && everywhere.All(at => Fingers(at) == theirs);
     }
 
     /// <summary>Where a shape lies on an instrument, the lowest place first.</summary>
@@ -42,9 +42,10 @@ internal static class ShapesInHand
         }
     }
 
-    private static IEnumerable<Finger>? Fingers(HeldSpots at) =>
+    /// <summary>The best fingers of an adult hand, the farthest string first, 0 for an open one; null when it cannot take the spots.</summary>
+    public static ValueList<int>? Fingers(HeldSpots at) =>
         ArpeggioFingering.Find(new Player(at.Instrument), at.Spots).Best is { } best
-            ? at.Spots.Select(spot => best.FingerAt(spot) ?? default)
+            ? at.Spots.Select(spot => (int)(best.FingerAt(spot) ?? default)).ToValueList()
             : null;
 
     private static bool AdmitsLength(Count count, double millimetres) =>

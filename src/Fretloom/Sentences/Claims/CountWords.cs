@@ -7,14 +7,16 @@ namespace Fretloom.Sentences.Claims;
 internal static class CountWords
 {
     /// <summary><c>exactly 3</c>, <c>at most 1</c>.</summary>
-    public static string Of(Count count)
+    /// <param name="count">The condition.</param>
+    /// <param name="fewer">What is said of a smaller number: things are fewer, a length is less.</param>
+    public static string Of(Count count, string fewer = "fewer")
     {
         var comparison = count.Comparison switch
         {
             Comparison.AtLeast => "at least",
             Comparison.AtMost => "at most",
             Comparison.MoreThan => "more than",
-            Comparison.FewerThan => "fewer than",
+            Comparison.FewerThan => $"{fewer} than",
             _ => "exactly",
         };
         return $"{comparison} {Number(count.Number)}";

@@ -10,7 +10,10 @@ namespace Fretloom.Sentences.Claims;
 internal static class ShapeWords
 {
     /// <summary><c>every seventh shape in drop 2</c>, <c>the triad shape on degree 1 of strings 3-1</c>.</summary>
-    public static string Of(ShapeSet shapes) => Name(shapes) + Voicing(shapes.Voicing) + StringWords.Of(shapes.Of);
+    public static string Of(ShapeSet shapes) => Name(shapes) + Rest(shapes);
+
+    /// <summary>How they lie and where, with the space before: <c> in drop 2 of strings 4-1</c>.</summary>
+    public static string Rest(ShapeSet shapes) => Voicing(shapes.Voicing) + StringWords.Of(shapes.Of);
 
     /// <summary>What is claimed of shapes.</summary>
     public static string Of(Claim.OfShapes claim) =>
@@ -47,7 +50,8 @@ internal static class ShapeWords
             : $"{arrangement} in {Numbers.OrdinalWord(voicing.Inversion)} inversion";
     }
 
-    private static string Predicate(ShapePredicate says, bool isPlural)
+    /// <summary>What is said of shapes: <c>spans exactly 1 fret</c>, <c>are their own mirror</c>.</summary>
+    public static string Predicate(ShapePredicate says, bool isPlural)
     {
         var s = isPlural ? "" : "s";
         var verb = isPlural ? "are" : "is";
@@ -55,7 +59,8 @@ internal static class ShapeWords
         return says switch
         {
             ShapePredicate.Spans spans => $"span{s} {CountWords.Frets(spans.Frets)}",
-            ShapePredicate.Stretches far => $"stretch{(isPlural ? "" : "es")} {CountWords.Of(far.Millimetres)} mm",
+            ShapePredicate.Stretches far =>
+                $"stretch{(isPlural ? "" : "es")} {CountWords.Of(far.Millimetres, "less")} mm",
             ShapePredicate.IsOwnHalfTurn => $"{own} own half-turn",
             ShapePredicate.IsOwnMirror => $"{own} own mirror",
             ShapePredicate.IsHalfTurnOf other => $"{verb} the half-turn of {Of(other.Shapes)}",

@@ -1,0 +1,7 @@
+namespace Fretloom.Claims.Checking;
+
+/// <summary>A claim that differs a little from another.</summary>
+/// <param name="Claim">The changed claim.</param>
+/// <param name="Words">The phrase that is new in it, as it is written.</param>
+/// <param name="Cost">How much was changed; a number by one costs 1.</param>
+internal readonly record struct ClaimChange(Claim Claim, string Words, int Cost);
