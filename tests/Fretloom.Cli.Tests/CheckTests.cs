@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json;
 using Fretloom.Testing;
+using Fretloom.Theory;
 
 namespace Fretloom.Cli.Tests;
 
@@ -58,6 +59,66 @@ public class CheckTests
         var call = Call.Fretloom("check", claim, "--json");
 
         Assert.Equal((code, verdict), (call.Code, Text(call.Json, "verdict")));
+    }
+
+    [Fact]
+    public void A_mere_tuning_is_named_by_its_steps_and_by_what_its_strings_sound()
+    {
+        var call = Call.Fretloom(
+            "check",
+            "In every major key, on every 4 string tuning, the key pattern is its own half-turn.",
+            "--json"
+        );
+
+        var failure = call.Json.GetProperty("failures")[0];
+        Assert.Equal("strings in steps 1 1 2", Text(failure, "instrument"));
+        Assert.Equal(
+            new[] { 44, 42, 41, 40 }.Select(midi => Pitch.FromMidiNumber(midi).ToString()),
+            failure.GetProperty("openStrings").EnumerateArray().Select(open => open.GetString())
+        );
+        Assert.StartsWith("In C major, on strings in steps 1 1 2, ", Text(failure, "why"), StringComparison.Ordinal);
+    }
+
+    /// <summary>Exit codes are a contract: 0 done, 1 false or not applicable, 2 a wrong call. By the real program.</summary>
+    [Theory]
+    [InlineData(Holds, 0)]
+    [InlineData(Fails, 1)]
+    [InlineData("In C major, on guitar strings 4-1, on frets 0 to 3, every empty fret lies next to a full fret.", 0)]
+    [InlineData("In every key, on every listed string set, every third shape of strings 9-8 spans at most 5 frets.", 1)]
+    [InlineData("In evry key, there are 3 full frets.", 2)]
+    public async Task Exit_codes_of_a_claim_said_in_a_line_and_said_in_a_lesson_are_those_of_the_contract(
+        string claim,
+        int code
+    )
+    {
+        var path = Path.Combine(Path.GetTempPath(), $"fretloom-{Guid.NewGuid():N}.md");
+        await File.WriteAllTextAsync(
+            path,
+            $"---\ntitle: T\n---\n```claim\n{claim}\n```\n",
+            TestContext.Current.CancellationToken
+        );
+        try
+        {
+            Assert.Equal(code, await ProgramAsync("", "check", claim));
+            Assert.Equal(code, await ProgramAsync("", "check", claim, "--json"));
+            Assert.Equal(code, await ProgramAsync($"{Holds}\n{claim}\n{Holds}\n", "check", "--lines"));
+            Assert.Equal(Math.Min(code, 1), await ProgramAsync("", "check", path, "--json"));
+        }
+        finally
+        {
+            File.Delete(path);
+        }
+    }
+
+    [Fact]
+    public async Task Exit_codes_of_wrong_calls_are_2()
+    {
+        Assert.Equal(2, await ProgramAsync("", "check", "missing.md"));
+        Assert.Equal(2, await ProgramAsync("", "check"));
+        Assert.Equal(2, await ProgramAsync("", "check", Holds, "--lines"));
+        Assert.Equal(2, await ProgramAsync("", "check", Holds, "--jsn"));
+        Assert.Equal(2, await ProgramAsync("", "discover", "on a gitar"));
+        Assert.Equal(0, await ProgramAsync("", "check", "--lines"));
     }
 
     [Fact]
@@ -193,6 +254,25 @@ public class CheckTests
 
         Assert.Equal(130, check.ExitCode);
         Assert.Empty(await check.StandardOutput.ReadToEndAsync(stop));
+    }
+
+    private static async Task<int> ProgramAsync(string input, params string[] args)
+    {
+        var stop = TestContext.Current.CancellationToken;
+        using var program = Process.Start(
+            new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, "Fretloom.Cli"), args)
+            {
+                RedirectStandardInput = true,
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+            }
+        )!;
+        var (output, error) = (program.StandardOutput.ReadToEndAsync(stop), program.StandardError.ReadToEndAsync(stop));
+        await program.StandardInput.WriteAsync(input);
+        program.StandardInput.Close();
+        await Task.WhenAll(output, error);
+        await program.WaitForExitAsync(stop);
+        return program.ExitCode;
     }
 
     private static string Text(JsonElement document, string name) => document.GetProperty(name).GetString() ?? "";

@@ -1,3 +1,4 @@
+using System.ComponentModel;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
@@ -54,6 +55,8 @@ public class SchemaTests
             In every key, on guitar strings 4-1, there are exactly 3 full frets.
             In every major key, on bass, the key pattern is its own half-turn.
             In the key of C major, on guitar strings 6-3, every empty fret lies next to a full fret.
+            In every major key, on every 4 string tuning, the key pattern is its own half-turn.
+            In every key, on every listed string set, every third shape of strings 9-8 spans at most 5 frets.
             """,
             "check",
             "--lines"
@@ -72,6 +75,9 @@ public class SchemaTests
             ("finger", fingered.Json),
             ("error", wrong.Json),
             ("discover", discovered.Json),
+            ("error", Call.Fretloom("check", "In evry key.", "--json").Json),
+            ("error", Call.Fretloom("check", "missing.md", "--json").Json),
+            ("error", Call.Fretloom("discover", "on a gitar", "--json").Json),
             ("build", built.Json),
         ];
         var checks = printed.Select(one => (SchemaOf(one.Name).ToJsonString(), one.Document.GetRawText()));
@@ -88,6 +94,17 @@ public class SchemaTests
         Assert.Contains("message", said, StringComparison.Ordinal);
     }
 
+    private static JsonNode Described(JsonSchemaExporterContext context, JsonNode schema)
+    {
+        var told = context.PropertyInfo?.AttributeProvider?.GetCustomAttributes(typeof(DescriptionAttribute), false);
+        if (told is [DescriptionAttribute description, ..] && schema is JsonObject described)
+        {
+            described.Insert(0, "description", description.Description);
+        }
+
+        return schema;
+    }
+
     private static JsonObject SchemaOf(string name)
     {
         JsonTypeInfo type = name switch
@@ -102,7 +119,11 @@ public class SchemaTests
             "demo" => Documents.Contract.DemoDocument,
             _ => Documents.Contract.ErrorDocument,
         };
-        var exporter = new JsonSchemaExporterOptions { TreatNullObliviousAsNonNullable = true };
+        var exporter = new JsonSchemaExporterOptions
+        {
+            TreatNullObliviousAsNonNullable = true,
+            TransformSchemaNode = Described,
+        };
         var schema = type.GetJsonSchemaAsNode(exporter).AsObject();
         schema.Insert(0, "$schema", "https://json-schema.org/draft/2020-12/schema");
         schema.Insert(

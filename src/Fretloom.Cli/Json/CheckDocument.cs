@@ -1,3 +1,4 @@
+using System.ComponentModel;
 using System.Text.Json.Serialization;
 using Fretloom.Claims;
 using Fretloom.Lessons;
@@ -72,16 +73,22 @@ public sealed record CheckDocument(
 
 /// <summary>A case in which a claim is false.</summary>
 /// <param name="Key">The key.</param>
-/// <param name="Instrument">The instrument; for a mere tuning its steps.</param>
+/// <param name="Instrument">The instrument; for a mere tuning, as in every 4 string tuning, <c>strings in steps 5 4 5</c>.</param>
+/// <param name="OpenStrings">What its strings sound when open, string 1 first, each counted from its own nut; also those that are not looked at.</param>
 /// <param name="Strings">The strings looked at, from the far side.</param>
 /// <param name="Why">A sentence that shows it.</param>
 /// <param name="Frets">Places along the neck that show it, halves allowed.</param>
 /// <param name="Spots">Spots that show it.</param>
 public sealed record ClaimFailureDocument(
     string Key,
-    string Instrument,
-    IReadOnlyList<int> Strings,
-    string Why,
+    [property: Description(
+        "The instrument's name; for a mere tuning 'strings in steps 5 4 5', in semitones from the farthest string on."
+    )]
+        string Instrument,
+    [property: Description("What the strings of the instrument sound when open, string 1 first: 'E4'.")]
+        IReadOnlyList<string> OpenStrings,
+    [property: Description("The strings looked at, the farthest from the floor first.")] IReadOnlyList<int> Strings,
+    [property: Description("A sentence that tells why, beginning with key and place.")] string Why,
     IReadOnlyList<double> Frets,
     IReadOnlyList<SpotDocument> Spots
 )
@@ -90,6 +97,7 @@ public sealed record ClaimFailureDocument(
         new(
             failure.Key.ToString(),
             failure.Instrument.Name,
+            [.. failure.Instrument.OpenPitches.Select(pitch => pitch.ToString())],
             failure.Strings.Numbers,
             failure.Why,
             failure.Frets,

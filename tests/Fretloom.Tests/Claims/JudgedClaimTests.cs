@@ -61,9 +61,9 @@ public class JudgedClaimTests
     }
 
     /// <summary>
-    /// How many listed string sets, as the table has it: "8 of 18", "all 20", "none of 13". The first two sentences are left out: the other program
-    /// counted string sets of six strings without a centre among those where a carried seventh shape fails; here it cannot be asked there. Of
-    /// several kinds of key the table looks at one, major.
+    /// How many listed string sets, as the table has it: "8 of 18", "all 20", "none of 13". The first two sentences are told of 18 and asked
+    /// here of 13: of five sets of five or six strings, which have no half-turn centre, the other program said that a carried seventh shape fails
+    /// for want of a centre; here four notes cannot be asked of them, as the language says of every shape. Of several kinds of key the table looks at one, major.
     /// </summary>
     [Theory]
     [MemberData(nameof(FortyEight))]
@@ -71,7 +71,7 @@ public class JudgedClaimTests
     {
         var row = Table.Read("claims.csv").Single(row => row["id"] == id);
         var told = row["listed_sets_where_it_holds_in_this_kind"];
-        if (told.Length == 0 || id is "S01" or "S02")
+        if (told.Length == 0)
         {
             return;
         }
@@ -82,7 +82,8 @@ public class JudgedClaimTests
             .ToList();
         var elsewhere = Check(Regex.Replace(row["sentence"], "every (key|mode)", "every major key")).Elsewhere!;
         Assert.Equal(told.Contains("none", StringComparison.Ordinal) ? 0 : numbers[0], elsewhere.ListedSets.Count);
-        Assert.Equal(numbers[^1], elsewhere.ListedSetsAsked);
+        var ofAnotherSize = id is "S01" or "S02" ? 5 : 0;
+        Assert.Equal(numbers[^1] - ofAnotherSize, elsewhere.ListedSetsAsked);
     }
 
     [Theory]

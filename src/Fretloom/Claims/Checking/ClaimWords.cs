@@ -43,7 +43,7 @@ internal static class ClaimWords
     public static string Where(Case one)
     {
         var capo = one.Place.Instrument is { Capo: > 0 and var at } ? $", with a capo at {Number(at)}" : "";
-        var place = one.Place.Instrument is null ? $"strings in {one.Place.Name}" : one.Place.Name;
+        var place = one.Place.Instrument is null ? one.Place.ToInstrument().Name : one.Place.Name;
         var window = one.Neck.Window is { } frets ? $", {ClaimPrinter.Print(frets)}" : "";
         return $"In {one.Key.Tonic} {Of(one.Key.Kind)}, on {place}{capo}{window}";
     }

@@ -92,7 +92,7 @@ internal sealed class Place
 
         var guitar = Catalogue.Default;
         var strings = Strings.Opens.Reverse().Select(midi => new Course(Pitch.FromMidiNumber(midi)));
-        return new Instrument(Name, strings, guitar.ScaleLengthMm, guitar.Frets, guitar.Spacing);
+        return new Instrument($"strings in {Name}", strings, guitar.ScaleLengthMm, guitar.Frets, guitar.Spacing);
     }
 
     public override string ToString() => Name;
