@@ -89,7 +89,7 @@ public sealed record ClaimFailure(
 /// <summary>A change that makes a sentence true.</summary>
 /// <param name="Sentence">The changed sentence; it was checked and holds.</param>
 /// <param name="Words">What to write, a part of a sentence: <c>in every major key</c>, <c>exactly 3</c>.</param>
-/// <param name="Message">A sentence: <c>It fails in harmonic minor only; it holds if you write "in every major key".</c></param>
+/// <param name="Message">A sentence: <c>It fails in harmonic minor only; it holds if you put "if the key is not harmonic minor, then" before the claim, or write "in every major key".</c></param>
 public sealed record ClaimRepair(ClaimSentence Sentence, string Words, string Message);
 
 /// <summary>Where a claim is true beside where it was asked.</summary>
