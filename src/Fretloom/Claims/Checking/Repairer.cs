@@ -46,7 +46,12 @@ internal static class Repairer
         ];
 
     /// <summary>Whether a change does away with every failing case that is known.</summary>
-    private static bool IsWorthTrying(Survey survey, ClaimRepair repair, List<(Key Key, int Place)> known, CancellationToken cancellation)
+    private static bool IsWorthTrying(
+        Survey survey,
+        ClaimRepair repair,
+        List<(Key Key, int Place)> known,
+        CancellationToken cancellation
+    )
     {
         var changed = repair.Sentence;
         var isOne = changed.Places is PlaceScope.On;

@@ -128,7 +128,12 @@ internal static class ShapeExplainer
             ShapePredicate.HasRootOn on => $"{name} {NotOn(one, shape, "has its root", ShapeEnd.Root, on.Frets)}",
             ShapePredicate.CanBePlayed played =>
                 $"{name} cannot be played with one finger a note by {HandPhrases.WordsOf(played.Hand)}"
-                    + At(ShapeClaims.Everywhere(one, shape, claim.Shapes).First(at => !ShapesInHand.CanBePlayed(at, played.Hand)).Spots),
+                    + At(
+                        ShapeClaims
+                            .Everywhere(one, shape, claim.Shapes)
+                            .First(at => !ShapesInHand.CanBePlayed(at, played.Hand))
+                            .Spots
+                    ),
             ShapePredicate.IsFingeredAs of => NotFingered(one, shape, name, of.Shapes),
             _ => throw new ArgumentOutOfRangeException(nameof(claim)),
         };
@@ -189,7 +194,8 @@ internal static class ShapeExplainer
 
     private static string NotStretched(Case one, PlacedShape shape, string name, Count count)
     {
-        var at = ShapesInHand.Everywhere(shape, shape.Strings.Instrument ?? one.Place.ToInstrument())
+        var at = ShapesInHand
+            .Everywhere(shape, shape.Strings.Instrument ?? one.Place.ToInstrument())
             .First(at => !ShapesInHand.Stretches(at, count));
         return $"{name} stretches {Millimetres(at)}{At(at.Spots)}, {ClaimWords.Against(count, "less")}";
     }
@@ -205,7 +211,11 @@ internal static class ShapeExplainer
         }
 
         var others = PlacedShapes.Of(one, set);
-        if (others.Count == 0 || ShapeClaims.Everywhere(one, others[0], set).Select(ShapesInHand.Fingers).FirstOrDefault() is not { } theirs)
+        if (
+            others.Count == 0
+            || ShapeClaims.Everywhere(one, others[0], set).Select(ShapesInHand.Fingers).FirstOrDefault()
+                is not { } theirs
+        )
         {
             return $"{ClaimWords.Of(set)} cannot be fingered on these frets";
         }
