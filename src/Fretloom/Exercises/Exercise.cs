@@ -1,0 +1,101 @@
+using Fretloom.Hand;
+using Fretloom.Neck;
+using Fretloom.Shapes;
+using Fretloom.Theory;
+
+namespace Fretloom.Exercises;
+
+/// <summary>Notes in order with rhythm and fingering, to be played: a play sentence worked out, with no music left to compute.</summary>
+public sealed record Exercise
+{
+    /// <summary>The sentence with every default filled in that concerns it, printed canonically.</summary>
+    public required string Sentence { get; init; }
+
+    /// <summary>What is played, in words for a heading: <c>The seventh chords of D major, up and down</c>.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The hand and the instrument with its capo.</summary>
+    public required Player Player { get; init; }
+
+    /// <summary>The time signature, the same throughout.</summary>
+    public required Metre Metre { get; init; }
+
+    /// <summary>The tempo of each time the exercise is played through; at least one. A ladder has a pass for each of its rungs.</summary>
+    public required ValueList<Tempo> Passes { get; init; }
+
+    /// <summary>Whether each pair of eighths is played long and short, two thirds of a beat and one third.</summary>
+    public bool IsSwung { get; init; }
+
+    /// <summary>Whether notes are to ring into each other, or stop short of their length, or neither.</summary>
+    public Touching Touch { get; init; }
+
+    /// <summary>Bars of clicks before the first pass, 0 to 4.</summary>
+    public int CountInBars { get; init; }
+
+    /// <summary>One pass: by time, then the far string first. Never empty.</summary>
+    public required ValueList<ExerciseNote> Notes { get; init; }
+
+    /// <summary>The length of one pass: whole bars, as long as the last note and the rests after it.</summary>
+    public required Beats Length { get; init; }
+
+    /// <summary>Its parts by time; the first begins at 0 and gives the key. An exercise through the keys has one for each.</summary>
+    public required ValueList<Section> Sections { get; init; }
+
+    /// <summary>The chords over the notes, by time; empty for scales and single notes.</summary>
+    public ValueList<ChordMark> Chords { get; init; }
+
+    /// <summary>Words over the staff, by time, such as the counting under a strum pattern.</summary>
+    public ValueList<Direction> Directions { get; init; }
+
+    /// <summary>How notes are named where they are named.</summary>
+    public NoteNaming NoteNames { get; init; }
+
+    /// <summary>The instrument.</summary>
+    public Instrument Instrument => Player.Instrument;
+
+    /// <summary>The key of the first section.</summary>
+    public Key Key => Sections[0].Key;
+
+    /// <summary>Bars in one pass.</summary>
+    public int Bars => Length / Metre.Bar;
+
+    /// <summary>When a written place sounds, in quarter notes from the beginning of a pass: swing moves the second eighth of a beat.</summary>
+    public double SoundsAt(Beats written)
+    {
+        var inBeat = (written % Metre.Beat).Quarters;
+        var beat = written.Quarters - inBeat;
+        var isMoved = IsSwung && !Metre.IsCompound;
+        return beat + (!isMoved ? inBeat : inBeat <= 0.5 ? inBeat * 4 / 3 : 2.0 / 3 + (inBeat - 0.5) * 2 / 3);
+    }
+}
+
+/// <summary>A part of an exercise in one key.</summary>
+/// <param name="At">Where it begins, at a bar line.</param>
+/// <param name="Key">Its key, which gives the key signature.</param>
+/// <param name="Heading">Words at its beginning, such as the key; null for none.</param>
+public sealed record Section(Beats At, Key Key, string? Heading);
+
+/// <summary>A chord over the staff.</summary>
+/// <param name="At">Where it begins.</param>
+/// <param name="Chord">The chord.</param>
+/// <param name="Roman">Its numeral in the key, or null.</param>
+/// <param name="Shape">The shape that is held, for a chord box; null when the notes are not held as one.</param>
+public sealed record ChordMark(Beats At, Chord Chord, RomanNumeral? Roman, Shape? Shape);
+
+/// <summary>Words at a place of an exercise.</summary>
+/// <param name="At">Where.</param>
+/// <param name="Text">What, such as <c>1 &amp; 2 &amp;</c>.</param>
+public sealed record Direction(Beats At, string Text);
+
+/// <summary>How notes end.</summary>
+public enum Touching
+{
+    /// <summary>Each at the end of its length.</summary>
+    Plain,
+
+    /// <summary>Each rings on until its string is needed again or the chord changes: <c>sustained</c>.</summary>
+    Sustained,
+
+    /// <summary>Each stops halfway: <c>short</c>.</summary>
+    Short,
+}
