@@ -47,6 +47,9 @@ public sealed record Exercise
     /// <summary>Words over the staff, by time, such as the counting under a strum pattern.</summary>
     public ValueList<Direction> Directions { get; init; }
 
+    /// <summary>The pair of fingers that works hardest; null when no two fingers are down at one time.</summary>
+    public Stretch? Widest { get; init; }
+
     /// <summary>How notes are named where they are named.</summary>
     public NoteNaming NoteNames { get; init; }
 

@@ -45,19 +45,6 @@ public enum ChordWay
     ByFourths,
 }
 
-/// <summary>The order in which keys come.</summary>
-public enum KeyWay
-{
-    /// <summary>Each a fourth above the one before: C F Bb Eb.</summary>
-    ByFourths,
-
-    /// <summary>Each a half-step above the one before.</summary>
-    ByHalfSteps,
-
-    /// <summary>Each as near to the one before as can be, in frets that the hand moves.</summary>
-    ByFewestMoves,
-}
-
 /// <summary>How long notes are.</summary>
 public enum NoteValue
 {

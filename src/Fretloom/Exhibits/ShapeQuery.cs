@@ -43,9 +43,9 @@ internal static class ShapeQuery
                 var voicing = VoicingOf(sentence.Voicing, subject);
                 foreach (var chord in chords)
                 {
-                    if (ShapeFinder.WhyNot(map, chord.Chord, voicing) is { } wrong)
+                    if (WhyNot(map, chord.Chord, voicing) is { } wrong)
                     {
-                        return new(null, [], new(PhraseToChange(map, chord.Chord, voicing), wrong));
+                        return new(null, [], wrong);
                     }
 
                     Add(
@@ -84,6 +84,10 @@ internal static class ShapeQuery
         }
     }
 
+    /// <summary>Why a chord can have no shape so voiced, with the phrase to change; null when it may have one.</summary>
+    internal static ResolutionError? WhyNot(NeckMap map, Chord chord, Voicing voicing) =>
+        ShapeFinder.WhyNot(map, chord, voicing) is { } wrong ? new(PhraseToChange(map, chord, voicing), wrong) : null;
+
     private static ShowPhrase PhraseToChange(NeckMap map, Chord chord, Voicing voicing)
     {
         Voicing anywhere = voicing switch
@@ -106,10 +110,11 @@ internal static class ShapeQuery
 
     private static int Position(ShowSentence sentence) => sentence.Voicing.Position ?? 1;
 
-    private static IEnumerable<ShapeSource.OfChord>? ChordsOf(Subject subject, Key key) =>
+    /// <summary>The chords that a subject names, in the order said; null when it names none.</summary>
+    internal static IEnumerable<ShapeSource.OfChord>? ChordsOf(Subject subject, Key key) =>
         subject switch
         {
-            Subject.ChordsOfTheKey family => Family(key, family.Chords)
+            Subject.ChordsOfTheKey family => OnDegrees(Family(key, family.Chords), family.Range)
                 .Select(one => new ShapeSource.OfChord(one.Chord, one.Numeral)),
             Subject.ChordsByNumeral numerals => numerals.Numerals.Select(numeral => new ShapeSource.OfChord(
                 numeral.InKey(key),
@@ -118,6 +123,9 @@ internal static class ShapeQuery
             Subject.ChordsBySymbol symbols => symbols.Chords.Select(chord => new ShapeSource.OfChord(chord, null)),
             _ => null,
         };
+
+    private static IEnumerable<DiatonicChord> OnDegrees(ValueList<DiatonicChord> chords, DegreeRange? range) =>
+        range is null ? chords : range.Degrees.Select(degree => chords[degree - 1]);
 
     private static ValueList<DiatonicChord> Family(Key key, KeyChords chords) =>
         chords switch
@@ -132,7 +140,7 @@ internal static class ShapeQuery
     /// What the sentence says, else: chords named by symbol are strummed unless an order of members is named, chords of
     /// the key sound one note per string in close position; the root lies lowest.
     /// </summary>
-    private static Voicing VoicingOf(VoicingPhrase said, Subject subject)
+    internal static Voicing VoicingOf(VoicingPhrase said, Subject subject)
     {
         var inversions = said.Inversions ?? (said.Arrangement == Arrangement.AnyOrder ? [] : [0]);
         if (said.EasyStrings is { } strings)

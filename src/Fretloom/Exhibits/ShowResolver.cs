@@ -24,12 +24,7 @@ public static class ShowResolver
         ArgumentNullException.ThrowIfNull(sentence);
         ArgumentNullException.ThrowIfNull(defaults);
         var complete = Completed(sentence, defaults);
-        var map = new NeckMap(
-            complete.Instrument!.WithCapo(complete.Capo ?? 0),
-            complete.Key!,
-            complete.Strings!.Value,
-            complete.Frets!.Value
-        );
+        var map = MapOf(complete);
         if (PositionOfNotes(complete) is { } position && ScaleShapeFinder.WhyNot(map, position) is { } reason)
         {
             return Resolution.Refused(ShowPhrase.Position, reason);
@@ -47,6 +42,15 @@ public static class ShowResolver
             ? WithNoteFingers(exhibit, PositionOfNotes(complete))
             : Resolution.Shown(exhibit);
     }
+
+    /// <summary>The neck of a completed sentence.</summary>
+    internal static NeckMap MapOf(ShowSentence complete) =>
+        new(
+            complete.Instrument!.WithCapo(complete.Capo ?? 0),
+            complete.Key!,
+            complete.Strings!.Value,
+            complete.Frets!.Value
+        );
 
     /// <summary>
     /// Single notes are fingered as a line, the far string's first: in their position if the hand can stay there, else with shifts.
@@ -71,7 +75,8 @@ public static class ShowResolver
             : Resolution.Refused(ShowPhrase.Labels, answer.Refusal.Message);
     }
 
-    private static Player PlayerOf(ShowSentence complete, Instrument instrument) =>
+    /// <summary>The hand of a completed sentence.</summary>
+    internal static Player PlayerOf(ShowSentence complete, Instrument instrument) =>
         new(instrument, complete.Hand ?? HandSize.Adult, complete.IsTurnedOver, complete.UsesThumb == true);
 
     private static Exhibit Exhibit(ShowSentence complete, NeckMap map, Player player, ShapeQuery.Answer shapes) =>
@@ -96,7 +101,8 @@ public static class ShowResolver
                 : null,
         };
 
-    private static ShowSentence Completed(ShowSentence sentence, ShowDefaults defaults)
+    /// <summary>The sentence with everything it leaves unsaid.</summary>
+    internal static ShowSentence Completed(ShowSentence sentence, ShowDefaults defaults)
     {
         var instrument = sentence.Instrument ?? defaults.Instrument;
         var capo = sentence.Capo ?? instrument.Capo;
@@ -123,6 +129,13 @@ public static class ShowResolver
     private static FretRange UsualFrets(ShowSentence sentence, ShowDefaults defaults, int lastFret)
     {
         var usual = defaults.Frets ?? new FretRange(0, 12);
+        var farthest = sentence
+            .Subjects.OfType<Subject.GivenSpots>()
+            .SelectMany(given => given.Spots)
+            .Select(spot => spot.Fret)
+            .DefaultIfEmpty(0)
+            .Max();
+        usual = new FretRange(Math.Min(usual.First, farthest), Math.Max(usual.Last, farthest));
         if (sentence.Voicing.Position is { } position)
         {
             var near = Reach.FretsOf(position);
@@ -136,10 +149,21 @@ public static class ShowResolver
         return new FretRange(Math.Min(usual.First, lastFret), Math.Min(usual.Last, lastFret));
     }
 
+    /// <summary>The open strings of a map, the far one first.</summary>
+    internal static IEnumerable<NeckNote> OpenStrings(NeckMap map) =>
+        map
+            .Strings.Numbers.Select(number => map.NoteAt(new Spot(number, map.Instrument.String(number).StartsAtFret)))
+            .OfType<NeckNote>();
+
     /// <summary>The position that single notes are asked for in; null when none is named, or it is one of shapes.</summary>
     private static int? PositionOfNotes(ShowSentence sentence) =>
         sentence.Subjects.All(subject =>
-            subject is Subject.NotesOfTheKey or Subject.NotesOfScale or Subject.EveryNote or Subject.TheThirds
+            subject
+                is Subject.NotesOfTheKey
+                    or Subject.NotesOfScale
+                    or Subject.EveryNote
+                    or Subject.TheThirds
+                    or Subject.TheOpenStrings
         )
             ? sentence.Voicing.Position
             : null;
@@ -171,7 +195,8 @@ public static class ShowResolver
     private static bool WantsLandmarks(Subject subject) =>
         subject is Subject.NotesOfTheKey or Subject.TheLandmarks or Subject.TheThirds;
 
-    private static ValueList<NeckNote>? NotesOf(ShowSentence sentence, NeckMap map)
+    /// <summary>The single notes that a completed sentence asks for; null when it asks for none.</summary>
+    internal static ValueList<NeckNote>? NotesOf(ShowSentence sentence, NeckMap map)
     {
         var position = PositionOfNotes(sentence);
         var asked = sentence
@@ -181,6 +206,8 @@ public static class ShowResolver
                     Subject.NotesOfTheKey => map.NotesOfKey,
                     Subject.NotesOfScale notes => map.NotesNamed(notes.Scale.Notes),
                     Subject.EveryNote every => map.NotesNamed([every.Name]),
+                    Subject.GivenSpots given => given.Spots.Select(map.NoteAt).OfType<NeckNote>(),
+                    Subject.TheOpenStrings => OpenStrings(map),
                     _ => null,
                 }
             )

@@ -1,4 +1,5 @@
 using Fretloom.Exercises;
+using Fretloom.Theory;
 
 namespace Fretloom.Sentences;
 
@@ -19,7 +20,7 @@ public sealed record PlaySentence
     public ChordWay? Through { get; init; }
 
     /// <summary><c>in every key, by half-steps</c>.</summary>
-    public KeyWay? EveryKey { get; init; }
+    public KeyOrder? EveryKey { get; init; }
 
     /// <summary>Whether <c>as block chords</c> was said; false for <c>as arpeggios</c>.</summary>
     public bool? IsBlock { get; init; }
@@ -53,4 +54,7 @@ public sealed record PlaySentence
 
     /// <summary>Whether <c>for tuning</c> was said.</summary>
     public bool IsForTuning { get; init; }
+
+    /// <summary>The canonical sentence: what, where, in which voicing, then order, rhythm, tempo, repeats, picking; what was left unsaid is left out.</summary>
+    public override string ToString() => Play.PlayPrinter.Print(this);
 }

@@ -1,3 +1,4 @@
+using Fretloom.Neck;
 using Fretloom.Theory;
 
 namespace Fretloom.Sentences;
@@ -26,7 +27,9 @@ public abstract record Subject
     public sealed record TheThirds : Subject;
 
     /// <summary><c>the triads</c>, <c>the sixth chords</c>, <c>the seventh chords</c>, <c>the ninth chords</c> of the key.</summary>
-    public sealed record ChordsOfTheKey(KeyChords Chords) : Subject;
+    /// <param name="Chords">Which of them.</param>
+    /// <param name="Range">From which degree up to which; null for all seven, from 1 on.</param>
+    public sealed record ChordsOfTheKey(KeyChords Chords, DegreeRange? Range = null) : Subject;
 
     /// <summary><c>the chord V7</c>, <c>the chords I vi ii V7</c>.</summary>
     public sealed record ChordsByNumeral(ValueList<RomanNumeral> Numerals) : Subject;
@@ -38,6 +41,13 @@ public abstract record Subject
     /// <param name="Scale">The scale, or null for that of the key.</param>
     /// <param name="NotesPerString">2 to 6, or null when a position is named instead.</param>
     public sealed record ScaleShapes(Scale? Scale, int? NotesPerString) : Subject;
+
+    /// <summary><c>the spots 5:3 4:2 3:0</c>.</summary>
+    /// <param name="Spots">At least one, in the order said; a spot may come again.</param>
+    public sealed record GivenSpots(ValueList<Spot> Spots) : Subject;
+
+    /// <summary><c>the open strings</c>.</summary>
+    public sealed record TheOpenStrings : Subject;
 
     /// <summary><c>the symmetries</c>.</summary>
     public sealed record TheSymmetries : Subject;
@@ -57,4 +67,31 @@ public enum KeyChords
 
     /// <summary>Five notes in thirds.</summary>
     NinthChords,
+}
+
+/// <summary>Degrees of a key from one up to another: <c>from I to IV</c>; past 7 they go on from 1.</summary>
+public sealed record DegreeRange
+{
+    /// <summary>Names both ends.</summary>
+    /// <param name="from">1 to 7.</param>
+    /// <param name="to">1 to 7; lower than the first when degree 7 is passed.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A key has degrees 1 to 7.</exception>
+    public DegreeRange(int from, int to) => (From, To) = (Checked(from), Checked(to));
+
+    /// <summary>The first, 1 to 7.</summary>
+    public int From { get; }
+
+    /// <summary>The last, 1 to 7.</summary>
+    public int To { get; }
+
+    /// <summary>Every degree in order, from 1 to 7 of them.</summary>
+    public IEnumerable<int> Degrees =>
+        Enumerable.Range(From, (To - From + 7) % 7 + 1).Select(number => (number - 1) % 7 + 1);
+
+    private static int Checked(int degree)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(degree, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(degree, 7);
+        return degree;
+    }
 }

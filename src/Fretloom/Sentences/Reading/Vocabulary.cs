@@ -8,7 +8,7 @@ internal static class Vocabulary
 {
     // Words that are understood without standing in an example.
     private const string Understood =
-        "show instrument an my each all no per only just right handed number note hands players inversions adult's fingerings millimetres millimeters kind double flat sharp";
+        "show play instrument an my each all no per only just right handed number note hands players inversions adult's fingerings millimetres millimeters kind double flat sharp";
 
     // Those of claims, apart from the names of shapes.
     private const string Claimed =
@@ -17,6 +17,7 @@ internal static class Vocabulary
     private static readonly HashSet<string> Words = new(
         Phrases
             .All.SelectMany(kind => kind.Examples)
+            .Concat(PlayPhrases.All.SelectMany(kind => kind.Examples).Select(WithoutLetters))
             .Concat(Catalogue.Entries.SelectMany(entry => entry.OtherNames.Prepend(entry.Instrument.Name)))
             .SelectMany(phrase => phrase.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries))
             .SelectMany(word => word.Split('-').Append(word))
@@ -27,6 +28,10 @@ internal static class Vocabulary
             .Concat(Understood.Split(' ')),
         StringComparer.OrdinalIgnoreCase
     );
+
+    // The letters of the picking fingers stay free for chords.
+    private static string WithoutLetters(string phrase) =>
+        string.Join(' ', phrase.Split(' ', '-').Where(word => word.Length > 1));
 
     /// <summary>Whether a word is known, in any case.</summary>
     public static bool Knows(string word) => Words.Contains(word);

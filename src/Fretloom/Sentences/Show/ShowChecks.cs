@@ -82,6 +82,7 @@ internal static class ShowChecks
             ? null
             : Capo(draft, instrument)
                 ?? Strings(draft, instrument)
+                ?? Spots(draft, instrument)
                 ?? OnFrets(draft, instrument, FretsPhrase.Kind, "fret", draft.Sentence.Frets?.Last)
                 ?? OnFrets(draft, instrument, PositionPhrase.Kind, "position", draft.Voicing.Position);
 
@@ -111,6 +112,30 @@ internal static class ShowChecks
             )
             : null;
     }
+
+    private static Failure? Spots(ShowDraft draft, Instrument instrument)
+    {
+        var on = instrument.WithCapo(draft.Sentence.Capo ?? instrument.Capo);
+        foreach (var (subject, place) in draft.Subjects)
+        {
+            foreach (var spot in subject is Subject.GivenSpots given ? given.Spots : [])
+            {
+                if (!on.Has(spot))
+                {
+                    return Failure.At(place, WhyNot(on, spot));
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private static string WhyNot(Instrument instrument, Spot spot) =>
+        spot.String > instrument.Strings.Count
+            ? $"the {instrument} has {instrument.Strings.Count} strings; there is no spot {spot}"
+        : spot.Fret > instrument.LastFret
+            ? $"the {instrument} has {instrument.LastFret} frets{(instrument.Capo == 0 ? "" : " beyond the capo")}; there is no spot {spot}"
+        : $"string {spot.String} of the {instrument} begins at fret {instrument.String(spot.String).StartsAtFret}; there is no spot {spot}";
 
     private static Failure? OnFrets(ShowDraft draft, Instrument instrument, PhraseKind kind, string what, int? number)
     {

@@ -36,6 +36,9 @@ internal static class SubjectPhrase
         "scale",
         "chord",
         "chords",
+        "spot",
+        "spots",
+        "open",
     ];
 
     public static PhraseKind Kind { get; } =
@@ -53,6 +56,7 @@ internal static class SubjectPhrase
             "the added-sixth chords",
             "the seventh chords of the key",
             "the ninth chords",
+            "the seventh chords from I to IV",
             "the chord V7",
             "the chords I vi ii V7",
             "Bm7b5 and E7",
@@ -65,6 +69,8 @@ internal static class SubjectPhrase
             "every D",
             "every D, F and A",
             "the scale, 3 notes a string",
+            "the open strings",
+            "the spots 5:3 4:2 3:0",
             "the symmetries"
         );
 
@@ -103,7 +109,7 @@ internal static class SubjectPhrase
         {
             at.Skip();
             OfTheKey(at);
-            return (make(), null);
+            return make() is Subject.ChordsOfTheKey triads ? DegreesPhrase.Read(at, triads) : (make(), null);
         }
 
         if (FamilyAt(at) is { } family)
@@ -113,10 +119,12 @@ internal static class SubjectPhrase
                 ? null
                 : Failure.Expected($"'chords' after '{at.Previous.Text}'", at.Current, "chords");
             OfTheKey(at);
-            return (new Subject.ChordsOfTheKey(family), failure);
+            return failure is null ? DegreesPhrase.Read(at, new Subject.ChordsOfTheKey(family)) : (null, failure);
         }
 
-        return at.Accept("notes") ? ReadNotes(at)
+        return at.AcceptAny("spot", "spots") ? SpotList.Read(at)
+            : at.Accept("open", "strings") ? (new Subject.TheOpenStrings(), null)
+            : at.Accept("notes") ? ReadNotes(at)
             : at.AcceptAny("chord", "chords") ? ReadNamedChords(at)
             : ReadScaleOrChords(at, hasArticle);
     }

@@ -1,6 +1,4 @@
-using Fretloom.Theory;
-
-namespace Fretloom.Lessons;
+namespace Fretloom.Theory;
 
 /// <summary>In which order the twelve keys of a lesson follow each other.</summary>
 public enum KeyOrder

@@ -1,0 +1,35 @@
+using Fretloom.Exercises;
+using Fretloom.Sentences;
+
+namespace Fretloom.Exhibits;
+
+/// <summary>A play sentence as text, read and worked out in one step.</summary>
+public static class PlayQuestion
+{
+    /// <summary>Reads a sentence and works it out.</summary>
+    /// <param name="text">The sentence; <c>play</c> and the full stop may be left out.</param>
+    /// <param name="defaults">What to use where it says nothing.</param>
+    /// <returns>The exercise, or the first error with its place; at column 1 when it is about something the sentence does not say.</returns>
+    public static SentenceResult<Exercise> Answer(string text, ShowDefaults defaults)
+    {
+        ArgumentNullException.ThrowIfNull(defaults);
+        var read = PlayParser.Parse(text, defaults.Instrument);
+        if (!read.IsRead)
+        {
+            return SentenceResult<Exercise>.Wrong(read.Errors[0]);
+        }
+
+        var resolution = PlayResolver.Resolve(read.Value, defaults);
+        return resolution.IsPlayed
+            ? SentenceResult<Exercise>.Read(resolution.Exercise)
+            : SentenceResult<Exercise>.Wrong(ErrorAt(text, resolution.Error));
+    }
+
+    private static SentenceError ErrorAt(string text, PlayError error)
+    {
+        var place =
+            (error.Played is { } played ? PlayParser.PlaceOf(text, played) : null)
+            ?? (error.Shown is { } shown ? PlayParser.PlaceOf(text, shown) : null);
+        return new SentenceError(place?.Column ?? 1, place?.Length ?? 0, error.Message);
+    }
+}

@@ -1,0 +1,62 @@
+using Fretloom.Exercises;
+using Fretloom.Sentences;
+
+namespace Fretloom.Exhibits.Playing;
+
+/// <summary>How long things are.</summary>
+internal static class Rhythm
+{
+    /// <summary>The value that is meant when none is said; null for chords that fill a bar each.</summary>
+    public static NoteValue? UsualValue(Subject subject, bool isBlock) =>
+        subject switch
+        {
+            Subject.TheOpenStrings => NoteValue.Wholes,
+            Subject.TheThirds => NoteValue.Quarters,
+            _ when isBlock => null,
+            _ => NoteValue.Eighths,
+        };
+
+    /// <summary>The length of a value.</summary>
+    public static Beats LengthOf(NoteValue value) =>
+        value switch
+        {
+            NoteValue.Wholes => Beats.Of(1, 1),
+            NoteValue.Halves => Beats.Of(1, 2),
+            NoteValue.Quarters => Beats.Of(1, 4),
+            NoteValue.Triplets => Beats.Of(1, 12),
+            NoteValue.Sixteenths => Beats.Of(1, 16),
+            _ => Beats.Of(1, 8),
+        };
+
+    /// <summary>Whether rhythm, metre and strokes go together; null when they do.</summary>
+    public static PlayError? WhyNot(PlaySentence complete)
+    {
+        var metre = complete.Metre!.Value;
+        var eighths = metre.Bar / Beats.Of(1, 8);
+        return complete.Value is NoteValue.Triplets or NoteValue.SwingEighths && metre.IsCompound
+                ? new(
+                    $"in {metre} a beat falls into three eighths as it is; write 'in eighths', or take 4/4 or 3/4",
+                    Played: PlayPhrase.Values
+                )
+            : complete.Strum is { } strum && strum.Length > eighths
+                ? new($"a bar of {metre} has {eighths} eighths, and the strum pattern takes {strum.Length}", Played: PlayPhrase.Strum)
+            : null;
+    }
+
+    /// <summary>
+    /// How long a chord that takes so much time lasts in all: a whole number of beats that divides the bar, or whole bars, so that
+    /// chords of one length begin at the same places of every bar.
+    /// </summary>
+    public static Beats Rounded(Beats length, Metre metre)
+    {
+        for (var beats = 1; beats <= metre.BeatsPerBar; beats++)
+        {
+            if (metre.BeatsPerBar % beats == 0 && metre.Beat * beats >= length)
+            {
+                return metre.Beat * beats;
+            }
+        }
+
+        return metre.Bar * ((length + metre.Bar - Beats.FromTicks(1)) / metre.Bar);
+    }
+}

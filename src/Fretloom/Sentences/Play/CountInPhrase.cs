@@ -1,0 +1,62 @@
+using Fretloom.Sentences.Reading;
+
+namespace Fretloom.Sentences.Play;
+
+/// <summary><c>with a count-in</c>, <c>with a count-in of two bars</c>, <c>without a count-in</c>.</summary>
+internal static class CountInPhrase
+{
+    private const int MostBars = 4;
+
+    public static PlayPhraseKind Kind { get; } =
+        new(
+            "the count-in",
+            PlayPhrase.CountIn,
+            at => at.Current.IsAny("with", "without", "no") && NameLength(at, Lead(at)) > 0,
+            Read,
+            "with a count-in",
+            "with a count-in of two bars",
+            "with two bars' count-in",
+            "without a count-in"
+        );
+
+    // With a, with two bars', without a, no.
+    private static int Lead(Cursor at)
+    {
+        var lead = at.Peek(1).IsAny("a", "the") ? 2 : 1;
+        var isCounted = Numbers.Cardinal(at.Peek(lead)) is not null || at.Peek(lead).Is("bar's");
+        var bars = lead + (Numbers.Cardinal(at.Peek(lead)) is null ? 0 : 1);
+        return isCounted && at.Peek(bars).IsAny("bar", "bars", "bar's", "bars'", "measure", "measures") ? bars + 1 : lead;
+    }
+
+    private static int NameLength(Cursor at, int ahead) =>
+        at.Peek(ahead).IsAny("count-in", "countin") ? 1
+        : at.Peek(ahead).Is("count") && at.Peek(ahead + 1).Is("in") ? 2
+        : 0;
+
+    private static Failure? Read(Cursor at, PlayDraft draft)
+    {
+        var isWith = at.Is("with");
+        var lead = Lead(at);
+        var (bars, place) = (1, at.Current);
+        for (var ahead = 1; ahead < lead; ahead++)
+        {
+            (bars, place) = Numbers.Cardinal(at.Peek(ahead)) is { } number ? (number, at.Peek(ahead)) : (bars, place);
+        }
+
+        at.Skip(lead + NameLength(at, lead));
+        if (isWith && at.Is("of") && Numbers.Cardinal(at.Peek(1)) is { } said)
+        {
+            (bars, place) = (said, at.Peek(1));
+            at.Skip(2);
+            if (!at.AcceptAny("bar", "bars", "measure", "measures"))
+            {
+                return Failure.Expected($"'bars' after '{place.Text}'", at.Current, "bars", "bar");
+            }
+        }
+
+        draft.Sentence = draft.Sentence with { CountInBars = isWith ? bars : 0 };
+        return !isWith || bars is >= 1 and <= MostBars
+            ? null
+            : Failure.At(place, $"a count-in is 1 to {MostBars} bars, found {Failure.Shown(place)}");
+    }
+}

@@ -1,0 +1,102 @@
+using Fretloom.Exercises;
+using Fretloom.Sentences.Reading;
+
+namespace Fretloom.Sentences.Play;
+
+/// <summary><c>picked p-i-m-a</c>, <c>picked down-up</c>: the picking hand.</summary>
+internal static class PickingPhrase
+{
+    private const int Most = 24;
+
+    private static readonly (string Word, Picked Picked)[] Signs =
+    [
+        ("p", Picked.Thumb),
+        ("i", Picked.Index),
+        ("m", Picked.Middle),
+        ("a", Picked.Ring),
+        ("down", Picked.Down),
+        ("up", Picked.Up),
+        ("thumb", Picked.Thumb),
+        ("index", Picked.Index),
+        ("middle", Picked.Middle),
+        ("ring", Picked.Ring),
+    ];
+
+    public static PlayPhraseKind Kind { get; } =
+        new(
+            "the picking",
+            PlayPhrase.Picking,
+            at => at.Current.IsAny("picked", "pick", "plucked", "fingerpicked") || (at.Is("with") && at.Peek(1).Is("alternate")),
+            Read,
+            "picked p-i-m-a",
+            "picked p i m a m i",
+            "plucked p-i-m",
+            "picked down-up",
+            "with alternate strokes"
+        );
+
+    /// <summary>The words of a picking.</summary>
+    public static string WordsOf(ValueList<Picked> picking) =>
+        "picked " + string.Join('-', picking.Select(one => Array.Find(Signs, sign => sign.Picked == one).Word));
+
+    private static Failure? Read(Cursor at, PlayDraft draft)
+    {
+        if (at.Accept("with"))
+        {
+            at.Skip();
+            draft.Sentence = draft.Sentence with { Picking = [Picked.Down, Picked.Up] };
+            return at.AcceptAny("strokes", "picking")
+                ? null
+                : Failure.Expected("'strokes' after 'alternate'", at.Current, "strokes", "picking");
+        }
+
+        at.Skip();
+        at.AcceptAny("with", "by");
+        var first = at.Current;
+        var picking = new List<Picked>();
+        while (Of(at.Current) is { } more)
+        {
+            picking.AddRange(more);
+            at.Skip();
+        }
+
+        if (picking.Count == 0)
+        {
+            return Failure.Expected(
+                "fingers such as 'p-i-m-a' (p thumb, i index, m middle, a ring) or strokes such as 'down-up'",
+                first,
+                "down",
+                "up",
+                "thumb"
+            );
+        }
+
+        if (picking.Count > Most)
+        {
+            return Failure.At(first, at.Previous, $"a picking has at most {Most} notes before it comes again, found {picking.Count}");
+        }
+
+        draft.Sentence = draft.Sentence with { Picking = picking.ToValueList() };
+        return Mixed(picking)
+            ? Failure.At(first, at.Previous, "strokes of a pick and fingers of the picking hand do not go together; write one or the other")
+            : null;
+    }
+
+    private static bool Mixed(List<Picked> picking) =>
+        picking.Exists(one => one <= Picked.Up) && picking.Exists(one => one > Picked.Up);
+
+    private static Picked[]? Of(Token token)
+    {
+        if (token.Kind != TokenKind.Word)
+        {
+            return null;
+        }
+
+        var words = token.Text.Split('-');
+        var found = Array.ConvertAll(
+            words,
+            word => Array.FindIndex(Signs, sign => sign.Word.Equals(word, StringComparison.OrdinalIgnoreCase))
+        );
+        return Array.Exists(found, at => at < 0) ? null : Array.ConvertAll(found, at => Signs[at].Picked);
+    }
+}

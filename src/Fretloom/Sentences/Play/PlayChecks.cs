@@ -1,0 +1,96 @@
+using Fretloom.Neck;
+using Fretloom.Sentences.Reading;
+using Fretloom.Sentences.Show;
+
+namespace Fretloom.Sentences.Play;
+
+/// <summary>What can be said of a play sentence only when all of it is known.</summary>
+internal static class PlayChecks
+{
+    public const string WhatToPlay = "what to play, such as 'the scale' or 'the seventh chords'";
+
+    /// <summary>Completes the sentence; the first thing that does not fit together, or null.</summary>
+    public static Failure? First(PlayDraft draft, Instrument? unsaid, Token end)
+    {
+        if (draft.Material.Subjects.Count == 0)
+        {
+            return Failure.Expected(WhatToPlay, end);
+        }
+
+        if ((ShowChecks.First(draft.Material, unsaid, end) ?? Subjects(draft)) is { } failure)
+        {
+            return failure;
+        }
+
+        draft.Sentence = draft.Sentence with { Material = draft.Material.Sentence };
+        return AgainstEachOther(draft);
+    }
+
+    private static Failure? Subjects(PlayDraft draft)
+    {
+        for (var at = 0; at < draft.Material.Subjects.Count; at++)
+        {
+            var (subject, place) = draft.Material.Subjects[at];
+            if (subject is Subject.TheLandmarks or Subject.TheSymmetries)
+            {
+                return Failure.At(place, $"{subject} can be shown, not played; name a scale, chords, notes or spots");
+            }
+
+            var first = draft.Material.Subjects[0].Subject;
+            if (at > 0 && !(IsChords(subject) && IsChords(first)) && !(subject is Subject.EveryNote && first is Subject.EveryNote))
+            {
+                return Failure.At(place, "one thing is played at a time; write another exercise for it");
+            }
+        }
+
+        return null;
+    }
+
+    private static bool IsChords(Subject subject) =>
+        subject is Subject.ChordsOfTheKey or Subject.ChordsByNumeral or Subject.ChordsBySymbol;
+
+    private static Failure? AgainstEachOther(PlayDraft draft)
+    {
+        var sentence = draft.Sentence;
+        var subject = sentence.Material.Subjects[0];
+        var isChords = IsChords(subject);
+        Failure? Only(bool isSaid, bool suits, PlayPhrase part, string message) =>
+            isSaid && !suits ? Failure.At(draft.PlaceOf(part)!.Value, message) : null;
+
+        return Only(sentence.Strum is not null, isChords && sentence.IsBlock != false, PlayPhrase.Strum, "a strum pattern goes with chords that are held")
+            ?? Only(
+                sentence.IsBlock is not null,
+                isChords || subject is Subject.TheThirds,
+                PlayPhrase.Sounding,
+                "only chords and thirds are played as block chords or as arpeggios"
+            )
+            ?? Only(
+                sentence.Through is not null,
+                subject is Subject.ChordsOfTheKey,
+                PlayPhrase.Through,
+                "the order of the chords goes with 'the triads', 'the sixth chords', 'the seventh chords' or 'the ninth chords'"
+            )
+            ?? Only(
+                sentence.Grouping is not null,
+                !isChords && subject is not (Subject.GivenSpots or Subject.TheOpenStrings or Subject.TheThirds),
+                PlayPhrase.Grouping,
+                "broken thirds and groups are made of a scale or of single notes"
+            )
+            ?? Only(
+                sentence.EveryKey is not null,
+                subject is not (Subject.GivenSpots or Subject.TheOpenStrings or Subject.EveryNote or Subject.ChordsBySymbol)
+                    && !IsNamedScale(subject),
+                PlayPhrase.Keys,
+                "every key is gone through with what belongs to a key: 'the scale', 'the triads', 'the chords I IV V7', 'the thirds'"
+            )
+            ?? Only(
+                sentence.IsForTuning,
+                subject is Subject.TheOpenStrings,
+                PlayPhrase.Tuning,
+                "'for tuning' goes with 'the open strings'"
+            );
+    }
+
+    private static bool IsNamedScale(Subject subject) =>
+        subject is Subject.NotesOfScale or Subject.ScaleShapes { Scale: not null };
+}

@@ -1,0 +1,147 @@
+using Fretloom.Exercises;
+using Fretloom.Sentences.Reading;
+
+namespace Fretloom.Sentences.Play;
+
+/// <summary><c>at 72</c>, <c>from 60 to 96 in steps of 6</c>.</summary>
+internal static class TempoPhrase
+{
+    private const int UsualStep = 6;
+
+    public static PlayPhraseKind Kind { get; } =
+        new(
+            "the tempo",
+            PlayPhrase.Tempo,
+            at =>
+                at.Is("at")
+                || at.Is("tempo")
+                || (at.Is("from") && Numbers.Cardinal(at.Peek(1)) is not null && at.Peek(2).Is("to")),
+            Read,
+            "at 72",
+            "at 72 beats a minute",
+            "at 96 bpm",
+            "from 60 to 96 in steps of 6",
+            "from 60 to 96 by 6"
+        );
+
+    private static Failure? Read(Cursor at, PlayDraft draft)
+    {
+        var isLadder = at.Is("from");
+        at.Skip();
+        at.Accept("a", "tempo", "of");
+        var first = at.Current;
+        if (ReadTempo(at, out var slow) is { } failure)
+        {
+            return failure;
+        }
+
+        return isLadder ? ReadLadder(at, draft, first, slow) : Single(at, draft, slow);
+    }
+
+    private static Failure? Single(Cursor at, PlayDraft draft, Tempo tempo)
+    {
+        Unit(at);
+        draft.Sentence = draft.Sentence with { Tempo = new TempoLadder(tempo) };
+        return null;
+    }
+
+    private static Failure? ReadLadder(Cursor at, PlayDraft draft, Token first, Tempo slow)
+    {
+        at.Accept("to");
+        if (ReadTempo(at, out var fast) is { } failure)
+        {
+            return failure;
+        }
+
+        var last = at.Previous;
+        Unit(at);
+        var skip = at.Current.Kind == TokenKind.Comma ? 1 : 0;
+        var isStepped =
+            (at.Peek(skip).Is("in") && at.Peek(skip + 1).IsAny("steps", "step"))
+            || (at.Peek(skip).Is("by") && Numbers.Cardinal(at.Peek(skip + 1)) is not null);
+        if (!isStepped)
+        {
+            return Failure.At(
+                last,
+                $"expected how the tempo rises, such as 'in steps of {UsualStep}', after '{last.Text}'",
+                Edit.Of(last, $"{last.Text} in steps of {UsualStep}")
+            );
+        }
+
+        at.Skip(skip + (at.Peek(skip).Is("by") ? 1 : 2));
+        at.Accept("of");
+        var token = at.Current;
+        if (Numbers.Cardinal(token) is not { } step)
+        {
+            return Failure.Expected("a number of beats a minute such as '6'", token);
+        }
+
+        at.Skip();
+        return Ladder(draft, (first, last), (slow, fast), (step, token));
+    }
+
+    private static Failure? Ladder(
+        PlayDraft draft,
+        (Token First, Token Last) place,
+        (Tempo Slow, Tempo Fast) ends,
+        (int Count, Token Place) step
+    )
+    {
+        var rise = ends.Fast.BeatsPerMinute - ends.Slow.BeatsPerMinute;
+        if (rise < 0)
+        {
+            return Failure.At(
+                place.First,
+                place.Last,
+                $"a tempo ladder rises, and {ends.Slow} to {ends.Fast} falls",
+                Edit.Of(place.First, place.Last, $"{ends.Fast} to {ends.Slow}")
+            );
+        }
+
+        if (step.Count < 1 || rise / step.Count >= TempoLadder.MostRungs)
+        {
+            return Failure.At(
+                step.Place,
+                $"a ladder rises by at least 1 and has at most {TempoLadder.MostRungs} rungs, found steps of {Failure.Shown(step.Place)}",
+                Edit.Of(step.Place, $"{UsualStep}")
+            );
+        }
+
+        draft.Sentence = draft.Sentence with { Tempo = new TempoLadder(ends.Slow, ends.Fast, step.Count) };
+        return null;
+    }
+
+    private static Failure? ReadTempo(Cursor at, out Tempo tempo)
+    {
+        tempo = default;
+        var token = at.Current;
+        if (Numbers.Cardinal(token) is not { } number)
+        {
+            return Failure.Expected("a tempo such as '72', in beats a minute", token);
+        }
+
+        at.Skip();
+        if (number is < Tempo.Slowest or > Tempo.Fastest)
+        {
+            return Failure.At(
+                token,
+                $"a tempo is {Tempo.Slowest} to {Tempo.Fastest} beats a minute, found {Failure.Shown(token)}",
+                Edit.Of(token, number < Tempo.Slowest ? $"{Tempo.Slowest}" : $"{Tempo.Fastest}")
+            );
+        }
+
+        tempo = new Tempo(number);
+        return null;
+    }
+
+    // Bpm; beats a minute; beats per minute.
+    private static void Unit(Cursor at)
+    {
+        if (at.Accept("bpm") || !at.Is("beats"))
+        {
+            return;
+        }
+
+        at.Skip(at.Peek(1).IsAny("a", "per") && at.Peek(2).Is("minute") ? 3 : 1);
+    }
+}

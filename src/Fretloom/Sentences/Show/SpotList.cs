@@ -1,0 +1,31 @@
+using Fretloom.Neck;
+using Fretloom.Sentences.Reading;
+
+namespace Fretloom.Sentences.Show;
+
+/// <summary>Spots by string and fret, between spaces, commas and <c>and</c>: <c>5:3 4:2 3:0</c>.</summary>
+internal static class SpotList
+{
+    /// <summary>Reads the spots from here on.</summary>
+    public static (Subject? Subject, Failure? Failure) Read(Cursor at)
+    {
+        var spots = new List<Spot>();
+        for (var skip = 0; Spot.TryParse(at.Peek(skip).Text, out var spot); skip = Separators(at))
+        {
+            spots.Add(spot);
+            at.Skip(skip + 1);
+        }
+
+        return spots.Count == 0 || LooksLikeSpot(at.Current)
+            ? (null, Failure.Expected("a spot by string and fret, such as '5:3' for string 5, fret 3", at.Current))
+            : (new Subject.GivenSpots(spots.ToValueList()), null);
+    }
+
+    private static bool LooksLikeSpot(Token token) => token.Kind == TokenKind.Word && token.Text.Contains(':', StringComparison.Ordinal);
+
+    private static int Separators(Cursor at)
+    {
+        var skip = at.Current.Kind == TokenKind.Comma ? 1 : 0;
+        return skip + (at.Peek(skip).Is("and") ? 1 : 0);
+    }
+}
