@@ -1,0 +1,25 @@
+namespace Fretloom.Scores.Sound;
+
+/// <summary>How the strings of an instrument sound. All figures are set by ear, without source.</summary>
+/// <param name="RingsAtE2">Seconds in which a string of 82.4 Hz falls by 60 dB.</param>
+/// <param name="Brightness">How much of the pluck's hiss stays, above 0 to 1.</param>
+/// <param name="PluckedAt">Where the string is plucked, as a share of its length from the bridge.</param>
+/// <param name="BodyHz">The lowest resonance of the body.</param>
+internal sealed record StringVoice(double RingsAtE2, double Brightness, double PluckedAt, double BodyHz)
+{
+    private const double E2 = 82.41;
+
+    /// <summary>The loudness of one string, as root mean square at the pluck.</summary>
+    public double Loudness => 0.12;
+
+    /// <summary>The voice that fits a scale length: short strings ring shorter, and small bodies resonate higher.</summary>
+    /// <param name="scaleLengthMm">Nut to bridge.</param>
+    public static StringVoice For(double scaleLengthMm)
+    {
+        var size = scaleLengthMm / 648;
+        return new(5 * Math.Min(1.5, size), 0.55, 0.17, 100 / size);
+    }
+
+    /// <summary>Seconds in which a string falls by 60 dB; high strings ring shorter.</summary>
+    public double T60(double hz) => RingsAtE2 * Math.Pow(E2 / hz, 0.4);
+}
