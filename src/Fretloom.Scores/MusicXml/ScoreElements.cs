@@ -1,0 +1,263 @@
+using Fretloom.Exercises;
+using Fretloom.Exercises.Notation;
+using Fretloom.Theory;
+
+namespace Fretloom.Scores.MusicXml;
+
+/// <summary>Writes the score: its head, then bar by bar.</summary>
+internal sealed class ScoreElements(Elements xml, Exercise exercise)
+{
+    private readonly StaffClef _clef = StaffClef.For(exercise.Instrument);
+    private readonly HarmonyElements _harmony = new(xml, exercise.Instrument);
+
+    /// <summary>Writes it.</summary>
+    public void Write() =>
+        xml.Within(
+            "score-partwise",
+            () =>
+            {
+                xml.Leaf("movement-title", exercise.Name);
+                xml.Within("identification", () => xml.Within("encoding", () => xml.Leaf("software", "Fretloom")));
+                xml.Within(
+                    "part-list",
+                    () => xml.Within("score-part", () => xml.Leaf("part-name", exercise.Instrument.Name), ("id", "P1"))
+                );
+                xml.Within("part", Bars, ("id", "P1"));
+            },
+            ("version", "4.0")
+        );
+
+    private void Bars()
+    {
+        var bars = BarWriter.Write(exercise);
+        var notes = new NoteElements(xml, exercise.Instrument);
+        foreach (var bar in bars)
+        {
+            xml.Within(
+                "measure",
+                () =>
+                {
+                    Opening(bar, isFirst: bar.Number == 1);
+                    Staff(bar, notes);
+                    Closing(bar, bars.Count);
+                },
+                ("number", bar.Number)
+            );
+        }
+    }
+
+    private void Opening(WrittenBar bar, bool isFirst)
+    {
+        var section = exercise.Sections.FirstOrDefault(section => section.At == bar.At);
+        if (isFirst && exercise.Passes.Count > 1)
+        {
+            xml.Within(
+                "barline",
+                () =>
+                {
+                    xml.Leaf("bar-style", "heavy-light");
+                    xml.Empty("repeat", ("direction", "forward"));
+                },
+                ("location", "left")
+            );
+        }
+
+        if (isFirst || section is not null)
+        {
+            xml.Within("attributes", () => Attributes(section ?? exercise.Sections[0], isFirst));
+        }
+
+        if (isFirst)
+        {
+            Tempo();
+        }
+
+        if (section?.Heading is { } heading)
+        {
+            Direction("above", () => xml.Leaf("rehearsal", heading));
+        }
+    }
+
+    private void Attributes(Section section, bool isFirst)
+    {
+        if (isFirst)
+        {
+            xml.Leaf("divisions", Beats.TicksPerQuarter);
+        }
+
+        xml.Within(
+            "key",
+            () =>
+            {
+                xml.Leaf("fifths", KeySignature.Of(section.Key));
+                xml.Leaf("mode", section.Key.Kind.IsMinor ? "minor" : "major");
+            }
+        );
+        if (!isFirst)
+        {
+            return;
+        }
+
+        xml.Within(
+            "time",
+            () =>
+            {
+                xml.Leaf("beats", exercise.Metre.Count);
+                xml.Leaf("beat-type", exercise.Metre.Unit);
+            }
+        );
+        xml.Leaf("staves", 2);
+        _clef.Write(xml);
+        TabStaff();
+    }
+
+    private void TabStaff()
+    {
+        var strings = exercise.Instrument.Strings;
+        xml.Within(
+            "clef",
+            () =>
+            {
+                xml.Leaf("sign", "TAB");
+                xml.Leaf("line", (strings.Count + 1) / 2 + (strings.Count > 4 ? 2 : 1));
+            },
+            ("number", 2)
+        );
+        xml.Within(
+            "staff-details",
+            () =>
+            {
+                xml.Leaf("staff-lines", strings.Count);
+                for (var line = 1; line <= strings.Count; line++)
+                {
+                    var open = strings[strings.Count - line].Open;
+                    xml.Within(
+                        "staff-tuning",
+                        () =>
+                        {
+                            xml.Leaf("tuning-step", open.Name.Step);
+                            if (open.Name.Alteration != 0)
+                            {
+                                xml.Leaf("tuning-alter", open.Name.Alteration);
+                            }
+
+                            xml.Leaf("tuning-octave", open.Octave);
+                        },
+                        ("line", line)
+                    );
+                }
+
+                if (exercise.Instrument.Capo > 0)
+                {
+                    xml.Leaf("capo", exercise.Instrument.Capo);
+                }
+            },
+            ("number", 2)
+        );
+    }
+
+    private void Tempo()
+    {
+        var (first, last) = (exercise.Passes[0], exercise.Passes[^1]);
+        xml.Within(
+            "direction",
+            () =>
+            {
+                xml.Within(
+                    "direction-type",
+                    () =>
+                        xml.Within(
+                            "metronome",
+                            () =>
+                            {
+                                xml.Leaf("beat-unit", "quarter");
+                                if (exercise.Metre.IsCompound)
+                                {
+                                    xml.Empty("beat-unit-dot");
+                                }
+
+                                xml.Leaf("per-minute", first);
+                            }
+                        )
+                );
+                xml.Leaf("staff", 1);
+                xml.Empty("sound", ("tempo", first.QuartersPerMinute(exercise.Metre)));
+            },
+            ("placement", "above")
+        );
+        var words = new[]
+        {
+            exercise.IsSwung ? "swing" : null,
+            first == last ? null : "to " + last,
+            exercise.Passes.Count > 1 ? $"{exercise.Passes.Count} times" : null,
+            exercise.Touch == Touching.Sustained ? "let ring" : null,
+            exercise.Touch == Touching.Short ? "short" : null,
+        };
+        var text = string.Join(", ", words.OfType<string>());
+        if (text.Length > 0)
+        {
+            Direction("above", () => xml.Leaf("words", text));
+        }
+    }
+
+    private void Direction(string placement, Action type) =>
+        xml.Within(
+            "direction",
+            () =>
+            {
+                xml.Within("direction-type", type);
+                xml.Leaf("staff", 1);
+            },
+            ("placement", placement)
+        );
+
+    private void Staff(WrittenBar bar, NoteElements notes)
+    {
+        notes.BeginBar(SectionAt(bar).Key);
+        foreach (var figure in bar.Figures)
+        {
+            foreach (var chord in exercise.Chords.Where(chord => chord.At == figure.At && !figure.IsTiedBack))
+            {
+                _harmony.Write(chord);
+            }
+
+            foreach (var words in exercise.Directions.Where(words => words.At == figure.At))
+            {
+                Direction("below", () => xml.Leaf("words", words.Text));
+            }
+
+            notes.Notation(figure, bar);
+        }
+
+        xml.Within("backup", () => xml.Leaf("duration", exercise.Metre.Bar.Ticks));
+        foreach (var figure in bar.Figures)
+        {
+            notes.Tablature(figure, bar);
+        }
+    }
+
+    private Section SectionAt(WrittenBar bar) => exercise.Sections.Last(section => section.At <= bar.At);
+
+    private void Closing(WrittenBar bar, int bars)
+    {
+        var isLast = bar.Number == bars;
+        var changes = exercise.Sections.Any(section => section.At == bar.At + exercise.Metre.Bar);
+        if (!isLast && !changes)
+        {
+            return;
+        }
+
+        xml.Within(
+            "barline",
+            () =>
+            {
+                xml.Leaf("bar-style", isLast ? "light-heavy" : "light-light");
+                if (isLast && exercise.Passes.Count > 1)
+                {
+                    xml.Empty("repeat", ("direction", "backward"), ("times", exercise.Passes.Count));
+                }
+            },
+            ("location", "right")
+        );
+    }
+}
