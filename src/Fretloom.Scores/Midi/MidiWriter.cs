@@ -114,7 +114,9 @@ public static class MidiWriter
                 var next = at + 1 < notes.Count ? Tick(notes[at + 1].At) : long.MaxValue;
                 var end = Math.Max(start + 1, Math.Min(next, Tick(notes[at].At + notes[at].Length)));
                 var velocity = notes[at].IsAccented ? Accented : Plain;
-                events.Add((start, true, new NoteEvent(start, channel, MidiCommandCode.NoteOn, same.Key.Midi, velocity)));
+                events.Add(
+                    (start, true, new NoteEvent(start, channel, MidiCommandCode.NoteOn, same.Key.Midi, velocity))
+                );
                 events.Add((end, false, new NoteEvent(end, channel, MidiCommandCode.NoteOff, same.Key.Midi, 0)));
             }
         }

@@ -102,7 +102,11 @@ internal sealed class HarmonyElements(Elements xml, Instrument instrument)
 
     private void Frame(Shape shape)
     {
-        var pressed = shape.Spots.Where(spot => !instrument.IsOpen(spot)).Select(spot => spot.Fret).DefaultIfEmpty(1).ToList();
+        var pressed = shape
+            .Spots.Where(spot => !instrument.IsOpen(spot))
+            .Select(spot => spot.Fret)
+            .DefaultIfEmpty(1)
+            .ToList();
         var first = pressed.Max() <= LeastFrets ? 1 : pressed.Min();
         xml.Within(
             "frame",

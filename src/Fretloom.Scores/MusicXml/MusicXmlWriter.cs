@@ -21,7 +21,12 @@ public static class MusicXmlWriter
     {
         ArgumentNullException.ThrowIfNull(exercise);
         var text = new StringBuilder();
-        using (var writer = XmlWriter.Create(new Utf8Text(text), new XmlWriterSettings { Indent = true, NewLineChars = "\n" }))
+        using (
+            var writer = XmlWriter.Create(
+                new Utf8Text(text),
+                new XmlWriterSettings { Indent = true, NewLineChars = "\n" }
+            )
+        )
         {
             writer.WriteStartDocument();
             writer.WriteDocType(

@@ -101,7 +101,7 @@ internal sealed class PluckedString
         }
 
         var power = _loop.Average(sample => (sample - mean) * (sample - mean));
-        var scale = voice.Loudness / Math.Sqrt(power);
+        var scale = StringVoice.Loudness / Math.Sqrt(power);
         for (var at = 0; at < raw.Length; at++)
         {
             _loop[at] = (_loop[at] - mean) * scale;

@@ -57,7 +57,9 @@ public static class SoundRenderer
     {
         var exercise = performance.Exercise;
         var voice = StringVoice.For(exercise.Instrument.ScaleLengthMm);
-        var strings = performance.Notes.Where(note => !options.Muted.Contains(note.Spot.String)).GroupBy(note => (note.Spot.String, IsPartner(exercise, note)));
+        var strings = performance
+            .Notes.Where(note => !options.Muted.Contains(note.Spot.String))
+            .GroupBy(note => (note.Spot.String, IsPartner(exercise, note)));
         var dry = new float[sound.Length];
         var done = 0;
         foreach (var line in strings)
@@ -118,7 +120,9 @@ public static class SoundRenderer
             for (var at = side; at < dry.Length; at += 2)
             {
                 var sample = dry[at];
-                sound[at] += (float)(0.75 * sample + 0.6 * air.Next(sample) + 0.5 * top.Next(sample) + 0.3 * back.Next(sample));
+                sound[at] += (float)(
+                    0.75 * sample + 0.6 * air.Next(sample) + 0.5 * top.Next(sample) + 0.3 * back.Next(sample)
+                );
             }
         }
     }

@@ -7,10 +7,10 @@ namespace Fretloom.Scores.Sound;
 /// <param name="BodyHz">The lowest resonance of the body.</param>
 internal sealed record StringVoice(double RingsAtE2, double Brightness, double PluckedAt, double BodyHz)
 {
-    private const double E2 = 82.41;
-
     /// <summary>The loudness of one string, as root mean square at the pluck.</summary>
-    public double Loudness => 0.12;
+    public const double Loudness = 0.12;
+
+    private const double E2 = 82.41;
 
     /// <summary>The voice that fits a scale length: short strings ring shorter, and small bodies resonate higher.</summary>
     /// <param name="scaleLengthMm">Nut to bridge.</param>

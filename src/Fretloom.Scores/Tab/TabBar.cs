@@ -28,11 +28,31 @@ internal sealed class TabBar
         _unit = Unit(notes);
         _columns = Columns(notes, hasFingers);
         Opening = Heading(bar);
-        Strings = Enumerable.Range(1, exercise.Instrument.Strings.Count).Select(number => String(notes, number)).ToArray();
+        Strings = Enumerable
+            .Range(1, exercise.Instrument.Strings.Count)
+            .Select(number => String(notes, number))
+            .ToArray();
         Above = Words(exercise.Chords.Select(chord => (chord.At, Accidentals.Pretty(chord.Chord.ToString()))));
-        Beats = Words(Enumerable.Range(0, exercise.Metre.BeatsPerBar).Select(beat => (_begin + exercise.Metre.Beat * beat, (beat + 1).ToString(CultureInfo.InvariantCulture))));
+        Beats = Words(
+            Enumerable
+                .Range(0, exercise.Metre.BeatsPerBar)
+                .Select(beat =>
+                    (_begin + exercise.Metre.Beat * beat, (beat + 1).ToString(CultureInfo.InvariantCulture))
+                )
+        );
         Fingers = hasFingers
-            ? Words(notes.GroupBy(note => note.At).Select(chord => (chord.Key, string.Concat(chord.Where(note => note.Finger != Finger.None).Select(note => note.Finger.ToLabel())))))
+            ? Words(
+                notes
+                    .GroupBy(note => note.At)
+                    .Select(chord =>
+                        (
+                            chord.Key,
+                            string.Concat(
+                                chord.Where(note => note.Finger != Finger.None).Select(note => note.Finger.ToLabel())
+                            )
+                        )
+                    )
+            )
             : "";
     }
 
@@ -70,7 +90,10 @@ internal sealed class TabBar
     // The longest time that divides every beginning in the bar, at most an eighth of it or a beat.
     private Beats Unit(List<ExerciseNote> notes)
     {
-        var ticks = notes.Aggregate(_exercise.Metre.Beat.Ticks, (unit, note) => Divisor(unit, (note.At - _begin).Ticks));
+        var ticks = notes.Aggregate(
+            _exercise.Metre.Beat.Ticks,
+            (unit, note) => Divisor(unit, (note.At - _begin).Ticks)
+        );
         return Exercises.Beats.FromTicks(ticks);
     }
 

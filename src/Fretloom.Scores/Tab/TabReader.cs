@@ -1,3 +1,4 @@
+using System.Buffers;
 using Fretloom.Neck;
 
 namespace Fretloom.Scores.Tab;
@@ -9,6 +10,8 @@ namespace Fretloom.Scores.Tab;
 /// </remarks>
 public static class TabReader
 {
+    private static readonly SearchValues<char> Signs = SearchValues.Create("|-0123456789 \r");
+
     /// <summary>The chords and notes in order, each with the far string first.</summary>
     /// <exception cref="FormatException">A fret has more than two figures, or a system has more than 99 strings.</exception>
     public static ValueList<ValueList<Spot>> Read(string text)
@@ -35,7 +38,7 @@ public static class TabReader
     private static bool IsString(string line)
     {
         var bar = line.IndexOf('|', StringComparison.Ordinal);
-        return bar >= 0 && bar + 1 < line.Length && line.AsSpan(bar).IndexOfAnyExcept("|-0123456789 \r") < 0;
+        return bar >= 0 && bar + 1 < line.Length && line.AsSpan(bar).IndexOfAnyExcept(Signs) < 0;
     }
 
     private static IEnumerable<ValueList<Spot>> Chords(List<string> system)
@@ -67,7 +70,12 @@ public static class TabReader
     private static int? FretAt(string line, int column)
     {
         var begins = line.IndexOf('|', StringComparison.Ordinal);
-        if (column <= begins || column >= line.Length || !char.IsAsciiDigit(line[column]) || char.IsAsciiDigit(line[column - 1]))
+        if (
+            column <= begins
+            || column >= line.Length
+            || !char.IsAsciiDigit(line[column])
+            || char.IsAsciiDigit(line[column - 1])
+        )
         {
             return null;
         }

@@ -32,7 +32,11 @@ public static class TabText
         {
             var count = 1;
             var taken = labels[0].Length + 1 + bars[first].Width;
-            while (first + count < bars.Count && bars[first + count].Opening is null && taken + bars[first + count].Width <= width)
+            while (
+                first + count < bars.Count
+                && bars[first + count].Opening is null
+                && taken + bars[first + count].Width <= width
+            )
             {
                 taken += bars[first + count].Width;
                 count++;
@@ -67,7 +71,12 @@ public static class TabText
         }
 
         Line(text, indent, bars.ConvertAll(bar => bar.Beats), isKept: true);
-        Line(text, indent, bars.ConvertAll(bar => bar.Fingers), isKept: bars.Exists(bar => bar.Fingers.Trim().Length > 0));
+        Line(
+            text,
+            indent,
+            bars.ConvertAll(bar => bar.Fingers),
+            isKept: bars.Exists(bar => bar.Fingers.Trim().Length > 0)
+        );
     }
 
     private static void Line(StringBuilder text, string indent, List<string> parts, bool isKept)
@@ -82,7 +91,8 @@ public static class TabText
     {
         var rungs = exercise.Passes.Select(pass => pass.BeatsPerMinute).Distinct().ToList();
         var tempo = rungs.Count == 1 ? $"{rungs[0]}" : $"{rungs[0]} to {rungs[^1]}";
-        var times = exercise.Passes.Count == 1 ? "" : $", {exercise.Passes.Count.ToString(CultureInfo.InvariantCulture)} times";
+        var times =
+            exercise.Passes.Count == 1 ? "" : $", {exercise.Passes.Count.ToString(CultureInfo.InvariantCulture)} times";
         var swing = exercise.IsSwung ? ", swing" : "";
         var capo = exercise.Instrument.Capo > 0 ? $", capo {exercise.Instrument.Capo}" : "";
         return $"{exercise.Instrument.Name}{capo}, {Accidentals.Pretty(exercise.Key.ToString())}, {exercise.Metre}, {tempo} beats a minute{swing}{times}";

@@ -41,7 +41,10 @@ public readonly record struct Beats : IComparable<Beats>
         return ticks % unit == 0
             ? new Beats(ticks / unit)
             : throw new ArgumentException(
-                string.Create(CultureInfo.InvariantCulture, $"{count}/{unit} of a whole note is no whole number of ticks."),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{count}/{unit} of a whole note is no whole number of ticks."
+                ),
                 nameof(unit)
             );
     }

@@ -68,7 +68,12 @@ public sealed record Exercise
         var inBeat = (written % Metre.Beat).Quarters;
         var beat = written.Quarters - inBeat;
         var isMoved = IsSwung && !Metre.IsCompound;
-        return beat + (!isMoved ? inBeat : inBeat <= 0.5 ? inBeat * 4 / 3 : 2.0 / 3 + (inBeat - 0.5) * 2 / 3);
+        return beat
+            + (
+                !isMoved ? inBeat
+                : inBeat <= 0.5 ? inBeat * 4 / 3
+                : 2.0 / 3 + (inBeat - 0.5) * 2 / 3
+            );
     }
 }
 

@@ -14,7 +14,7 @@ public readonly record struct Metre
 
     /// <summary>Every metre there is: 2/4, 3/4, 4/4, 5/4, 6/8, 9/8 and 12/8.</summary>
     public static ValueList<Metre> All { get; } =
-        [new(2, 4), new(3, 4), new(4, 4), new(5, 4), new(6, 8), new(9, 8), new(12, 8)];
+    [new(2, 4), new(3, 4), new(4, 4), new(5, 4), new(6, 8), new(9, 8), new(12, 8)];
 
     /// <summary>The upper figure.</summary>
     public int Count => _countLess4 + 4;

@@ -49,6 +49,8 @@ internal static class Ways
             Grouping.Fours => [0, 1, 2, 3],
             _ => [0],
         };
-        return Enumerable.Range(0, Math.Max(0, count - group[^1])).SelectMany(first => group.Select(place => first + place));
+        return Enumerable
+            .Range(0, Math.Max(0, count - group[^1]))
+            .SelectMany(first => group.Select(place => first + place));
     }
 }

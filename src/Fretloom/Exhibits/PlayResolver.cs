@@ -40,7 +40,9 @@ public static class PlayResolver
         return exercise.Bars <= MostBars
             ? PlayResolution.Played(exercise)
             : PlayResolution.Refused(
-                new($"the exercise would have {exercise.Bars:N0} bars, and at most {MostBars} are written; ask for less, or for shorter notes")
+                new(
+                    $"the exercise would have {exercise.Bars:N0} bars, and at most {MostBars} are written; ask for less, or for shorter notes"
+                )
             );
     }
 

@@ -13,16 +13,17 @@ internal static class Beaming
         for (var first = 0; first < bar.Count; )
         {
             var count = 1;
-            while (
-                first + count < bar.Count && IsJoined(bar, first, first + count, metre)
-            )
+            while (first + count < bar.Count && IsJoined(bar, first, first + count, metre))
             {
                 count++;
             }
 
             for (var at = first; at < first + count; at++)
             {
-                yield return bar[at] with { Beams = count == 1 ? [] : Beams(bar, first, count, at) };
+                yield return bar[at] with
+                {
+                    Beams = count == 1 ? [] : Beams(bar, first, count, at),
+                };
             }
 
             first += count;

@@ -31,9 +31,7 @@ public readonly record struct WrittenValue(NoteType Type, bool IsDotted = false,
     /// <summary>Every value there is, the longest first.</summary>
     public static ValueList<WrittenValue> All { get; } =
         Enum.GetValues<NoteType>()
-            .SelectMany(type =>
-                new WrittenValue[] { new(type, true), new(type), new(type, IsTriplet: true) }
-            )
+            .SelectMany(type => new WrittenValue[] { new(type, true), new(type), new(type, IsTriplet: true) })
             .Where(value => value is not { Type: NoteType.ThirtySecond, IsDotted: true })
             .OrderByDescending(value => value.Length)
             .ToValueList();

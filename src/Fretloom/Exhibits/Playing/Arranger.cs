@@ -27,7 +27,9 @@ internal static class Arranger
             Name = ExerciseName.Of(complete),
             Player = player,
             Metre = metre,
-            Passes = complete.Tempo!.Rungs.SelectMany(rung => Enumerable.Repeat(rung, complete.Times ?? 1)).ToValueList(),
+            Passes = complete
+                .Tempo!.Rungs.SelectMany(rung => Enumerable.Repeat(rung, complete.Times ?? 1))
+                .ToValueList(),
             IsSwung = complete.Value == NoteValue.SwingEighths,
             Touch = complete.Touch ?? Touching.Plain,
             CountInBars = complete.CountInBars ?? 0,

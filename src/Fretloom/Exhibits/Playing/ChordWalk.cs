@@ -62,7 +62,9 @@ internal static class ChordWalk
     /// <summary>One shape for each step.</summary>
     public static IEnumerable<ShapeInHand> Choose(ValueList<Step> steps)
     {
-        var layers = steps.Select(step => step.Shapes.Select((shape, at) => new Place(shape, Own(shape, at))).ToArray()).ToArray();
+        var layers = steps
+            .Select(step => step.Shapes.Select((shape, at) => new Place(shape, Own(shape, at))).ToArray())
+            .ToArray();
         for (var at = 1; at < layers.Length; at++)
         {
             foreach (var place in layers[at])
@@ -73,7 +75,11 @@ internal static class ChordWalk
         }
 
         var chosen = new Stack<ShapeInHand>();
-        for (var place = layers.Length == 0 ? null : layers[^1].MinBy(last => last.Total); place is not null; place = place.Before)
+        for (
+            var place = layers.Length == 0 ? null : layers[^1].MinBy(last => last.Total);
+            place is not null;
+            place = place.Before
+        )
         {
             chosen.Push(place.Shape);
         }
@@ -111,7 +117,11 @@ internal static class ChordWalk
         };
 
     // Where inversions were asked for, each is a step of its own, root position first.
-    private static IEnumerable<Step> ByInversion(ShowSentence complete, ShapeSource.OfChord chord, List<ShapeInHand> shapes)
+    private static IEnumerable<Step> ByInversion(
+        ShowSentence complete,
+        ShapeSource.OfChord chord,
+        List<ShapeInHand> shapes
+    )
     {
         if (complete.Voicing.Inversions is not { Count: not 1 })
         {

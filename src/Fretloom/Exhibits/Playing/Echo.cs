@@ -17,7 +17,10 @@ internal static class Echo
                     note with
                     {
                         At = Moved(note.At),
-                        Length = note.At / unit == (note.End - Beats.FromTicks(1)) / unit ? note.Length : unit - note.At % unit,
+                        Length =
+                            note.At / unit == (note.End - Beats.FromTicks(1)) / unit
+                                ? note.Length
+                                : unit - note.At % unit,
                     }
                 )
                 .ToValueList(),

@@ -12,9 +12,16 @@ internal static class ExerciseName
     public static string Of(PlaySentence complete)
     {
         var material = complete.Material;
-        var what = ShowPrinter.List(material.Subjects.Select((subject, at) => SubjectPrinter.Print(subject, isFirst: at == 0)));
-        var count = material.Subjects[0] is Subject.ScaleShapes { NotesPerString: { } notes } ? $", {notes} notes a string" : "";
-        var key = complete.EveryKey is not null ? " in every key" : IsOfKey(material.Subjects[0]) ? $" in {material.Key}" : "";
+        var what = ShowPrinter.List(
+            material.Subjects.Select((subject, at) => SubjectPrinter.Print(subject, isFirst: at == 0))
+        );
+        var count = material.Subjects[0] is Subject.ScaleShapes { NotesPerString: { } notes }
+            ? $", {notes} notes a string"
+            : "";
+        var key =
+            complete.EveryKey is not null ? " in every key"
+            : IsOfKey(material.Subjects[0]) ? $" in {material.Key}"
+            : "";
         var way = complete.Grouping is { } grouping ? ", " + GroupingPhrase.WordsOf(grouping) : "";
         way += complete.Direct is { } direct ? ", " + DirectionPhrase.WordsOf(direct) : "";
         return Accidentals.Pretty(char.ToUpperInvariant(what[0]) + what[1..] + key + count + way);

@@ -20,7 +20,9 @@ internal static class Material
     {
         var home = complete.Material.Key!;
         var keys = complete.EveryKey is { } order ? TwelveKeys.From(home, order) : [home];
-        return IsChords(complete.Material.Subjects[0]) ? Chords(complete, player, keys) : Others(complete, player, keys);
+        return IsChords(complete.Material.Subjects[0])
+            ? Chords(complete, player, keys)
+            : Others(complete, player, keys);
     }
 
     private static bool IsChords(Subject subject) =>
@@ -82,9 +84,10 @@ internal static class Material
         {
             var material = complete.Material with { Key = key };
             var map = ShowResolver.MapOf(material);
-            var (groups, error) = material.Subjects[0] is Subject.TheThirds
-                ? Rows.Thirds(map, player)
-                : Row(Rows.Of(material, map, player));
+            var (groups, error) =
+                material.Subjects[0] is Subject.TheThirds
+                    ? Rows.Thirds(map, player)
+                    : Row(Rows.Of(material, map, player));
             if (error is not null)
             {
                 return ([], InKey(error, key, keys));

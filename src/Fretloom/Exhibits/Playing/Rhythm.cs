@@ -39,7 +39,10 @@ internal static class Rhythm
                     Played: PlayPhrase.Values
                 )
             : complete.Strum is { } strum && strum.Length > eighths
-                ? new($"a bar of {metre} has {eighths} eighths, and the strum pattern takes {strum.Length}", Played: PlayPhrase.Strum)
+                ? new(
+                    $"a bar of {metre} has {eighths} eighths, and the strum pattern takes {strum.Length}",
+                    Played: PlayPhrase.Strum
+                )
             : null;
     }
 

@@ -35,7 +35,10 @@ internal static class Rows
     {
         if (map.Strings.Count != 2)
         {
-            return ([], new("thirds are played on two strings; name them, such as 'on strings 3-2'", ShowPhrase.Strings));
+            return (
+                [],
+                new("thirds are played on two strings; name them, such as 'on strings 3-2'", ShowPhrase.Strings)
+            );
         }
 
         var groups = new List<PlayedGroup>();
@@ -76,7 +79,12 @@ internal static class Rows
     }
 
     // A scale that is laid out in no way is played in the lowest position of the frets, from tonic to tonic where it can be.
-    private static (PlayedGroup?, PlayError?) InFirstPlace(Scale scale, ShowSentence complete, NeckMap map, Player player)
+    private static (PlayedGroup?, PlayError?) InFirstPlace(
+        Scale scale,
+        ShowSentence complete,
+        NeckMap map,
+        Player player
+    )
     {
         var position = Math.Max(1, complete.Frets!.Value.First);
         if (ScaleShapeFinder.WhyNot(map, position) is { } reason)
@@ -103,12 +111,17 @@ internal static class Rows
         var inHand = ShapeFingering
             .Sorted(shapes.Select(shape => ShapeFingering.Of(player, shape, isOneNotePerString: false)))
             .ToList();
-        var best = inHand.Find(shape => shape.WhyNot is null && BeginsOn(scale.Tonic, shape)) ?? inHand.Find(shape => shape.WhyNot is null);
+        var best =
+            inHand.Find(shape => shape.WhyNot is null && BeginsOn(scale.Tonic, shape))
+            ?? inHand.Find(shape => shape.WhyNot is null);
         return best is not null ? (PlayedGroup.Of(best), null)
             : inHand.Count > 0 ? (null, new(inHand[0].WhyNot!, ShowPhrase.Subject))
             : (
                 null,
-                new($"the {scale} scale does not fit these strings and frets; look at more frets, or on other strings", ShowPhrase.Frets)
+                new(
+                    $"the {scale} scale does not fit these strings and frets; look at more frets, or on other strings",
+                    ShowPhrase.Frets
+                )
             );
     }
 

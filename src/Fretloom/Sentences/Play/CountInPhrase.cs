@@ -25,7 +25,9 @@ internal static class CountInPhrase
         var lead = at.Peek(1).IsAny("a", "the") ? 2 : 1;
         var isCounted = Numbers.Cardinal(at.Peek(lead)) is not null || at.Peek(lead).Is("bar's");
         var bars = lead + (Numbers.Cardinal(at.Peek(lead)) is null ? 0 : 1);
-        return isCounted && at.Peek(bars).IsAny("bar", "bars", "bar's", "bars'", "measure", "measures") ? bars + 1 : lead;
+        return isCounted && at.Peek(bars).IsAny("bar", "bars", "bar's", "bars'", "measure", "measures")
+            ? bars + 1
+            : lead;
     }
 
     private static int NameLength(Cursor at, int ahead) =>

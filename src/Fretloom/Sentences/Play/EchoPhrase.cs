@@ -8,7 +8,17 @@ internal static class EchoPhrase
     private const int Most = 16;
 
     private static readonly string[] BarWords = ["bar", "bars", "measure", "measures"];
-    private static readonly string[] Owners = ["bar's", "bars'", "bars", "bar", "measure's", "measures'", "measures", "measure"];
+    private static readonly string[] Owners =
+    [
+        "bar's",
+        "bars'",
+        "bars",
+        "bar",
+        "measure's",
+        "measures'",
+        "measures",
+        "measure",
+    ];
 
     public static PlayPhraseKind Kind { get; } =
         new(
@@ -52,7 +62,11 @@ internal static class EchoPhrase
 
         draft.Sentence = draft.Sentence with { EchoBars = bars };
         return rest != bars
-                ? Failure.At(second, $"the rest is as long as what is played, {bars} {(bars == 1 ? "bar" : "bars")}", Edit.Of(second, first.Text))
+                ? Failure.At(
+                    second,
+                    $"the rest is as long as what is played, {bars} {(bars == 1 ? "bar" : "bars")}",
+                    Edit.Of(second, first.Text)
+                )
             : bars is >= 1 and <= Most ? null
             : Failure.At(first, $"expected 1 to {Most} bars, found {Failure.Shown(first)}");
     }

@@ -10,7 +10,9 @@ internal static class MetrePhrase
         new(
             "the metre",
             PlayPhrase.Metre,
-            at => at.Is("in") && (IsFraction(at.Peek(1)) || (at.Peek(1).IsAny("common", "waltz") && at.Peek(2).Is("time"))),
+            at =>
+                at.Is("in")
+                && (IsFraction(at.Peek(1)) || (at.Peek(1).IsAny("common", "waltz") && at.Peek(2).Is("time"))),
             Read,
             "in 4/4",
             "in 3/4 time",
@@ -30,7 +32,10 @@ internal static class MetrePhrase
         var token = at.Current;
         at.Skip();
         at.AcceptAny("time", "metre", "meter");
-        var text = token.Is("common") ? "4/4" : token.Is("waltz") ? "3/4" : token.Text;
+        var text =
+            token.Is("common") ? "4/4"
+            : token.Is("waltz") ? "3/4"
+            : token.Text;
         var isMetre = Metre.TryParse(text, out var metre);
         draft.Sentence = draft.Sentence with { Metre = metre };
         return isMetre

@@ -26,7 +26,9 @@ internal static class PickingPhrase
         new(
             "the picking",
             PlayPhrase.Picking,
-            at => at.Current.IsAny("picked", "pick", "plucked", "fingerpicked") || (at.Is("with") && at.Peek(1).Is("alternate")),
+            at =>
+                at.Current.IsAny("picked", "pick", "plucked", "fingerpicked")
+                || (at.Is("with") && at.Peek(1).Is("alternate")),
             Read,
             "picked p-i-m-a",
             "picked p i m a m i",
@@ -73,12 +75,20 @@ internal static class PickingPhrase
 
         if (picking.Count > Most)
         {
-            return Failure.At(first, at.Previous, $"a picking has at most {Most} notes before it comes again, found {picking.Count}");
+            return Failure.At(
+                first,
+                at.Previous,
+                $"a picking has at most {Most} notes before it comes again, found {picking.Count}"
+            );
         }
 
         draft.Sentence = draft.Sentence with { Picking = picking.ToValueList() };
         return Mixed(picking)
-            ? Failure.At(first, at.Previous, "strokes of a pick and fingers of the picking hand do not go together; write one or the other")
+            ? Failure.At(
+                first,
+                at.Previous,
+                "strokes of a pick and fingers of the picking hand do not go together; write one or the other"
+            )
             : null;
     }
 

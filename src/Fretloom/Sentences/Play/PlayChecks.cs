@@ -37,7 +37,11 @@ internal static class PlayChecks
             }
 
             var first = draft.Material.Subjects[0].Subject;
-            if (at > 0 && !(IsChords(subject) && IsChords(first)) && !(subject is Subject.EveryNote && first is Subject.EveryNote))
+            if (
+                at > 0
+                && !(IsChords(subject) && IsChords(first))
+                && !(subject is Subject.EveryNote && first is Subject.EveryNote)
+            )
             {
                 return Failure.At(place, "one thing is played at a time; write another exercise for it");
             }
@@ -57,7 +61,12 @@ internal static class PlayChecks
         Failure? Only(bool isSaid, bool suits, PlayPhrase part, string message) =>
             isSaid && !suits ? Failure.At(draft.PlaceOf(part)!.Value, message) : null;
 
-        return Only(sentence.Strum is not null, isChords && sentence.IsBlock != false, PlayPhrase.Strum, "a strum pattern goes with chords that are held")
+        return Only(
+                sentence.Strum is not null,
+                isChords && sentence.IsBlock != false,
+                PlayPhrase.Strum,
+                "a strum pattern goes with chords that are held"
+            )
             ?? Only(
                 sentence.IsBlock is not null,
                 isChords || subject is Subject.TheThirds,
@@ -78,7 +87,8 @@ internal static class PlayChecks
             )
             ?? Only(
                 sentence.EveryKey is not null,
-                subject is not (Subject.GivenSpots or Subject.TheOpenStrings or Subject.EveryNote or Subject.ChordsBySymbol)
+                subject
+                    is not (Subject.GivenSpots or Subject.TheOpenStrings or Subject.EveryNote or Subject.ChordsBySymbol)
                     && !IsNamedScale(subject),
                 PlayPhrase.Keys,
                 "every key is gone through with what belongs to a key: 'the scale', 'the triads', 'the chords I IV V7', 'the thirds'"

@@ -12,7 +12,8 @@ internal static class PlayPrinter
     public static string Print(PlaySentence sentence) =>
         "play " + string.Join(", ", ShowPrinter.Phrases(sentence.Material).Concat(Said(sentence)));
 
-    private static IEnumerable<string> Said(PlaySentence sentence) => Way(sentence).Concat(Time(sentence)).Concat(Picking(sentence));
+    private static IEnumerable<string> Said(PlaySentence sentence) =>
+        Way(sentence).Concat(Time(sentence)).Concat(Picking(sentence));
 
     private static IEnumerable<string> Way(PlaySentence sentence)
     {
@@ -111,5 +112,8 @@ internal static class PlayPrinter
     private static string Words(TempoLadder tempo) =>
         tempo.First == tempo.Last
             ? $"at {tempo.First}"
-            : string.Create(CultureInfo.InvariantCulture, $"from {tempo.First} to {tempo.Last} in steps of {tempo.Step}");
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"from {tempo.First} to {tempo.Last} in steps of {tempo.Step}"
+            );
 }

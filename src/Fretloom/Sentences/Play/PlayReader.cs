@@ -59,7 +59,10 @@ internal static class PlayReader
     private static Failure? Misplaced(PhraseKind kind, Cursor at) =>
         kind == LabelsPhrases.Labels ? PlayOpenings.AfterAs(at)
         : kind == OneShapePhrase.Kind
-            ? Failure.At(at.Current, "of each chord one shape is played in any case; 'one shape each' belongs to show sentences")
+            ? Failure.At(
+                at.Current,
+                "of each chord one shape is played in any case; 'one shape each' belongs to show sentences"
+            )
         : null;
 
     private static Token Since(Token first, Cursor at) =>

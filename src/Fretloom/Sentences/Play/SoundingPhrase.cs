@@ -9,7 +9,9 @@ internal static class SoundingPhrase
         new(
             "the way to sound chords",
             PlayPhrase.Sounding,
-            at => (at.Is("as") && at.Peek(1).IsAny("arpeggios", "arpeggio", "block", "blocks", "chords")) || at.Is("arpeggiated"),
+            at =>
+                (at.Is("as") && at.Peek(1).IsAny("arpeggios", "arpeggio", "block", "blocks", "chords"))
+                || at.Is("arpeggiated"),
             Read,
             "as arpeggios",
             "as block chords",

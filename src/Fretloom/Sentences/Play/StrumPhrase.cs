@@ -10,7 +10,9 @@ internal static class StrumPhrase
         new(
             "the strum pattern",
             PlayPhrase.Strum,
-            at => at.Current.IsAny("strum", "strumming") || (Strokes(at.Current) is { } said && (said.Length > 1 || Strokes(at.Peek(1)) is not null)),
+            at =>
+                at.Current.IsAny("strum", "strumming")
+                || (Strokes(at.Current) is { } said && (said.Length > 1 || Strokes(at.Peek(1)) is not null)),
             Read,
             "strum down down-up up-down-up",
             "down down-up up-down-up",

@@ -26,7 +26,8 @@ internal static class ThroughPhrase
         );
 
     /// <summary>The words of an order.</summary>
-    public static string WordsOf(ChordWay way) => $"through the key by {Array.Find(Ways, pair => pair.Way == way).Word}";
+    public static string WordsOf(ChordWay way) =>
+        $"through the key by {Array.Find(Ways, pair => pair.Way == way).Word}";
 
     private static Failure? Read(Cursor at, PlayDraft draft)
     {

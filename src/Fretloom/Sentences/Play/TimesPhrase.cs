@@ -11,7 +11,9 @@ internal static class TimesPhrase
         new(
             "the number of times",
             PlayPhrase.Times,
-            at => at.Peek(Lead(at)).IsAny("once", "twice") || (Numbers.Cardinal(at.Peek(Lead(at))) is not null && at.Peek(Lead(at) + 1).IsAny("time", "times")),
+            at =>
+                at.Peek(Lead(at)).IsAny("once", "twice")
+                || (Numbers.Cardinal(at.Peek(Lead(at))) is not null && at.Peek(Lead(at) + 1).IsAny("time", "times")),
             Read,
             "once",
             "twice",
@@ -27,7 +29,10 @@ internal static class TimesPhrase
         var token = at.Current;
         at.Skip();
         at.AcceptAny("time", "times");
-        var times = token.Is("once") ? 1 : token.Is("twice") ? 2 : Numbers.Cardinal(token)!.Value;
+        var times =
+            token.Is("once") ? 1
+            : token.Is("twice") ? 2
+            : Numbers.Cardinal(token)!.Value;
         draft.Sentence = draft.Sentence with { Times = times };
         return times is >= 1 and <= Most
             ? null

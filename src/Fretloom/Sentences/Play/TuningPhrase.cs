@@ -6,7 +6,14 @@ namespace Fretloom.Sentences.Play;
 internal static class TuningPhrase
 {
     public static PlayPhraseKind Kind { get; } =
-        new("the tuning", PlayPhrase.Tuning, at => at.Is("for") && at.Peek(1).Is("tuning"), Read, "for tuning", "for tuning up");
+        new(
+            "the tuning",
+            PlayPhrase.Tuning,
+            at => at.Is("for") && at.Peek(1).Is("tuning"),
+            Read,
+            "for tuning",
+            "for tuning up"
+        );
 
     private static Failure? Read(Cursor at, PlayDraft draft)
     {

@@ -38,7 +38,11 @@ internal static class DegreesPhrase
         var token = at.Current;
         degree =
             Numbers.Cardinal(token)
-            ?? (RomanNumeral.TryParse(token.Text, out var numeral) && numeral.Degree.IsDiatonic ? numeral.Degree.Number : 0);
+            ?? (
+                RomanNumeral.TryParse(token.Text, out var numeral) && numeral.Degree.IsDiatonic
+                    ? numeral.Degree.Number
+                    : 0
+            );
         if (degree is < 1 or > 7)
         {
             return Failure.Expected("a degree of the key from I to VII", token);

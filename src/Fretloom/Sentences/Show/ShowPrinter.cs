@@ -7,8 +7,7 @@ namespace Fretloom.Sentences.Show;
 internal static class ShowPrinter
 {
     /// <summary>The sentence: subjects, instrument and capo, key, strings, frets, voicing, number of shapes, labels, hand; what is unsaid is left out.</summary>
-    public static string Print(ShowSentence sentence) =>
-        "show " + string.Join(", ", Phrases(sentence));
+    public static string Print(ShowSentence sentence) => "show " + string.Join(", ", Phrases(sentence));
 
     /// <summary>The phrases in order.</summary>
     public static IEnumerable<string> Phrases(ShowSentence sentence) => Parts(sentence).SelectMany(part => part);

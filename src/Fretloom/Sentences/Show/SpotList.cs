@@ -21,7 +21,8 @@ internal static class SpotList
             : (new Subject.GivenSpots(spots.ToValueList()), null);
     }
 
-    private static bool LooksLikeSpot(Token token) => token.Kind == TokenKind.Word && token.Text.Contains(':', StringComparison.Ordinal);
+    private static bool LooksLikeSpot(Token token) =>
+        token.Kind == TokenKind.Word && token.Text.Contains(':', StringComparison.Ordinal);
 
     private static int Separators(Cursor at)
     {

@@ -16,7 +16,8 @@ internal static class SubjectPrinter
             Subject.EveryNote every => $"every {every.Name}",
             Subject.TheLandmarks => "the landmarks",
             Subject.TheThirds => "the thirds",
-            Subject.GivenSpots given => (given.Spots.Count == 1 ? "the spot " : "the spots ") + string.Join(' ', given.Spots),
+            Subject.GivenSpots given => (given.Spots.Count == 1 ? "the spot " : "the spots ")
+                + string.Join(' ', given.Spots),
             Subject.TheOpenStrings => "the open strings",
             Subject.TheSymmetries => "the symmetries",
             Subject.ChordsOfTheKey family => Family(family.Chords) + From(family.Range),
