@@ -75,10 +75,11 @@ internal static class CommandLine
     {
         var root = new Command(
             "fretloom",
-            "Works out fretted necks, finds shapes that a hand can play, and makes handouts for teachers."
+            "Works out fretted necks, finds shapes that a hand can play, and makes exercises and handouts for teachers."
         )
         {
             Commands.ShowCommand.Create(terminal),
+            Commands.PlayCommand.Create(terminal),
             Commands.FingerCommand.Create(terminal),
             Commands.CheckCommand.Create(terminal),
             Commands.DiscoverCommand.Create(terminal),

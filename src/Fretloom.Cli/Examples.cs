@@ -22,6 +22,14 @@ internal static class Examples
             "fretloom show \"C, F and G, on a ukulele, in first position\" --json",
             "fretloom show --lines < sentences.txt",
         ],
+        ["play"] =
+        [
+            "fretloom play \"the seventh chords from I to IV, up and down, in eighths, at 72\"",
+            "fretloom play \"the scale, 3 notes a string, in D major, in triplets\" --fingers",
+            "fretloom play \"C, F and G7, on a ukulele, strum down down-up up-down-up\" --out strumming.wav --click",
+            "fretloom play \"the triads, in every key by fourths, on strings 3-1, frets 0-12\" --out triads.musicxml",
+            "fretloom play --lines < sentences.txt",
+        ],
         ["finger"] =
         [
             "fretloom finger --spots \"4:9 3:7 2:6 1:5\" --together --hand small --alternatives 2",

@@ -10,6 +10,7 @@ namespace Fretloom.Cli.Json;
     DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull
 )]
 [JsonSerializable(typeof(ShowDocument))]
+[JsonSerializable(typeof(PlayDocument))]
 [JsonSerializable(typeof(FingerDocument))]
 [JsonSerializable(typeof(FingerRequestDocument))]
 [JsonSerializable(typeof(CheckDocument))]

@@ -1,0 +1,203 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using Fretloom.Cli.Json;
+using Fretloom.Exercises;
+using Fretloom.Exhibits;
+using Fretloom.Hand;
+using Fretloom.Scores.Midi;
+using Fretloom.Scores.Sound;
+using Fretloom.Scores.Tab;
+
+namespace Fretloom.Cli.Commands;
+
+/// <summary><c>fretloom play</c>: one sentence, or one a line, worked out as an exercise: tablature, JSON or a file.</summary>
+internal static class PlayCommand
+{
+    /// <summary>Makes the command.</summary>
+    public static Command Create(Terminal terminal)
+    {
+        var sentence = new Argument<string[]>("sentence")
+        {
+            Description = "What to play, such as \"the seventh chords from I to IV, up and down, in eighths, at 72\".",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
+        var json = new Option<bool>("--json") { Description = "Print the exercise as one JSON document." };
+        var lines = new Option<bool>("--lines")
+        {
+            Description = "Read one sentence a line from standard input and print one JSON document a line.",
+        };
+        var file = new Option<string?>("--out")
+        {
+            Description = "Write the exercise to this file: .musicxml, .mxl, .mid, .wav or .txt.",
+            HelpName = "FILE",
+        };
+        file.Validators.Add(result =>
+        {
+            if (ScoreFiles.WhyNot(result.GetValueOrDefault<string?>() ?? "") is { } problem)
+            {
+                result.AddError(problem);
+            }
+        });
+        var fingers = new Option<bool>("--fingers")
+        {
+            Description = "Put a line with the fretting fingers under text tablature.",
+        };
+        var click = new Option<bool>("--click")
+        {
+            Description = "Click through a .wav or .mid file; a count-in clicks in any case.",
+        };
+        var channels = new Option<bool>("--channel-per-string")
+        {
+            Description = "Give each string of a .mid file a channel of its own.",
+        };
+        var rate = new Option<int>("--rate")
+        {
+            Description = "Samples in a second of a .wav file: 44100 (if left out) or 48000.",
+            HelpName = "HZ",
+            DefaultValueFactory = _ => new SoundOptions().Rate,
+            CustomParser = Rate,
+        };
+        var seed = new Option<int>("--seed")
+        {
+            Description =
+                "Decides the noise of the plucks in a .wav file (1 if left out); the same gives the same file.",
+            HelpName = "N",
+            DefaultValueFactory = _ => new SoundOptions().Seed,
+            CustomParser = WholeNumber.Read,
+        };
+        var command = new Command("play", "Works out an exercise: tablature, notation, MIDI and sound.")
+        {
+            sentence,
+            json,
+            lines,
+            file,
+            fingers,
+            click,
+            channels,
+            rate,
+            seed,
+        };
+        command.Validators.Add(result => Check(result, sentence, lines, file));
+        command.Validators.Add(result =>
+        {
+            var ending = Path.GetExtension(result.GetResult(file)?.Tokens is [var path] ? path.Value : "");
+            void Suits(Option option, params string[] endings)
+            {
+                if (
+                    result.GetResult(option) is { Implicit: false }
+                    && !endings.Contains(ending, StringComparer.OrdinalIgnoreCase)
+                )
+                {
+                    result.AddError($"{option.Name} goes with --out and a {string.Join(" or ", endings)} file.");
+                }
+            }
+
+            Suits(click, ".wav", ".mid");
+            Suits(channels, ".mid");
+            Suits(rate, ".wav");
+            Suits(seed, ".wav");
+        });
+        command.SetAction(parsed =>
+        {
+            var options = new ScoreOptions(
+                new SoundOptions
+                {
+                    Rate = parsed.GetValue(rate),
+                    Seed = parsed.GetValue(seed),
+                    HasClick = parsed.GetValue(click),
+                },
+                new MidiOptions { HasChannelPerString = parsed.GetValue(channels), HasClick = parsed.GetValue(click) },
+                parsed.GetValue(fingers)
+            );
+            var text = string.Join(' ', parsed.GetValue(sentence) ?? []);
+            return parsed.GetValue(lines)
+                ? terminal.AnswerLines(line => Play(line, file: null, options, isJson: true, terminal))
+                : Play(text, parsed.GetValue(file), options, parsed.GetValue(json), terminal);
+        });
+        return command;
+    }
+
+    private static void Check(
+        CommandResult result,
+        Argument<string[]> sentence,
+        Option<bool> lines,
+        Option<string?> file
+    )
+    {
+        var words = result.GetValue(sentence) ?? [];
+        if (Array.Find(words, word => word.StartsWith("--", StringComparison.Ordinal)) is { } unknown)
+        {
+            result.AddError($"There is no option {unknown}.");
+        }
+
+        var isNamed = words.Length > 0;
+        if (isNamed == result.GetValue(lines))
+        {
+            result.AddError(
+                isNamed
+                    ? "Give a sentence or --lines, not both."
+                    : "Say what to play, such as \"the scale, up and down, in eighths\"."
+            );
+        }
+
+        if (result.GetValue(lines) && result.GetResult(file) is { Implicit: false })
+        {
+            result.AddError("--lines prints JSON and writes no files; leave --out out.");
+        }
+    }
+
+    private static int Rate(ArgumentResult given)
+    {
+        var rate = WholeNumber.Read(given);
+        if (rate is not (0 or 44_100 or 48_000))
+        {
+            given.AddError($"--rate takes 44100 or 48000, not {rate}.");
+        }
+
+        return rate;
+    }
+
+    private static int Play(string text, string? file, ScoreOptions options, bool isJson, Terminal terminal)
+    {
+        var answer = PlayQuestion.Answer(text, ShowDefaults.Standard);
+        if (!answer.IsRead)
+        {
+            return terminal.Explain(text, answer.Errors[0], isJson);
+        }
+
+        var exercise = answer.Value;
+        if (file is not null && ScoreFiles.Write(exercise, file, options) is { } problem)
+        {
+            return terminal.Fail(problem, isJson);
+        }
+
+        if (isJson)
+        {
+            terminal.Print(PlayDocument.Of(exercise), Documents.Contract.PlayDocument);
+        }
+        else if (file is null)
+        {
+            terminal.Output.Write(TabText.Write(exercise, terminal.Width, options.HasFingers));
+        }
+        else
+        {
+            terminal.Output.WriteLine(file);
+        }
+
+        if (!isJson)
+        {
+            Warn(exercise, terminal);
+        }
+
+        return ExitCode.Done;
+    }
+
+    private static void Warn(Exercise exercise, Terminal terminal)
+    {
+        if (exercise.Widest is { } widest && Cautions.Of(widest, exercise.Player.Hand) is { } caution)
+        {
+            terminal.Error.WriteLine(caution);
+            terminal.Error.WriteLine(Cautions.General(exercise.Player.Hand));
+        }
+    }
+}

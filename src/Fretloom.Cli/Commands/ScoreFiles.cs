@@ -1,0 +1,105 @@
+using System.Globalization;
+using System.Text;
+using Fretloom.Exercises;
+using Fretloom.Pages.Documents;
+using Fretloom.Scores.Midi;
+using Fretloom.Scores.MusicXml;
+using Fretloom.Scores.Sound;
+using Fretloom.Scores.Tab;
+
+namespace Fretloom.Cli.Commands;
+
+/// <summary>How an exercise is written to a file.</summary>
+/// <param name="Sound">For <c>.wav</c>.</param>
+/// <param name="Midi">For <c>.mid</c>.</param>
+/// <param name="HasFingers">For <c>.txt</c>.</param>
+internal sealed record ScoreOptions(SoundOptions Sound, MidiOptions Midi, bool HasFingers);
+
+/// <summary>Writes an exercise to a file; the kind follows the ending of the name.</summary>
+internal static class ScoreFiles
+{
+    private const int MostMinutes = 15;
+
+    private delegate byte[] Writer(
+        Exercise exercise,
+        ScoreOptions options,
+        IProgress<double> progress,
+        CancellationToken stop
+    );
+
+    private static readonly Dictionary<string, Writer> Writers = new(StringComparer.OrdinalIgnoreCase)
+    {
+        [".musicxml"] = (exercise, _, _, _) => Encoding.UTF8.GetBytes(MusicXmlWriter.Write(exercise)),
+        [".mxl"] = (exercise, _, _, _) => MxlFile.Write(exercise),
+        [".mid"] = (exercise, options, _, _) => MidiWriter.Write(exercise, options.Midi),
+        [".wav"] = (exercise, options, progress, stop) => Wav(exercise, options.Sound, progress, stop),
+        [".txt"] = (exercise, options, _, _) =>
+            Encoding.UTF8.GetBytes(TabText.Write(exercise, hasFingers: options.HasFingers)),
+    };
+
+    /// <summary>What is wrong with the name of a file; null when it is of a kind we write.</summary>
+    public static string? WhyNot(string path) =>
+        Writers.ContainsKey(Path.GetExtension(path)) ? null
+        : Path.GetExtension(path) is ".svg" or ".pdf"
+            ? $"Exercises are not engraved yet: '{path}'. Take .musicxml, .mxl, .mid, .wav or .txt."
+        : $"The file's name must end in .musicxml, .mxl, .mid, .wav or .txt: '{path}'.";
+
+    /// <summary>Writes one file, whole or not at all.</summary>
+    /// <param name="exercise">What is written.</param>
+    /// <param name="path">The file; its kind is known.</param>
+    /// <param name="options">How.</param>
+    /// <returns>Why nothing was written, or null.</returns>
+    /// <exception cref="OperationCanceledException">The user stopped it.</exception>
+    public static string? Write(Exercise exercise, string path, ScoreOptions options)
+    {
+        var kind = Path.GetExtension(path);
+        if (kind.Equals(".wav", StringComparison.OrdinalIgnoreCase) && WhyTooLong(exercise) is { } tooLong)
+        {
+            return tooLong;
+        }
+
+        try
+        {
+            using var interruption = new Interruption();
+            using var files = new StagedFiles(Path.GetDirectoryName(Path.GetFullPath(path))!);
+            files.Add(
+                Path.GetFileName(path),
+                ProgressBar.Over(
+                    $"Writing {Path.GetFileName(path)}",
+                    report => Writers[kind](exercise, options, ProgressBar.Share(report), interruption.Token)
+                )
+            );
+            interruption.Token.ThrowIfCancellationRequested();
+            files.Publish();
+            return null;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            return $"'{path}' cannot be written: {problem.Message}";
+        }
+    }
+
+    // The sound is held in memory as a whole.
+    private static string? WhyTooLong(Exercise exercise)
+    {
+        var minutes = Performance.Of(exercise).Seconds / 60;
+        return minutes <= MostMinutes
+            ? null
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"This would sound for {minutes:N0} minutes, and a sound file holds at most {MostMinutes}; play it fewer times, in fewer tempos or faster, or write a .mid file."
+            );
+    }
+
+    private static byte[] Wav(
+        Exercise exercise,
+        SoundOptions options,
+        IProgress<double> progress,
+        CancellationToken stop
+    )
+    {
+        using var bytes = new MemoryStream();
+        WavFile.Write(bytes, SoundRenderer.Render(exercise, options, progress, stop), options.Rate);
+        return bytes.ToArray();
+    }
+}
