@@ -6,6 +6,6 @@ public sealed record MidiOptions
     /// <summary>Whether each string has a channel of its own, so that bends and levels can be set by string.</summary>
     public bool HasChannelPerString { get; init; }
 
-    /// <summary>Whether a track clicks through all passes; the count-in has its track in any case.</summary>
+    /// <summary>Whether a track clicks through all passes; the count-in has a track of its own in any case.</summary>
     public bool HasClick { get; init; }
 }

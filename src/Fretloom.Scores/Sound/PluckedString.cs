@@ -1,23 +1,29 @@
 namespace Fretloom.Scores.Sound;
 
-/// <summary>The sound of one plucked string: noise in a loop that is as long as the period, and damped as it goes round.</summary>
+/// <summary>The sound of one plucked string: a pluck in a loop that is as long as the period, and damped as it goes round.</summary>
 /// <remarks>
 /// Karplus and Strong 1983 (Computer Music Journal 7:2) with the changes of Jaffe and Smith 1983 (the same issue), both from memory: the
 /// loop is tuned by an allpass whose phase delay is exact at the fundamental, a weighted mean of two samples damps high partials
-/// more than low ones, a factor sets how long the fundamental rings, and the noise is combed by the place where the string is plucked. How long a
-/// string rings (T60, the time in which it falls by 60 dB) is set by ear, without source.
+/// more than low ones, and a factor sets how long the fundamental rings. The loop begins with the force that a string drawn aside at one point
+/// exerts on the bridge, whose partials have the strength sin(nπp)/n (Fletcher and Rossing, The Physics of Musical Instruments, chapter 2,
+/// from memory), roughened by noise. How long a string rings (T60, the time in which it falls by 60 dB) is set by ear, without source.
 /// </remarks>
 internal sealed class PluckedString
 {
     private const double HighHz = 3000;
     private const double HighT60 = 0.9;
-    private const double DampedT60 = 0.12;
+    private const double DampedT60 = 0.15;
+    private const double DampingSeconds = 0.012;
+    private const double AttackSeconds = 0.001;
 
     private readonly double[] _loop;
-    private readonly double _stretch;
+    private readonly double _blend;
     private readonly double _allpass;
-    private readonly double _keep;
-    private readonly double _damp;
+    private readonly double _damped;
+    private readonly double _dampingRate;
+    private readonly double _attackRate;
+    private double _keep;
+    private double _attack;
     private int _at;
     private double _before;
     private double _allpassIn;
@@ -31,17 +37,16 @@ internal sealed class PluckedString
     public PluckedString(double hz, int rate, StringVoice voice, ulong seed)
     {
         var turn = 2 * Math.PI * hz / rate;
-        var t60 = voice.T60(hz);
-        var keep = Math.Pow(10, -3 / (hz * t60));
-        _stretch = Blend(hz, rate, keep);
-        var (gain, delay) = Response(_stretch, turn);
+        var keep = FallIn(voice.T60(hz), hz);
+        _blend = Blend(hz, rate, keep);
+        var (gain, delay) = Response(_blend, turn);
         _keep = Math.Min(0.99999, keep / gain);
-        _damp = Math.Pow(10, -3 / (hz * DampedT60));
+        _damped = _keep * FallIn(DampedT60, hz);
+        _dampingRate = 1 - Math.Exp(-1 / (DampingSeconds * rate));
+        _attackRate = 1 / (AttackSeconds * rate);
         var period = rate / hz - delay;
-        var length = (int)(period - 0.3);
-        _loop = new double[length];
-        _allpass = Allpass(period - length, turn);
-        Excite(voice, seed);
+        _loop = Pluck((int)(period - 0.3), voice, rate, seed);
+        _allpass = Allpass(period - _loop.Length, turn);
     }
 
     /// <summary>Whether a finger or the palm lies on it.</summary>
@@ -51,20 +56,29 @@ internal sealed class PluckedString
     public double Next()
     {
         var sample = _loop[_at];
-        var mean = (1 - _stretch) * sample + _stretch * _before;
+        var mean = (1 - _blend) * sample + _blend * _before;
         _before = sample;
         var tuned = _allpass * (mean - _allpassOut) + _allpassIn;
         _allpassIn = mean;
         _allpassOut = tuned;
-        _loop[_at] = tuned * (IsDamped ? _damp * _keep : _keep);
+        if (IsDamped)
+        {
+            _keep += _dampingRate * (_damped - _keep);
+        }
+
+        _loop[_at] = tuned * _keep;
         _at = _at + 1 == _loop.Length ? 0 : _at + 1;
-        return sample;
+        _attack = Math.Min(1, _attack + _attackRate);
+        return sample * _attack;
     }
+
+    /// <summary>What is left after one period, as a factor, of a sound that falls by 60 dB in a time.</summary>
+    private static double FallIn(double t60, double hz) => Math.Pow(10, -3 / (hz * t60));
 
     /// <summary>The weight of the older sample that makes partials about <see cref="HighHz"/> ring for <see cref="HighT60"/>.</summary>
     private static double Blend(double hz, int rate, double keep)
     {
-        var wanted = Math.Pow(10, -3 / (hz * HighT60)) / keep;
+        var wanted = FallIn(HighT60, hz) / keep;
         var fall = (1 - wanted * wanted) / (1 - Math.Cos(2 * Math.PI * HighHz / rate));
         return (1 - Math.Sqrt(1 - 2 * Math.Clamp(fall, 0, 0.5))) / 2;
     }
@@ -81,30 +95,32 @@ internal sealed class PluckedString
     private static double Allpass(double delay, double turn) =>
         Math.Sin((1 - delay) * turn / 2) / Math.Sin((1 + delay) * turn / 2);
 
-    private void Excite(StringVoice voice, ulong seed)
+    private static double[] Pluck(int length, StringVoice voice, int rate, ulong seed)
     {
         var noise = new Noise(seed);
-        var raw = new double[_loop.Length];
-        var smooth = 0.0;
-        for (var at = 0; at < raw.Length; at++)
+        var loop = new double[length];
+        for (var at = 0; at < length; at++)
         {
-            smooth += voice.Brightness * (noise.Next() - smooth);
-            raw[at] = smooth;
+            var force = (at + 0.5) / length < voice.PluckedAt ? 1 : 0;
+            loop[at] = force + voice.Roughness * noise.Next();
         }
 
-        var pluck = Math.Max(1, (int)(voice.PluckedAt * raw.Length));
-        var mean = 0.0;
-        for (var at = 0; at < raw.Length; at++)
+        // Twice round, so that the end runs into the beginning.
+        var soft = 1 - Math.Exp(-2 * Math.PI * voice.SoftAboveHz / rate);
+        var (first, second) = (loop.Average(), loop.Average());
+        for (var at = 0; at < 2 * length; at++)
         {
-            _loop[at] = raw[at] - raw[(at - pluck + raw.Length) % raw.Length];
-            mean += _loop[at] / raw.Length;
+            first += soft * (loop[at % length] - first);
+            second += soft * (first - second);
+            if (at >= length)
+            {
+                loop[at - length] = second;
+            }
         }
 
-        var power = _loop.Average(sample => (sample - mean) * (sample - mean));
+        var mean = loop.Average();
+        var power = loop.Average(sample => (sample - mean) * (sample - mean));
         var scale = StringVoice.Loudness / Math.Sqrt(power);
-        for (var at = 0; at < raw.Length; at++)
-        {
-            _loop[at] = (_loop[at] - mean) * scale;
-        }
+        return Array.ConvertAll(loop, sample => (sample - mean) * scale);
     }
 }

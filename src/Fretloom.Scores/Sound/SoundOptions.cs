@@ -4,7 +4,15 @@ namespace Fretloom.Scores.Sound;
 public sealed record SoundOptions
 {
     /// <summary>Samples in a second, 44,100 or 48,000.</summary>
-    public int Rate { get; init; } = 44_100;
+    /// <exception cref="ArgumentOutOfRangeException">It is neither.</exception>
+    public int Rate
+    {
+        get;
+        init =>
+            field = value is 44_100 or 48_000
+                ? value
+                : throw new ArgumentOutOfRangeException(nameof(value), value, "The rate is 44,100 or 48,000.");
+    } = 44_100;
 
     /// <summary>Where the noise of the plucks begins; the same seed gives the same file.</summary>
     public int Seed { get; init; } = 1;

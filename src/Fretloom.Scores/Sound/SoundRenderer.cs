@@ -5,21 +5,23 @@ namespace Fretloom.Scores.Sound;
 /// <summary>Renders an exercise as sound, string by string.</summary>
 /// <remarks>
 /// A string that is plucked again, or whose note ends, is damped. What would be louder than nine tenths of full scale is made
-/// softer as a whole, so nothing clips. A4 is 440 Hz (ISO 16), twelve equal half-steps.
+/// softer as a whole, so nothing clips. A4 is 440 Hz (ISO 16), twelve equal half-steps. The whole sound is held in memory, 8 bytes a frame.
 /// </remarks>
 public static class SoundRenderer
 {
     private const double Loudest = 0.9;
-    private const double TailSeconds = 1.5;
+    private const double TailSeconds = 1;
     private const double DampedSeconds = 0.25;
     private const double Spread = 0.35;
     private const double AccentGain = 1.15;
+    private const double StringsShare = 0.9;
 
     /// <summary>The sound, left and right in turn, from -1 to 1.</summary>
     /// <param name="exercise">What is played, count-in and all passes.</param>
     /// <param name="options">How.</param>
-    /// <param name="progress">Told the share that is done, from 0 to 1, now and then.</param>
+    /// <param name="progress">Told the share that is done, from 0 to 1, ascending, now and then.</param>
     /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="ArgumentException">The exercise takes more than <see cref="Exercise.MostSeconds"/>.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static float[] Render(
         Exercise exercise,
@@ -30,15 +32,21 @@ public static class SoundRenderer
     {
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(options);
+        if (exercise.Seconds > Exercise.MostSeconds)
+        {
+            throw new ArgumentException("The exercise takes more than an hour.", nameof(exercise));
+        }
+
         var performance = Performance.Of(exercise);
         var sound = new float[2 * (int)((performance.Seconds + TailSeconds) * options.Rate)];
         if (options.HasStrings)
         {
-            Strings(performance, options, sound, progress, cancellation);
+            var voice = StringVoice.For(exercise.Instrument.ScaleLengthMm);
+            AddStrings(performance, options, voice, sound, progress, cancellation);
+            AddBody(voice, options.Rate, sound, cancellation);
         }
 
-        var peak = sound.Length == 0 ? 0 : sound.Max(Math.Abs);
-        Clicks(performance, options, sound, peak > 0 ? Math.Min(peak, Loudest) : Loudest / 2);
+        AddClicks(performance, options, sound);
         Soften(sound);
         progress?.Report(1);
         return sound;
@@ -47,24 +55,22 @@ public static class SoundRenderer
     /// <summary>The frequency of a MIDI note, in hertz.</summary>
     public static double Hz(int midi) => 440 * Math.Pow(2, (midi - 69) / 12.0);
 
-    private static void Strings(
+    private static void AddStrings(
         Performance performance,
         SoundOptions options,
+        StringVoice voice,
         float[] sound,
         IProgress<double>? progress,
         CancellationToken cancellation
     )
     {
-        var exercise = performance.Exercise;
-        var voice = StringVoice.For(exercise.Instrument.ScaleLengthMm);
         var strings = performance
             .Notes.Where(note => !options.Muted.Contains(note.Spot.String))
-            .GroupBy(note => (note.Spot.String, IsPartner(exercise, note)));
-        var dry = new float[sound.Length];
+            .GroupBy(note => (note.Spot.String, note.IsPartner));
         var done = 0;
         foreach (var line in strings)
         {
-            var (left, right) = Gains(exercise, options, line.Key.String);
+            var gains = Gains(performance.Exercise, options, line.Key.String);
             var notes = line.ToList();
             for (var at = 0; at < notes.Count; at++)
             {
@@ -74,19 +80,22 @@ public static class SoundRenderer
                 var next = at + 1 < notes.Count ? Frame(performance, notes[at + 1].At, options.Rate) : int.MaxValue;
                 var gain = notes[at].IsAccented ? AccentGain : 1;
                 var plucked = new PluckedString(Hz(notes[at].Midi), options.Rate, voice, Seed(options, notes[at], at));
-                Add(plucked, dry, (start, Math.Min(end, next)), options.Rate, (left * gain, right * gain));
-                progress?.Report(0.9 * ++done / performance.Notes.Count);
+                Add(
+                    plucked,
+                    sound,
+                    (start, Math.Min(end, next)),
+                    options.Rate,
+                    (gains.Left * gain, gains.Right * gain)
+                );
+                progress?.Report(StringsShare * ++done / performance.Notes.Count);
             }
         }
-
-        Body(voice, options.Rate, dry, sound);
     }
 
-    private static bool IsPartner(Exercise exercise, SoundedNote note) =>
-        note.Midi != exercise.Notes[note.Note].Note.Pitch.MidiNumber;
-
     private static ulong Seed(SoundOptions options, SoundedNote note, int at) =>
-        (ulong)(options.Seed * 1_000_003L + note.Spot.String * 7919L + at * 104_729L + note.Midi);
+        (ulong)(
+            options.Seed * 1_000_003L + note.Spot.String * 7919L + at * 104_729L + (note.IsPartner ? 15_485_863L : 0)
+        );
 
     private static int Frame(Performance performance, double quarters, int rate) =>
         (int)Math.Round(performance.SecondsAt(quarters) * rate);
@@ -109,24 +118,22 @@ public static class SoundRenderer
         }
     }
 
-    // The body adds three resonances to what the strings give.
-    private static void Body(StringVoice voice, int rate, float[] dry, float[] sound)
+    private static void AddBody(StringVoice voice, int rate, float[] sound, CancellationToken cancellation)
     {
-        for (var side = 0; side < 2; side++)
+        var (left, right) = (new Body(voice, rate), new Body(voice, rate));
+        for (var at = 0; at < sound.Length; at += 2)
         {
-            var air = new Resonator(voice.BodyHz, 6, rate);
-            var top = new Resonator(voice.BodyHz * 1.9, 8, rate);
-            var back = new Resonator(voice.BodyHz * 3.8, 6, rate);
-            for (var at = side; at < dry.Length; at += 2)
+            if (at % (1 << 20) == 0)
             {
-                var sample = dry[at];
-                sound[at] += (float)(
-                    0.75 * sample + 0.6 * air.Next(sample) + 0.5 * top.Next(sample) + 0.3 * back.Next(sample)
-                );
+                cancellation.ThrowIfCancellationRequested();
             }
+
+            sound[at] = (float)left.Next(sound[at]);
+            sound[at + 1] = (float)right.Next(sound[at + 1]);
         }
     }
 
+    // Equal power: the squares of both gains make 1 (common practice, no source).
     private static (double Left, double Right) Gains(Exercise exercise, SoundOptions options, int number)
     {
         var count = exercise.Instrument.Strings.Count;
@@ -138,26 +145,17 @@ public static class SoundRenderer
         return (Math.Cos(turn), Math.Sin(turn));
     }
 
-    private static void Clicks(Performance performance, SoundOptions options, float[] sound, double loudness)
+    private static void AddClicks(Performance performance, SoundOptions options, float[] sound)
     {
-        const double Seconds = 0.03;
-        foreach (var click in performance.Clicks)
+        var (first, other) = (ClickSound.Of(true, options.Rate), ClickSound.Of(false, options.Rate));
+        foreach (var click in performance.Clicks.Where(click => options.HasClick || click.At < performance.CountIn))
         {
-            if (!options.HasClick && click.At >= performance.CountIn)
-            {
-                return;
-            }
-
             var start = Frame(performance, click.At, options.Rate);
-            var hz = click.IsFirst ? 1600 : 1100;
-            var gain = loudness * (click.IsFirst ? 0.6 : 0.4);
-            var frames = Math.Min((int)(Seconds * options.Rate), sound.Length / 2 - start);
-            for (var frame = 0; frame < frames; frame++)
+            var samples = click.IsFirst ? first : other;
+            for (var frame = 0; frame < samples.Length; frame++)
             {
-                var fall = Math.Exp(-frame / (0.006 * options.Rate));
-                var sample = (float)(gain * fall * Math.Sin(2 * Math.PI * hz * frame / options.Rate));
-                sound[2 * (start + frame)] += sample;
-                sound[2 * (start + frame) + 1] += sample;
+                sound[2 * (start + frame)] += samples[frame];
+                sound[2 * (start + frame) + 1] += samples[frame];
             }
         }
     }

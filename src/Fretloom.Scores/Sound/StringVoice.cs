@@ -2,22 +2,30 @@ namespace Fretloom.Scores.Sound;
 
 /// <summary>How the strings of an instrument sound. All figures are set by ear, without source.</summary>
 /// <param name="RingsAtE2">Seconds in which a string of 82.4 Hz falls by 60 dB.</param>
-/// <param name="Brightness">How much of the pluck's hiss stays, above 0 to 1.</param>
+/// <param name="SoftAboveHz">Where the pluck begins to lose its high partials.</param>
+/// <param name="Roughness">How much noise is in the pluck, as a share of its force.</param>
 /// <param name="PluckedAt">Where the string is plucked, as a share of its length from the bridge.</param>
 /// <param name="BodyHz">The lowest resonance of the body.</param>
-internal sealed record StringVoice(double RingsAtE2, double Brightness, double PluckedAt, double BodyHz)
+internal sealed record StringVoice(
+    double RingsAtE2,
+    double SoftAboveHz,
+    double Roughness,
+    double PluckedAt,
+    double BodyHz
+)
 {
-    /// <summary>The loudness of one string, as root mean square at the pluck.</summary>
+    /// <summary>The loudness of one string, as root mean square at the pluck; full scale is 1.</summary>
     public const double Loudness = 0.12;
 
     private const double E2 = 82.41;
+    private const double GuitarMm = 648;
 
     /// <summary>The voice that fits a scale length: short strings ring shorter, and small bodies resonate higher.</summary>
     /// <param name="scaleLengthMm">Nut to bridge.</param>
     public static StringVoice For(double scaleLengthMm)
     {
-        var size = scaleLengthMm / 648;
-        return new(5 * Math.Min(1.5, size), 0.55, 0.17, 100 / size);
+        var size = scaleLengthMm / GuitarMm;
+        return new(5 * Math.Min(1.5, size), 2600, 0.25, 0.17, 100 / size);
     }
 
     /// <summary>Seconds in which a string falls by 60 dB; high strings ring shorter.</summary>

@@ -8,6 +8,9 @@ namespace Fretloom.Exercises;
 /// <summary>Notes in order with rhythm and fingering, to be played: a play sentence worked out, with no music left to compute.</summary>
 public sealed record Exercise
 {
+    /// <summary>The longest that all passes together may take: an hour.</summary>
+    public const int MostSeconds = 3600;
+
     /// <summary>The sentence with every default filled in that concerns it, printed canonically.</summary>
     public required string Sentence { get; init; }
 
@@ -61,6 +64,10 @@ public sealed record Exercise
 
     /// <summary>Bars in one pass.</summary>
     public int Bars => Length / Metre.Bar;
+
+    /// <summary>How long the count-in and all passes take, in seconds.</summary>
+    public double Seconds =>
+        Passes[0].Seconds(Metre.Bar * CountInBars, Metre) + Passes.Sum(tempo => tempo.Seconds(Length, Metre));
 
     /// <summary>When a written place sounds, in quarter notes from the beginning of a pass: swing moves the second eighth of a beat.</summary>
     public double SoundsAt(Beats written)

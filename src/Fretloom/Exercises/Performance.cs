@@ -55,7 +55,7 @@ public sealed record Performance
                 .OrderBy(note => note.At)
                 .ThenByDescending(note => note.Spot.String)
                 .ToValueList(),
-            Clicks = Beats(exercise, countIn + passes.Count * pass).ToValueList(),
+            Clicks = ClicksUntil(exercise, countIn + passes.Count * pass).ToValueList(),
         };
     }
 
@@ -73,7 +73,7 @@ public sealed record Performance
         return seconds;
     }
 
-    private static IEnumerable<Click> Beats(Exercise exercise, double end)
+    private static IEnumerable<Click> ClicksUntil(Exercise exercise, double end)
     {
         var beat = exercise.Metre.Beat.Quarters;
         for (var at = 0; at * beat < end; at++)
@@ -94,12 +94,12 @@ public sealed record Performance
             var spot = note.Note.Spot;
             var midi = note.Note.Pitch.MidiNumber;
             var isAccented = note.At % exercise.Metre.Bar == default;
-            yield return new(begin + start, length, spot, midi, isAccented, at);
+            yield return new(begin + start, length, spot, midi, isAccented, false, at);
             var course = exercise.Instrument.String(spot.String);
             if (course.Partner is { } partner)
             {
                 var partnerMidi = midi + partner.MidiNumber - course.Open.MidiNumber;
-                yield return new(begin + start, length, spot, partnerMidi, isAccented, at);
+                yield return new(begin + start, length, spot, partnerMidi, isAccented, true, at);
             }
         }
     }
@@ -159,8 +159,17 @@ public sealed record Performance
 /// <param name="Spot">Where it is played.</param>
 /// <param name="Midi">What sounds, as a MIDI note number.</param>
 /// <param name="IsAccented">Whether it begins a bar.</param>
+/// <param name="IsPartner">Whether it is the second string of a pair.</param>
 /// <param name="Note">The place of its note in <see cref="Exercise.Notes"/>, counted from 0.</param>
-public readonly record struct SoundedNote(double At, double Length, Spot Spot, int Midi, bool IsAccented, int Note);
+public readonly record struct SoundedNote(
+    double At,
+    double Length,
+    Spot Spot,
+    int Midi,
+    bool IsAccented,
+    bool IsPartner,
+    int Note
+);
 
 /// <summary>A click of the metronome.</summary>
 /// <param name="At">When, in quarter notes.</param>

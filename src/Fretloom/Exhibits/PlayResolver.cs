@@ -37,14 +37,20 @@ public static class PlayResolver
         }
 
         var exercise = Arranger.Arrange(complete, player, parts) with { NoteNames = defaults.NoteNames };
-        return exercise.Bars <= MostBars
-            ? PlayResolution.Played(exercise)
-            : PlayResolution.Refused(
-                new(
-                    $"the exercise would have {exercise.Bars:N0} bars, and at most {MostBars} are written; ask for less, or for shorter notes"
-                )
-            );
+        return TooLong(exercise) is { } tooLong ? PlayResolution.Refused(tooLong) : PlayResolution.Played(exercise);
     }
+
+    private static PlayError? TooLong(Exercise exercise) =>
+        exercise.Bars > MostBars
+            ? new(
+                $"the exercise would have {exercise.Bars:N0} bars, and at most {MostBars} are written; ask for less, or for shorter notes"
+            )
+        : exercise.Seconds > Exercise.MostSeconds
+            ? new(
+                $"the exercise would take {Math.Ceiling(exercise.Seconds / 60):N0} minutes, and at most an hour is played; play it fewer times, faster, or with fewer tempi",
+                Played: PlayPhrase.Tempo
+            )
+        : null;
 
     private static PlaySentence Completed(PlaySentence sentence, ShowDefaults defaults)
     {

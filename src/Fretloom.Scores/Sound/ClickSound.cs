@@ -1,0 +1,23 @@
+namespace Fretloom.Scores.Sound;
+
+/// <summary>The click: a short tone that dies away at once, higher on the first beat of a bar.</summary>
+/// <remarks>It is as loud wherever it sounds, and softer than the softest single note, as a test hears. Figures are set by ear, without source.</remarks>
+internal static class ClickSound
+{
+    private const double Seconds = 0.03;
+    private const double FallSeconds = 0.006;
+
+    /// <summary>The samples of one click.</summary>
+    public static float[] Of(bool isFirst, int rate)
+    {
+        var (hz, level) = isFirst ? (1600, 0.15) : (1100, 0.11);
+        var sound = new float[(int)(Seconds * rate)];
+        for (var frame = 0; frame < sound.Length; frame++)
+        {
+            var time = (double)frame / rate;
+            sound[frame] = (float)(level * Math.Exp(-time / FallSeconds) * Math.Sin(2 * Math.PI * hz * time));
+        }
+
+        return sound;
+    }
+}
