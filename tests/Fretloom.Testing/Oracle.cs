@@ -28,6 +28,27 @@ public static class Oracle
             : throw new InvalidOperationException(result.Error);
     }
 
+    /// <summary>Reads a Standard MIDI File with the package midi-file: <c>header</c>, and <c>tracks</c> of events with <c>deltaTime</c> in ticks.</summary>
+    /// <remarks>Text is taken as UTF-8.</remarks>
+    /// <exception cref="InvalidOperationException">It cannot be read; the message is the program's.</exception>
+    public static async Task<JsonElement> ReadMidiAsync(byte[] file)
+    {
+        var result = await Run.ProgramAsync(
+            "node",
+            ["-"],
+            Repository.PathTo("tests", "oracles"),
+            $$"""
+            const file = require('midi-file').parseMidi(Buffer.from('{{Convert.ToBase64String(file)}}', 'base64'));
+            for (const event of file.tracks.flat())
+                if (event.text !== undefined) event.text = Buffer.from(event.text, 'latin1').toString('utf8');
+            console.log(JSON.stringify(file));
+            """
+        );
+        return result.ExitCode == 0
+            ? JsonDocument.Parse(result.Output).RootElement
+            : throw new InvalidOperationException(result.Error);
+    }
+
     /// <summary>Validates JSON documents with the package ajv (JSON Schema 2020-12).</summary>
     /// <param name="pairs">A schema and a document each, as text.</param>
     /// <returns>What does not fit, a line each; empty when all fits.</returns>

@@ -23,7 +23,7 @@ internal static class Ear
         }
 
         var first = rate / 5000;
-        while (!(IsPeak(likeness, first) && likeness[first] > 0.95 * highest))
+        while (!(IsPeak(likeness, first) && likeness[first] > 0.85 * highest))
         {
             first++;
         }
