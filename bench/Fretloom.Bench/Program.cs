@@ -11,6 +11,9 @@ switch (args)
     case ["claim-times"]:
         ClaimTimes.Print();
         return;
+    case ["sound"]:
+        SoundTimes.Print();
+        return;
     case ["stops"]:
         ClaimStops.Print();
         return;

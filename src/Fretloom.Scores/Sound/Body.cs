@@ -6,22 +6,11 @@ internal sealed class Body(StringVoice voice, int rate)
 {
     private const double Direct = 0.75;
 
-    private readonly (double Gain, Resonator Of)[] _parts =
-    [
-        (0.6, new(voice.BodyHz, 6, rate)),
-        (0.5, new(voice.BodyHz * 1.9, 8, rate)),
-        (0.3, new(voice.BodyHz * 3.8, 6, rate)),
-    ];
+    private readonly Resonator _air = new(voice.BodyHz, 6, rate);
+    private readonly Resonator _top = new(1.9 * voice.BodyHz, 8, rate);
+    private readonly Resonator _back = new(3.8 * voice.BodyHz, 6, rate);
 
     /// <summary>The next sample.</summary>
-    public double Next(double sample)
-    {
-        var sum = Direct * sample;
-        foreach (var (gain, part) in _parts)
-        {
-            sum += gain * part.Next(sample);
-        }
-
-        return sum;
-    }
+    public double Next(double sample) =>
+        Direct * sample + 0.6 * _air.Next(sample) + 0.5 * _top.Next(sample) + 0.3 * _back.Next(sample);
 }

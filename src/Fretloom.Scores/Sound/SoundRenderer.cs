@@ -162,7 +162,12 @@ public static class SoundRenderer
 
     private static void Soften(float[] sound)
     {
-        var peak = sound.Length == 0 ? 0 : sound.Max(Math.Abs);
+        var peak = 0f;
+        foreach (var sample in sound)
+        {
+            peak = Math.Max(peak, Math.Abs(sample));
+        }
+
         if (peak <= Loudest)
         {
             return;
