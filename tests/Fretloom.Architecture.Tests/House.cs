@@ -12,7 +12,7 @@ internal static class House
     public static readonly IReadOnlyList<(string Name, string[] Packages)> Floors =
     [
         ("Fretloom", []),
-        ("Fretloom.Scores", ["NAudio.Core", "NAudio.Midi"]),
+        ("Fretloom.Scores", ["ClearScript.Core", "ClearScript.V8", "NAudio.Core", "NAudio.Midi"]),
         ("Fretloom.Lessons", ["Markdig", "YamlDotNet"]),
         (
             "Fretloom.Pages",

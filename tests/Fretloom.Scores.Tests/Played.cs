@@ -10,7 +10,11 @@ namespace Fretloom.Scores.Tests;
 internal static class Played
 {
     /// <summary>What a sentence says, with the usual defaults.</summary>
-    public static Exercise Of(string sentence) => PlayQuestion.Answer(sentence, ShowDefaults.Standard).Value!;
+    public static Exercise Of(string sentence)
+    {
+        var answer = PlayQuestion.Answer(sentence, ShowDefaults.Standard);
+        return answer.IsRead ? answer.Value : throw new ArgumentException(answer.Errors[0].Message, nameof(sentence));
+    }
 
     /// <summary>Every half-step that an instrument has, from low to high, each once and for a beat, on the string where it lies lowest on the neck.</summary>
     public static Exercise ChromaticRun(Instrument instrument, int beatsPerMinute) =>
@@ -33,6 +37,34 @@ internal static class Played
     /// <summary>Spots at once, for a bar.</summary>
     public static Exercise AtOnce(Instrument instrument, IEnumerable<Spot> spots, int beatsPerMinute) =>
         Make(instrument, spots.Select(spot => (default(Beats), default(Metre).Bar, spot)), beatsPerMinute);
+
+    /// <summary>A rhythm on one open string of a guitar: parts of beats in which a note begins (<c>o</c>), goes on (<c>-</c>) or nothing sounds (<c>.</c>).</summary>
+    public static Exercise InRhythm(Metre metre, IEnumerable<(Beats Length, char Sign)> parts)
+    {
+        var open = new NeckNote(new Spot(1, 0), Pitch.Parse("E4"), new Degree(3));
+        var notes = new List<ExerciseNote>();
+        var at = default(Beats);
+        foreach (var (length, sign) in parts)
+        {
+            if (sign == 'o')
+            {
+                notes.Add(new(at, length, open, Finger.None));
+            }
+            else if (sign == '-' && notes.Count > 0 && notes[^1].End == at)
+            {
+                notes[^1] = notes[^1] with { Length = notes[^1].Length + length };
+            }
+
+            at += length;
+        }
+
+        return AtOnce(Catalogue.Default, [new Spot(1, 0)], 72) with
+        {
+            Metre = metre,
+            Notes = notes.ToValueList(),
+            Length = at,
+        };
+    }
 
     private static Exercise Make(
         Instrument instrument,

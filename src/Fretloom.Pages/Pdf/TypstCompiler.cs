@@ -1,3 +1,5 @@
+using Fretloom.Scores.Scripting;
+
 namespace Fretloom.Pages.Pdf;
 
 /// <summary>
@@ -18,8 +20,6 @@ namespace Fretloom.Pages.Pdf;
 /// </example>
 public sealed class TypstCompiler : IDisposable
 {
-    // Two engines that run at once can wait for each other for ever when one of them ends, so all share one.
-    private static readonly Lock Gate = new();
     private static TypstEngine? engine;
     private static int users;
 
@@ -28,7 +28,7 @@ public sealed class TypstCompiler : IDisposable
     /// <summary>Promises that <see cref="Dispose"/> will be called; nothing is started yet.</summary>
     public TypstCompiler()
     {
-        lock (Gate)
+        lock (ScriptRuntime.Gate)
         {
             users++;
         }
@@ -41,7 +41,7 @@ public sealed class TypstCompiler : IDisposable
     /// <exception cref="IOException">The compiler's files are missing beside the assembly.</exception>
     public void WarmUp()
     {
-        lock (Gate)
+        lock (ScriptRuntime.Gate)
         {
             if (!isDisposed && engine is null)
             {
@@ -64,7 +64,7 @@ public sealed class TypstCompiler : IDisposable
     {
         ArgumentNullException.ThrowIfNull(mainTyp);
         ArgumentNullException.ThrowIfNull(files);
-        lock (Gate)
+        lock (ScriptRuntime.Gate)
         {
             ObjectDisposedException.ThrowIf(isDisposed, this);
             if (engine is { IsSpent: true })
@@ -84,7 +84,7 @@ public sealed class TypstCompiler : IDisposable
     /// </summary>
     public void Dispose()
     {
-        lock (Gate)
+        lock (ScriptRuntime.Gate)
         {
             if (isDisposed)
             {

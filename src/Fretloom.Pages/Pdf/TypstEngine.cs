@@ -1,13 +1,14 @@
 using System.Globalization;
 using System.Text.Json;
 using Fretloom.Pages.Fonts;
+using Fretloom.Scores.Scripting;
 using Microsoft.ClearScript;
 using Microsoft.ClearScript.JavaScript;
 using Microsoft.ClearScript.V8;
 
 namespace Fretloom.Pages.Pdf;
 
-/// <summary>One running Typst compiler. Not safe to use from several threads.</summary>
+/// <summary>One running Typst compiler. Whoever uses it holds <see cref="ScriptRuntime.Gate"/>.</summary>
 internal sealed class TypstEngine : IDisposable
 {
     private const string MainPath = "/main.typ";
@@ -19,7 +20,7 @@ internal sealed class TypstEngine : IDisposable
     // The compiler numbers every path it has met with 16 bits.
     private const int MostPaths = 60_000;
 
-    private readonly V8ScriptEngine engine = new();
+    private readonly V8ScriptEngine engine = ScriptRuntime.Start();
     private readonly ScriptObject host;
     private int documents;
     private int paths;
@@ -37,7 +38,6 @@ internal sealed class TypstEngine : IDisposable
                 ModuleCategory.Standard,
                 File.ReadAllText(Path.Combine(folder, Library))
             );
-            engine.Execute(EmbeddedText.Read("typst-globals.js"));
             engine.Execute(
                 new DocumentInfo("typst-host.js") { Category = ModuleCategory.Standard },
                 EmbeddedText.Read("typst-host.js")
@@ -54,7 +54,7 @@ internal sealed class TypstEngine : IDisposable
         }
         catch
         {
-            engine.Dispose();
+            Dispose();
             throw;
         }
     }
@@ -84,8 +84,8 @@ internal sealed class TypstEngine : IDisposable
             : throw new TypstException(Diagnostics((string)answer["diagnostics"], path));
     }
 
-    /// <summary>Ends it. An engine that still runs when the process exits brings the process down.</summary>
-    public void Dispose() => engine.Dispose();
+    /// <summary>Ends it.</summary>
+    public void Dispose() => ScriptRuntime.End(engine);
 
     private ITypedArray<byte> Bytes(ReadOnlySpan<byte> content)
     {

@@ -7,12 +7,9 @@ using Fretloom.Theory;
 namespace Fretloom.Scores.MusicXml;
 
 /// <summary>Writes the notes of a bar: first on the notation staff, then on the tablature.</summary>
-internal sealed class NoteElements(Elements xml, Instrument instrument)
+internal sealed class NoteElements(Elements xml, Instrument instrument, Key key)
 {
-    private readonly BarAccidentals _accidentals = new();
-
-    /// <summary>Begins a bar in a key.</summary>
-    public void BeginBar(Key key) => _accidentals.Begin(key);
+    private readonly BarAccidentals _accidentals = new(key);
 
     /// <summary>A figure on the notation staff.</summary>
     public void Notation(Figure figure, WrittenBar bar) =>
@@ -120,7 +117,19 @@ internal sealed class NoteElements(Elements xml, Instrument instrument)
     }
 
     private string? Accidental(Figure figure, ExerciseNote note) =>
-        figure.IsTiedBack ? null : _accidentals.Shown(note.Note.Pitch);
+        figure.IsTiedBack || !_accidentals.IsWritten(note.Note.Pitch)
+            ? null
+            : note.Note.Pitch.Name.Alteration switch
+            {
+                0 => "natural",
+                1 => "sharp",
+                -1 => "flat",
+                2 => "double-sharp",
+                -2 => "flat-flat",
+                3 => "triple-sharp",
+                -3 => "triple-flat",
+                _ => null,
+            };
 
     private void Value(Figure figure, string? accidental = null)
     {

@@ -7,7 +7,6 @@ namespace Fretloom.Scores.MusicXml;
 /// <summary>Writes the score: its head, then bar by bar.</summary>
 internal sealed class ScoreElements(Elements xml, Exercise exercise)
 {
-    private readonly StaffClef _clef = StaffClef.For(exercise.Instrument);
     private readonly HarmonyElements _harmony = new(xml, exercise.Instrument);
 
     /// <summary>Writes it.</summary>
@@ -30,7 +29,6 @@ internal sealed class ScoreElements(Elements xml, Exercise exercise)
     private void Bars()
     {
         var bars = BarWriter.Write(exercise);
-        var notes = new NoteElements(xml, exercise.Instrument);
         foreach (var bar in bars)
         {
             xml.Within(
@@ -38,7 +36,7 @@ internal sealed class ScoreElements(Elements xml, Exercise exercise)
                 () =>
                 {
                     Opening(bar, isFirst: bar.Number == 1);
-                    Staff(bar, notes);
+                    Staves(bar);
                     Closing(bar, bars.Count);
                 },
                 ("number", bar.Number)
@@ -107,13 +105,31 @@ internal sealed class ScoreElements(Elements xml, Exercise exercise)
             }
         );
         xml.Leaf("staves", 2);
-        _clef.Write(xml);
+        Clef();
         TabStaff();
+    }
+
+    private void Clef()
+    {
+        var clef = StaffClef.For(exercise.Instrument);
+        xml.Within(
+            "clef",
+            () =>
+            {
+                xml.Leaf("sign", clef.Sign);
+                xml.Leaf("line", clef.Line);
+                if (clef.OctaveChange != 0)
+                {
+                    xml.Leaf("clef-octave-change", clef.OctaveChange);
+                }
+            },
+            ("number", 1)
+        );
     }
 
     private void TabStaff()
     {
-        var strings = exercise.Instrument.Strings;
+        var strings = exercise.Instrument.WithCapo(0).Strings;
         xml.Within(
             "clef",
             () =>
@@ -185,15 +201,8 @@ internal sealed class ScoreElements(Elements xml, Exercise exercise)
             },
             ("placement", "above")
         );
-        var words = new[]
-        {
-            exercise.IsSwung ? "swing" : null,
-            first == last ? null : "to " + last,
-            exercise.Passes.Count > 1 ? $"{exercise.Passes.Count} times" : null,
-            exercise.Touch == Touching.Sustained ? "let ring" : null,
-            exercise.Touch == Touching.Short ? "short" : null,
-        };
-        var text = string.Join(", ", words.OfType<string>());
+        var toLast = first == last ? [] : new[] { $"to {last}" };
+        var text = string.Join(", ", toLast.Concat(TempoWords.Words(exercise)));
         if (text.Length > 0)
         {
             Direction("above", () => xml.Leaf("words", text));
@@ -211,9 +220,9 @@ internal sealed class ScoreElements(Elements xml, Exercise exercise)
             ("placement", placement)
         );
 
-    private void Staff(WrittenBar bar, NoteElements notes)
+    private void Staves(WrittenBar bar)
     {
-        notes.BeginBar(SectionAt(bar).Key);
+        var notes = new NoteElements(xml, exercise.Instrument, exercise.SectionAt(bar.At).Key);
         foreach (var figure in bar.Figures)
         {
             foreach (var chord in exercise.Chords.Where(chord => chord.At == figure.At && !figure.IsTiedBack))
@@ -235,8 +244,6 @@ internal sealed class ScoreElements(Elements xml, Exercise exercise)
             notes.Tablature(figure, bar);
         }
     }
-
-    private Section SectionAt(WrittenBar bar) => exercise.Sections.Last(section => section.At <= bar.At);
 
     private void Closing(WrittenBar bar, int bars)
     {

@@ -27,12 +27,12 @@ internal sealed class TabBar
         var notes = exercise.Notes.Where(note => note.At >= _begin && note.At < _begin + exercise.Metre.Bar).ToList();
         _unit = Unit(notes);
         _columns = Columns(notes, hasFingers);
-        Opening = Heading(bar);
+        Opening = exercise.Sections.FirstOrDefault(section => section.At == _begin)?.Heading;
         Strings = Enumerable
             .Range(1, exercise.Instrument.Strings.Count)
             .Select(number => String(notes, number))
             .ToArray();
-        Above = Words(exercise.Chords.Select(chord => (chord.At, Accidentals.Pretty(chord.Chord.ToString()))));
+        Above = Words(exercise.Chords.Select(chord => (chord.At, ChordNames.Of(exercise, chord.Chord))));
         Beats = Words(
             Enumerable
                 .Range(0, exercise.Metre.BeatsPerBar)
@@ -40,20 +40,9 @@ internal sealed class TabBar
                     (_begin + exercise.Metre.Beat * beat, (beat + 1).ToString(CultureInfo.InvariantCulture))
                 )
         );
-        Fingers = hasFingers
-            ? Words(
-                notes
-                    .GroupBy(note => note.At)
-                    .Select(chord =>
-                        (
-                            chord.Key,
-                            string.Concat(
-                                chord.Where(note => note.Finger != Finger.None).Select(note => note.Finger.ToLabel())
-                            )
-                        )
-                    )
-            )
-            : "";
+        var chords = notes.GroupBy(note => note.At).Select(chord => chord.ToList()).ToList();
+        Picking = Words(chords.Select(chord => (chord[0].At, HandSigns.Picking(chord))));
+        Fingers = hasFingers ? Words(chords.Select(chord => (chord[0].At, FingersOf(chord)))) : "";
     }
 
     /// <summary>Words that stand before the bar on a line of their own, which begins a new system; null for none.</summary>
@@ -68,26 +57,21 @@ internal sealed class TabBar
     /// <summary>The numbers of the beats.</summary>
     public string Beats { get; }
 
+    /// <summary>Strokes or picking fingers.</summary>
+    public string Picking { get; }
+
     /// <summary>Fretting fingers, the far string's first in a chord.</summary>
     public string Fingers { get; }
 
     /// <summary>Characters, with the bar line at the end.</summary>
     public int Width => _columns.Sum() + 2;
 
-    private string? Heading(int bar)
-    {
-        foreach (var section in _exercise.Sections)
-        {
-            if (section.At == _begin && section.Heading is { } heading && _exercise.Metre.Bar * bar == section.At)
-            {
-                return heading;
-            }
-        }
+    private string FingersOf(List<ExerciseNote> chord) =>
+        HandSigns.IsStruckAgain(_exercise, chord)
+            ? ""
+            : string.Concat(chord.Where(note => note.Finger != Finger.None).Select(note => note.Finger.ToLabel()));
 
-        return null;
-    }
-
-    // The longest time that divides every beginning in the bar, at most an eighth of it or a beat.
+    // The longest time that divides every beginning in the bar, at most a beat.
     private Beats Unit(List<ExerciseNote> notes)
     {
         var ticks = notes.Aggregate(
@@ -105,9 +89,10 @@ internal sealed class TabBar
         Array.Fill(columns, LeastColumn);
         foreach (var chord in notes.GroupBy(note => note.At))
         {
-            var fingers = hasFingers ? chord.Count(note => note.Finger != Finger.None) : 0;
+            var together = chord.ToList();
+            var words = Math.Max(HandSigns.Picking(together).Length, hasFingers ? FingersOf(together).Length : 0);
             ref var column = ref columns[(chord.Key - _begin) / _unit];
-            column = Math.Max(column, Math.Max(fingers, chord.Max(note => Fret(note).Length)) + 1);
+            column = Math.Max(column, Math.Max(words, chord.Max(note => Fret(note).Length)) + 1);
         }
 
         return columns;
@@ -145,5 +130,5 @@ internal sealed class TabBar
         return line.ToString();
     }
 
-    private static string Fret(ExerciseNote note) => note.Note.Spot.Fret.ToString(CultureInfo.InvariantCulture);
+    private string Fret(ExerciseNote note) => TabFigure.Of(_exercise.Instrument, note.Note.Spot);
 }

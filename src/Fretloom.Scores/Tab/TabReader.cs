@@ -13,10 +13,13 @@ public static class TabReader
     private static readonly SearchValues<char> Signs = SearchValues.Create("|-0123456789 \r");
 
     /// <summary>The chords and notes in order, each with the far string first.</summary>
-    /// <exception cref="FormatException">A fret has more than two figures, or a system has more than 99 strings.</exception>
-    public static ValueList<ValueList<Spot>> Read(string text)
+    /// <param name="text">The tablature, with words around it or without.</param>
+    /// <param name="instrument">What it is for: an open string is 0, also where it begins at a later fret.</param>
+    /// <exception cref="FormatException">A fret has more than two figures, or a system does not have a line for each string.</exception>
+    public static ValueList<ValueList<Spot>> Read(string text, Instrument instrument)
     {
         ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(instrument);
         var chords = new List<ValueList<Spot>>();
         var system = new List<string>();
         foreach (var line in text.Split('\n').Append(""))
@@ -27,7 +30,7 @@ public static class TabReader
             }
             else
             {
-                chords.AddRange(Chords(system));
+                chords.AddRange(Chords(system, instrument));
                 system.Clear();
             }
         }
@@ -41,11 +44,13 @@ public static class TabReader
         return bar >= 0 && bar + 1 < line.Length && line.AsSpan(bar).IndexOfAnyExcept(Signs) < 0;
     }
 
-    private static IEnumerable<ValueList<Spot>> Chords(List<string> system)
+    private static IEnumerable<ValueList<Spot>> Chords(List<string> system, Instrument instrument)
     {
-        if (system.Count > 99)
+        if (system.Count > 0 && system.Count != instrument.Strings.Count)
         {
-            throw new FormatException("A system of tablature has at most 99 strings.");
+            throw new FormatException(
+                $"A system of {system.Count} lines is no tablature for {instrument.NameWithArticle}, which has {instrument.Strings.Count} strings."
+            );
         }
 
         var width = system.Count == 0 ? 0 : system.Max(line => line.Length);
@@ -56,7 +61,8 @@ public static class TabReader
             {
                 if (FretAt(system[at], column) is { } fret)
                 {
-                    spots.Add(new Spot(at + 1, fret));
+                    var open = instrument.String(at + 1).StartsAtFret;
+                    spots.Add(new Spot(at + 1, Math.Max(fret, open)));
                 }
             }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using Fretloom.Exercises;
 using Fretloom.Hand;
@@ -8,8 +7,9 @@ namespace Fretloom.Scores.Tab;
 
 /// <summary>Tablature in plain text: a line for each string, string 1 on top, frets as figures, bar lines, and above them chords and beats.</summary>
 /// <remarks>
-/// Every eighth, or the shortest value of the exercise, has a column as wide as its widest figure and a dash. Tablature is never mirrored. What is written reads back
-/// to the same spots with <see cref="TabReader"/>.
+/// The columns of a bar are as long as the longest time that divides all its beginnings, and as wide as their widest figure and a dash. Under the strings
+/// stand the strokes or picking fingers, the beats and, on request, the fretting fingers. Tablature is never mirrored. What is written reads back to the
+/// same spots with <see cref="TabReader"/>.
 /// </remarks>
 public static class TabText
 {
@@ -70,6 +70,12 @@ public static class TabText
             text.Append('\n');
         }
 
+        Line(
+            text,
+            indent,
+            bars.ConvertAll(bar => bar.Picking),
+            isKept: bars.Exists(bar => bar.Picking.Trim().Length > 0)
+        );
         Line(text, indent, bars.ConvertAll(bar => bar.Beats), isKept: true);
         Line(
             text,
@@ -89,13 +95,9 @@ public static class TabText
 
     private static string Heading(Exercise exercise)
     {
-        var rungs = exercise.Passes.Select(pass => pass.BeatsPerMinute).Distinct().ToList();
-        var tempo = rungs.Count == 1 ? $"{rungs[0]}" : $"{rungs[0]} to {rungs[^1]}";
-        var times =
-            exercise.Passes.Count == 1 ? "" : $", {exercise.Passes.Count.ToString(CultureInfo.InvariantCulture)} times";
-        var swing = exercise.IsSwung ? ", swing" : "";
+        var words = string.Concat(TempoWords.Words(exercise).Select(word => ", " + word));
         var capo = exercise.Instrument.Capo > 0 ? $", capo {exercise.Instrument.Capo}" : "";
-        return $"{exercise.Instrument.Name}{capo}, {Accidentals.Pretty(exercise.Key.ToString())}, {exercise.Metre}, {tempo} beats a minute{swing}{times}";
+        return $"{exercise.Instrument.Name}{capo}, {Accidentals.Pretty(exercise.Key.ToString())}, {exercise.Metre}, {TempoWords.Number(exercise)} beats a minute{words}";
     }
 
     private static string[] Labels(Exercise exercise)

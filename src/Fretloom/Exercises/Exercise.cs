@@ -69,6 +69,9 @@ public sealed record Exercise
     public double Seconds =>
         Passes[0].Seconds(Metre.Bar * CountInBars, Metre) + Passes.Sum(tempo => tempo.Seconds(Length, Metre));
 
+    /// <summary>The part that a place belongs to.</summary>
+    public Section SectionAt(Beats at) => Sections.Last(section => section.At <= at);
+
     /// <summary>When a written place sounds, in quarter notes from the beginning of a pass: swing moves the second eighth of a beat.</summary>
     public double SoundsAt(Beats written)
     {

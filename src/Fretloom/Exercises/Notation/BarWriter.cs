@@ -2,9 +2,9 @@ namespace Fretloom.Exercises.Notation;
 
 /// <summary>Writes an exercise out in bars.</summary>
 /// <remarks>
-/// One voice: the notes of a chord begin and end together, and a chord is over when the next begins. What crosses a bar line, the
-/// middle of a bar of two equal halves, or, begun off the beat, the next beat, is tied, so that every beat can be seen. Common
-/// practice (Gould, <i>Behind Bars</i>, 2011, on grouping; from memory).
+/// One voice: the notes of a chord begin and end together, and a chord is over when the next begins. What crosses a bar line or, begun off the
+/// beat, the next beat, is tied, so that every beat can be seen. Rests show the middle of a bar of two equal halves, and have a dot only
+/// where beats fall into three; so do notes of such metres. Common practice (Gould, <i>Behind Bars</i>, 2011, on grouping; from memory).
 /// </remarks>
 public static class BarWriter
 {
@@ -60,17 +60,18 @@ public static class BarWriter
         var isTied = false;
         for (var at = stretch.At; at < stretch.End; )
         {
-            var limit = Limit(at, stretch.End, metre);
-            var value = Longest(at, limit, metre);
+            var isRest = stretch.Notes.Count == 0;
+            var limit = Limit(at, stretch.End, metre, showsMiddle: isRest || metre.IsCompound);
+            var value = Longest(at, limit, metre, canHaveDot: !isRest || metre.IsCompound);
             var end = at + value.Length;
-            var goesOn = stretch.Notes.Count > 0 && end < stretch.End;
+            var goesOn = !isRest && end < stretch.End;
             yield return new(at, value, stretch.Notes, isTied, goesOn);
             (at, isTied) = (end, goesOn);
         }
     }
 
     /// <summary>How far one sign may reach from a place.</summary>
-    private static Beats Limit(Beats at, Beats end, Metre metre)
+    private static Beats Limit(Beats at, Beats end, Metre metre, bool showsMiddle)
     {
         var inBar = at % metre.Bar;
         var bar = at - inBar;
@@ -81,21 +82,22 @@ public static class BarWriter
         }
 
         var half = Beats.FromTicks(metre.Bar.Ticks / 2);
-        var hasMiddle = metre.BeatsPerBar % 2 == 0 && metre.BeatsPerBar > 2;
+        var hasMiddle = showsMiddle && metre.BeatsPerBar % 2 == 0 && metre.BeatsPerBar > 2;
         var barEnd = Nearer(end, bar + metre.Bar);
         var isWhole = inBar.Ticks == 0 && barEnd - at == metre.Bar;
         return hasMiddle && !isWhole && inBar < half && inBar.Ticks > 0 ? Nearer(barEnd, bar + half) : barEnd;
     }
 
     /// <summary>The longest value that fits and, when it does not reach the limit, ends on a beat or stays within its beat.</summary>
-    private static WrittenValue Longest(Beats at, Beats limit, Metre metre)
+    private static WrittenValue Longest(Beats at, Beats limit, Metre metre, bool canHaveDot)
     {
-        foreach (var value in WrittenValue.All)
+        var isInThree = !metre.IsCompound && !(IsInTwo(at) && IsInTwo(limit));
+        foreach (var value in WrittenValue.All.Where(value => canHaveDot || !value.IsDotted))
         {
             var end = at + value.Length;
             var staysInBeat = at % metre.Beat + value.Length <= metre.Beat;
             var endsOnBeat = (end % metre.Beat).Ticks == 0;
-            if (end <= limit && (endsOnBeat || staysInBeat) && !(value.IsTriplet && metre.IsCompound))
+            if (end <= limit && (endsOnBeat || staysInBeat) && (!value.IsTriplet || isInThree))
             {
                 return value;
             }
@@ -125,6 +127,9 @@ public static class BarWriter
 
     private static bool IsSameTriplet(Figure one, Figure next, Metre metre) =>
         one.Value.IsTriplet && next.Value.IsTriplet && one.At / metre.Beat == next.At / metre.Beat;
+
+    // Whether halving beats leads to a place.
+    private static bool IsInTwo(Beats at) => (at % Beats.Of(1, 32)).Ticks == 0;
 
     private static Beats Nearer(Beats one, Beats other) => one < other ? one : other;
 }

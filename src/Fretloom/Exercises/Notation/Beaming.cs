@@ -31,7 +31,10 @@ internal static class Beaming
     }
 
     private static bool IsJoined(ValueList<Figure> bar, int first, int at, Metre metre) =>
-        Hangs(bar[first]) && Hangs(bar[at]) && Group(bar, bar[first], metre) == Group(bar, bar[at], metre);
+        Hangs(bar[first])
+        && Hangs(bar[at])
+        && bar[first].Value.IsTriplet == bar[at].Value.IsTriplet
+        && Group(bar, bar[first], metre) == Group(bar, bar[at], metre);
 
     private static bool Hangs(Figure figure) => !figure.IsRest && figure.Value.Beams > 0;
 

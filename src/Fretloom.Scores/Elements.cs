@@ -1,11 +1,13 @@
 using System.Globalization;
 using System.Xml;
 
-namespace Fretloom.Scores.MusicXml;
+namespace Fretloom.Scores;
 
 /// <summary>Writes elements one inside the other.</summary>
 internal sealed class Elements(XmlWriter writer)
 {
+    private const string XmlId = "xml:id";
+
     /// <summary>An element with what <paramref name="inside"/> writes.</summary>
     public void Within(string name, Action inside, params ReadOnlySpan<(string Name, object? Value)> attributes)
     {
@@ -37,7 +39,12 @@ internal sealed class Elements(XmlWriter writer)
         {
             if (value is not null)
             {
-                writer.WriteAttributeString(key, Text(value));
+                writer.WriteAttributeString(
+                    key == XmlId ? "xml" : null,
+                    key[(key.IndexOf(':', StringComparison.Ordinal) + 1)..],
+                    null,
+                    Text(value)
+                );
             }
         }
     }

@@ -1,4 +1,4 @@
-// What the compiler expects of a browser and a bare engine lacks.
+// What a library expects of a browser and a bare engine lacks.
 const silent = () => {};
 globalThis.console = { log: silent, info: silent, warn: silent, error: silent, debug: silent };
 
@@ -19,7 +19,7 @@ globalThis.TextEncoder = class {
   }
 };
 
-// The compiler only hands out UTF-8 that is well formed.
+// Libraries only hand out UTF-8 that is well formed.
 globalThis.TextDecoder = class {
   decode(bytes = []) {
     let text = "";

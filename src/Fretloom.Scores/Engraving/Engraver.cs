@@ -1,0 +1,125 @@
+using Fretloom.Exercises;
+using Fretloom.Scores.Scripting;
+using Fretloom.Scores.Tab;
+
+namespace Fretloom.Scores.Engraving;
+
+/// <summary>
+/// Engraves exercises: a notation staff with fingers, under it the tablature. The engraver (Verovio as WebAssembly) is started when it is first
+/// needed and kept warm: make one of these for as many exercises as there are, and dispose it. All of a process share one engine.
+/// </summary>
+/// <remarks>
+/// Safe to use from several threads; exercises are engraved one after another. The same input gives the same pictures. Without the engraver's file
+/// the answer is plain-text tablature with a warning.
+/// </remarks>
+public sealed class Engraver : IDisposable
+{
+    private static EngraverEngine? engine;
+    private static int users;
+
+    private readonly EngravingCache? cache;
+    private readonly string library;
+    private bool isUser;
+    private bool isDisposed;
+
+    /// <summary>Promises that <see cref="Dispose"/> will be called; nothing is started yet.</summary>
+    /// <param name="cache">Where pictures are kept from one run to the next; null for nowhere.</param>
+    public Engraver(EngravingCache? cache = null)
+        : this(cache, EngraverEngine.Library) { }
+
+    internal Engraver(EngravingCache? cache, string library) => (this.cache, this.library) = (cache, library);
+
+    private bool IsThere => File.Exists(library);
+
+    /// <summary>Engraves one pass of an exercise.</summary>
+    /// <param name="exercise">What is engraved.</param>
+    /// <param name="widthMm">The width of a system; at least <see cref="EngravedPage.LeastWidthMm"/>.</param>
+    /// <exception cref="ObjectDisposedException">After <see cref="Dispose"/>.</exception>
+    public EngravedExercise Engrave(Exercise exercise, double widthMm)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        ArgumentOutOfRangeException.ThrowIfLessThan(widthMm, EngravedPage.LeastWidthMm);
+        if (!IsThere)
+        {
+            return EngravedExercise.InWords(TabText.Write(exercise, hasFingers: true));
+        }
+
+        var score = MeiWriter.Write(exercise);
+        var options = EngravedPage.Options(widthMm);
+        var key = EngravingCache.Key(score, options);
+        if (cache?.Read(key) is { } kept)
+        {
+            return EngravedExercise.OfSystems(kept);
+        }
+
+        var systems = Pages(score, options)
+            .Select((page, at) => SystemPicture.Of(page, $"f{key[..10]}-{at}"))
+            .ToArray();
+        cache?.Write(key, systems);
+        return EngravedExercise.OfSystems(systems);
+    }
+
+    /// <summary>Starts the engraver ahead of the first exercise. Meant for another thread; does nothing without its file.</summary>
+    public void WarmUp()
+    {
+        if (IsThere)
+        {
+            lock (ScriptRuntime.Gate)
+            {
+                if (!isDisposed)
+                {
+                    Running();
+                }
+            }
+        }
+    }
+
+    /// <summary>Gives the engine up; the last one to do so ends it. An engine that still runs when the process exits brings it down.</summary>
+    public void Dispose()
+    {
+        lock (ScriptRuntime.Gate)
+        {
+            isDisposed = true;
+            if (isUser)
+            {
+                isUser = false;
+                users--;
+                if (users == 0)
+                {
+                    End();
+                }
+            }
+        }
+    }
+
+    private string[] Pages(string score, string options)
+    {
+        lock (ScriptRuntime.Gate)
+        {
+            ObjectDisposedException.ThrowIf(isDisposed, this);
+            return Running().Engrave(score, options);
+        }
+    }
+
+    private EngraverEngine Running()
+    {
+        if (!isUser)
+        {
+            isUser = true;
+            users++;
+        }
+
+        if (engine is { IsSpent: true })
+        {
+            End();
+        }
+
+        return engine ??= new(library);
+    }
+
+    private static void End()
+    {
+        engine?.Dispose();
+        engine = null;
+    }
+}

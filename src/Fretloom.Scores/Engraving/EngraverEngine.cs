@@ -1,0 +1,68 @@
+using System.Globalization;
+using System.Text.Json;
+using Fretloom.Scores.Scripting;
+using Microsoft.ClearScript;
+using Microsoft.ClearScript.V8;
+
+namespace Fretloom.Scores.Engraving;
+
+/// <summary>One running engraver. Whoever uses it holds <see cref="ScriptRuntime.Gate"/>.</summary>
+internal sealed class EngraverEngine : IDisposable
+{
+    /// <summary>Where its file lies beside the program.</summary>
+    public static readonly string Library = Path.Combine(
+        AppContext.BaseDirectory,
+        "assets",
+        "verovio",
+        "verovio-toolkit-wasm.js"
+    );
+
+    private readonly V8ScriptEngine engine = ScriptRuntime.Start();
+    private readonly ScriptObject host;
+
+    /// <summary>Starts it.</summary>
+    /// <param name="library">Its file.</param>
+    /// <exception cref="IOException">The file is missing.</exception>
+    public EngraverEngine(string library)
+    {
+        try
+        {
+            engine.Execute(ScriptRuntime.EmbeddedScript("engraver-globals.js"));
+            engine.Execute(new DocumentInfo("verovio-toolkit-wasm.js"), File.ReadAllText(library));
+            engine.Execute(new DocumentInfo("engraver-host.js"), ScriptRuntime.EmbeddedScript("engraver-host.js"));
+            host = (ScriptObject)engine.Script.engraver;
+            host.InvokeMethod("start");
+        }
+        catch
+        {
+            Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>Whether it has crashed, and another should take its place.</summary>
+    public bool IsSpent { get; private set; }
+
+    /// <summary>What it warned of when it read the last score; empty for nothing.</summary>
+    public string Log { get; private set; } = "";
+
+    /// <summary>Engraves a score, a picture for each page.</summary>
+    /// <param name="score">MEI or MusicXML.</param>
+    /// <param name="options">The engraver's options as JSON.</param>
+    /// <exception cref="InvalidOperationException">The score cannot be read.</exception>
+    public string[] Engrave(string score, string options)
+    {
+        var answer = (ScriptObject)host.InvokeMethod("engrave", score, options);
+        IsSpent = answer["hasCrashed"] is true;
+        if (answer["error"] is string error)
+        {
+            throw new InvalidOperationException(error);
+        }
+
+        Log = Convert.ToString(answer["log"], CultureInfo.InvariantCulture) ?? "";
+        return JsonSerializer.Deserialize<string[]>((string)answer["pages"])!;
+    }
+
+    /// <summary>Ends it.</summary>
+    public void Dispose() => ScriptRuntime.End(engine);
+}

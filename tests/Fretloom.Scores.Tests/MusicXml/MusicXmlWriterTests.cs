@@ -1,0 +1,132 @@
+using System.IO.Compression;
+using System.Xml.Linq;
+using Fretloom.Exercises;
+using Fretloom.Hand;
+using Fretloom.Neck;
+using Fretloom.Scores.Engraving;
+using Fretloom.Scores.MusicXml;
+using Fretloom.Scores.Scripting;
+using Fretloom.Testing;
+
+namespace Fretloom.Scores.Tests.MusicXml;
+
+public class MusicXmlWriterTests
+{
+    public static TheoryData<string> Sentences => [.. Repertoire.All];
+
+    [Theory]
+    [MemberData(nameof(Sentences))]
+    public void Files_fit_the_schema(string sentence)
+    {
+        Assert.SkipWhen(MusicXmlSchema.WhyNot is not null, MusicXmlSchema.WhyNot ?? "");
+        Assert.Empty(MusicXmlSchema.Errors(MusicXmlWriter.Write(Played.Of(sentence))));
+    }
+
+    [Fact]
+    public void The_schema_refuses_what_is_wrong()
+    {
+        Assert.SkipWhen(MusicXmlSchema.WhyNot is not null, MusicXmlSchema.WhyNot ?? "");
+        var score = MusicXmlWriter.Write(Played.Of("play the triads"));
+        Assert.NotEmpty(MusicXmlSchema.Errors(score.Replace("<fret>", "<fred>").Replace("</fret>", "</fred>")));
+    }
+
+    [Theory]
+    [MemberData(nameof(Sentences))]
+    public void Both_staves_carry_exactly_the_notes(string sentence)
+    {
+        var exercise = Played.Of(sentence);
+        var score = MusicXmlReader.Parse(MusicXmlWriter.Write(exercise));
+        Assert.Equal(
+            exercise.Notes.Select(note => Said(note) with { String = null, Fret = null }).Order(ByTime),
+            MusicXmlReader.Notes(score, 1).Order(ByTime)
+        );
+        Assert.Equal(
+            exercise.Notes.Select(note => Said(note) with { Finger = null, Pluck = null }).Order(ByTime),
+            MusicXmlReader.Notes(score, 2).Order(ByTime)
+        );
+
+        ReadNote Said(ExerciseNote note) =>
+            new(
+                note.At.Ticks,
+                note.Length.Ticks,
+                note.Note.Pitch.Name.Step.ToString(),
+                note.Note.Pitch.Name.Alteration,
+                note.Note.Pitch.Octave,
+                note.Finger == Finger.None ? null : note.Finger.ToLabel(),
+                note.Note.Spot.String,
+                note.Note.Spot.Fret - exercise.Instrument.String(note.Note.Spot.String).StartsAtFret,
+                note.Picked > Picked.Up ? "pima"[note.Picked - Picked.Thumb].ToString() : null
+            );
+    }
+
+    [Theory]
+    [MemberData(nameof(Sentences))]
+    public void The_tuning_and_the_fret_give_the_pitch(string sentence)
+    {
+        var score = MusicXmlReader.Parse(MusicXmlWriter.Write(Played.Of(sentence)));
+        var tunings = score
+            .Descendants("staff-tuning")
+            .ToDictionary(line => (int)line.Attribute("line")!, line => Midi(line, "tuning-"));
+        var lines = (int)score.Descendants("staff-lines").Single();
+        var capo = (int?)score.Descendants("capo").SingleOrDefault() ?? 0;
+        Assert.Equal(Enumerable.Range(1, lines), tunings.Keys.Order());
+        foreach (var note in MusicXmlReader.Notes(score, 2))
+        {
+            var sounds = new XElement(
+                "pitch",
+                new XElement("step", note.Step),
+                new XElement("alter", note.Alter),
+                new XElement("octave", note.Octave)
+            );
+            Assert.Equal(Midi(sounds, ""), tunings[lines + 1 - note.String!.Value] + capo + note.Fret!.Value);
+        }
+    }
+
+    [Fact]
+    public void The_engraver_reads_every_file_without_a_warning()
+    {
+        lock (ScriptRuntime.Gate)
+        {
+            using var engraver = new EngraverEngine(EngraverEngine.Library);
+            foreach (var sentence in Repertoire.All)
+            {
+                engraver.Engrave(MusicXmlWriter.Write(Played.Of(sentence)), """{"xmlIdSeed": 1}""");
+                Assert.True(engraver.Log.Trim().Length == 0, $"{sentence}: {engraver.Log}");
+            }
+        }
+    }
+
+    [Fact]
+    public void A_small_score_reads_as_it_should() =>
+        Approved.Matches(
+            MusicXmlWriter.Write(Played.Of("play the chords V7 I, picked p-i-m-a, in G major, twice")),
+            "Fretloom.Scores.Tests",
+            "MusicXml",
+            "small.musicxml"
+        );
+
+    [Fact]
+    public void The_packed_file_holds_the_score_and_names_it()
+    {
+        var exercise = Played.Of("play the triads");
+        var bytes = MxlFile.Write(exercise);
+        Assert.Equal(bytes, MxlFile.Write(exercise));
+        using var zip = new ZipArchive(new MemoryStream(bytes));
+        Assert.Equal("META-INF/container.xml", zip.Entries[0].FullName);
+        var container = XDocument.Load(zip.Entries[0].Open());
+        var path = container.Descendants("rootfile").First().Attribute("full-path")!.Value;
+        using var score = new StreamReader(zip.GetEntry(path)!.Open());
+        Assert.Equal(MusicXmlWriter.Write(exercise), score.ReadToEnd());
+    }
+
+    private static Comparer<ReadNote> ByTime { get; } =
+        Comparer<ReadNote>.Create((one, other) => Place(one).CompareTo(Place(other)));
+
+    private static (int, int, int, string, int) Place(ReadNote note) =>
+        (note.At, note.String ?? 0, note.Octave, note.Step, note.Alter);
+
+    private static int Midi(XElement pitch, string prefix) =>
+        12 * ((int)pitch.Element(prefix + "octave")! + 1)
+        + "C D EF G A B".IndexOf(pitch.Element(prefix + "step")!.Value, StringComparison.Ordinal)
+        + ((int?)pitch.Element(prefix + "alter") ?? 0);
+}
