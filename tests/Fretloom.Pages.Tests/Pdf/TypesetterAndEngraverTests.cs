@@ -8,13 +8,13 @@ namespace Fretloom.Pages.Tests.Pdf;
 public class TypesetterAndEngraverTests
 {
     [Fact]
-    public async Task Both_come_and_go_in_one_process()
+    public void Both_come_and_go_in_one_process()
     {
         var exercise = PlayQuestion.Answer("play the triads", ShowDefaults.Standard).Value!;
-        await Task.WhenAll(
-            Task.Run(() => Repeat(Typeset)),
-            Task.Run(() => Repeat(() => Engrave(exercise))),
-            Task.Run(() => Repeat(() => Engrave(exercise)))
+        Parallel.Invoke(
+            () => Repeat(Typeset),
+            () => Repeat(() => Engrave(exercise)),
+            () => Repeat(() => Engrave(exercise))
         );
     }
 
