@@ -30,7 +30,7 @@ internal static class Ear
 
         // Each step trusts the period to a quarter of itself.
         var period = Peak(likeness, first);
-        for (var times = 2; times * period < longest && times <= 64; times *= 2)
+        for (var times = 2; (times + 0.5) * period + 2 < longest && times <= 64; times *= 2)
         {
             var near = (int)Math.Round(times * period);
             var reach = (int)(period / 4) + 1;
