@@ -18,12 +18,15 @@ internal static class HandSigns
     /// <summary>Whether a chord is only struck again: strokes of one shape say their fingers once.</summary>
     public static bool IsStruckAgain(Exercise exercise, IReadOnlyList<ExerciseNote> together)
     {
-        var first = exercise.Notes.ToList().FindIndex(note => note.At == together[0].At);
-        var before = exercise.Notes.Take(first).Skip(first - together.Count);
-        return together.Count > 1
-            && first >= together.Count
-            && before
-                .Select(note => (note.Note.Spot, note.Finger))
-                .SequenceEqual(together.Select(note => (note.Note.Spot, note.Finger)));
+        if (together.Count == 1 || exercise.Notes[0].At == together[0].At)
+        {
+            return false;
+        }
+
+        var earlier = exercise.Notes.Where(note => note.At < together[0].At).ToList();
+        return earlier
+            .TakeLast(together.Count)
+            .Select(note => (note.Note.Spot, note.Finger))
+            .SequenceEqual(together.Select(note => (note.Note.Spot, note.Finger)));
     }
 }
