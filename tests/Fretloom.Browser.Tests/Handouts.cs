@@ -4,6 +4,7 @@ using Fretloom.Pages.Documents;
 using Fretloom.Pages.Html;
 using Fretloom.Sentences;
 using Fretloom.Testing;
+using Fretloom.Theory;
 
 [assembly: AssemblyFixture(typeof(Fretloom.Browser.Tests.Handouts))]
 

@@ -113,9 +113,24 @@ public static class SentenceGen
                 new Subject.TheLandmarks(),
                 new Subject.TheThirds(),
                 new Subject.TheSymmetries(),
+                new Subject.TheOpenStrings(),
                 new Subject.ScaleShapes(null, null)
             ),
-            Gen.Enum<KeyChords>().Select(chords => (Subject)new Subject.ChordsOfTheKey(chords)),
+            Gen.Select(
+                Gen.Enum<KeyChords>(),
+                Gen.Select(Gen.Int[1, 7], Gen.Int[1, 7]).Nullable(),
+                (chords, range) =>
+                    (Subject)
+                        new Subject.ChordsOfTheKey(chords)
+                        {
+                            Range = range is var (from, to) ? new DegreeRange(from, to) : null,
+                        }
+            ),
+            Gen.Select(Gen.Int[1, 3], Gen.Int[5, 7])
+                .Array[1, 6]
+                .Select(spots => (Subject)
+                    new Subject.GivenSpots(spots.Select(spot => new Spot(spot.Item1, spot.Item2)).ToValueList())
+                ),
             Scale.Select(scale => (Subject)new Subject.ScaleShapes(scale, null)),
             NoteName.Select(name => (Subject)new Subject.EveryNote(name)),
             Numeral.Array[1, 4].Select(numerals => (Subject)new Subject.ChordsByNumeral([.. numerals])),

@@ -177,7 +177,7 @@ internal static class PlayCommand
         }
         else if (file is null)
         {
-            terminal.Output.Write(TabText.Write(exercise, terminal.Width, options.HasFingers));
+            terminal.Output.Write(TabText.Write(exercise, terminal.Width, options.HasFingers || exercise.ShowsFingers));
         }
         else
         {

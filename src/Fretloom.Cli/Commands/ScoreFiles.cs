@@ -34,7 +34,7 @@ internal static class ScoreFiles
         [".mid"] = (exercise, options, _, _) => MidiWriter.Write(exercise, options.Midi),
         [".wav"] = (exercise, options, progress, stop) => Wav(exercise, options.Sound, progress, stop),
         [".txt"] = (exercise, options, _, _) =>
-            Encoding.UTF8.GetBytes(TabText.Write(exercise, hasFingers: options.HasFingers)),
+            Encoding.UTF8.GetBytes(TabText.Write(exercise, hasFingers: options.HasFingers || exercise.ShowsFingers)),
     };
 
     /// <summary>What is wrong with the name of a file; null when it is of a kind we write.</summary>

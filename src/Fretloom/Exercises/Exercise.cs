@@ -53,6 +53,9 @@ public sealed record Exercise
     /// <summary>The pair of fingers that works hardest; null when no two fingers are down at one time.</summary>
     public Stretch? Widest { get; init; }
 
+    /// <summary>Whether fingers were asked for where they are not always printed, as in plain text.</summary>
+    public bool ShowsFingers { get; init; }
+
     /// <summary>How notes are named where they are named.</summary>
     public NoteNaming NoteNames { get; init; }
 

@@ -9,6 +9,9 @@ namespace Fretloom.Exhibits.Playing;
 /// <summary>Lays out in time what a play sentence is made of.</summary>
 internal static class Arranger
 {
+    // So that there is time to turn a peg; our choice, without source.
+    private const int TimesForTuning = 2;
+
     /// <summary>The exercise.</summary>
     public static Exercise Arrange(PlaySentence complete, Player player, ValueList<Part> parts)
     {
@@ -33,6 +36,7 @@ internal static class Arranger
             IsSwung = complete.Value == NoteValue.SwingEighths,
             Touch = complete.Touch ?? Touching.Plain,
             CountInBars = complete.CountInBars ?? 0,
+            ShowsFingers = complete.Material.IsWithFingers,
             Notes = time.Notes,
             Length = time.At,
             Sections = time.Sections,
@@ -113,22 +117,49 @@ internal static class Arranger
     private static void Arpeggios(ValueList<PlayedGroup> groups, PlaySentence complete, Timeline time, Metre metre)
     {
         var length = Rhythm.LengthOf(complete.Value!.Value);
-        var isByFingers = complete.Picking.Any(picked => picked > Picked.Up);
+        if (complete.Picking.Any(picked => picked > Picked.Up))
+        {
+            Picking(groups, complete.Picking, length, time, metre);
+            return;
+        }
+
         var played = 0;
         foreach (var group in groups)
         {
-            var order = isByFingers
-                ? PickingOrder.Of(group, complete.Picking)
-                : Ways.Through(group.Notes.Count, complete.Direct!.Value, Grouping.Plain)
-                    .Select(place => (Note: group.Notes[place], Picked: PickedAt(complete, played++)));
-            var notes = order.ToList();
-            var whole = Rhythm.Rounded(length * notes.Count, metre);
+            var whole = Rhythm.Rounded(length * Ways.Through(group.Notes.Count, complete.Direct!.Value, Grouping.Plain).Count(), metre);
             time.FillTo(whole <= metre.Bar ? whole : metre.Bar);
-            time.Mark(group, isHeld: isByFingers);
+            time.Mark(group, isHeld: false);
             var end = time.At + whole;
-            foreach (var (note, picked) in notes)
+            foreach (var place in Ways.Through(group.Notes.Count, complete.Direct!.Value, Grouping.Plain))
             {
-                time.Add([note], length, picked);
+                time.Add([group.Notes[place]], length, PickedAt(complete, played++));
+            }
+
+            time.FillUpTo(end);
+        }
+    }
+
+    // Each chord is held for whole bars: the picking comes again as often as all of it fits.
+    private static void Picking(
+        ValueList<PlayedGroup> groups,
+        ValueList<Picked> picking,
+        Beats length,
+        Timeline time,
+        Metre metre
+    )
+    {
+        var once = length * picking.Count;
+        var bars = metre.Bar * ((once + metre.Bar - Beats.FromTicks(1)) / metre.Bar);
+        foreach (var group in groups)
+        {
+            time.Mark(group, isHeld: true);
+            var end = time.At + bars;
+            for (var times = bars / once; times > 0; times--)
+            {
+                foreach (var (note, picked) in PickingOrder.Of(group, picking))
+                {
+                    time.Add([note], length, picked);
+                }
             }
 
             time.FillUpTo(end);
@@ -139,7 +170,8 @@ internal static class Arranger
     {
         var length = Rhythm.LengthOf(complete.Value!.Value);
         var order = Ways.Through(row.Notes.Count, complete.Direct ?? Direct.Up, complete.Grouping ?? Grouping.Plain);
-        foreach (var (place, at) in order.Select((place, at) => (place, at)))
+        var times = complete.IsForTuning ? TimesForTuning : 1;
+        foreach (var (place, at) in order.SelectMany(place => Enumerable.Repeat(place, times)).Select((place, at) => (place, at)))
         {
             time.Add([row.Notes[place]], length, PickedAt(complete, at));
         }

@@ -1,20 +1,23 @@
 using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Sentences;
+using Fretloom.Sentences.Reading;
 using Fretloom.Shapes;
 
 namespace Fretloom.Exhibits.Playing;
 
 /// <summary>Chooses for each chord of a row the shape to play, so that the hand moves little from one to the next.</summary>
 /// <remarks>
-/// The cheapest row of shapes, by dynamic programming (Bellman 1957). Between two shapes the middle of the notes moves so many
-/// millimetres along the neck, and each string further across counts as much as ten; a shape costs for its place in the order of
-/// the finder, for being wide, and a little for being far up. All of this is set by hand, without source.
+/// The cheapest row of shapes, by dynamic programming (Bellman 1957). Between two shapes the middle of what is stopped moves so
+/// many millimetres along the neck, and each string further across counts as much as twenty; a shape costs for its place in the
+/// order of the finder (more where that order is the one in which they are taught, as of strummed chords), for being wide, and a
+/// little for being far up. All of this is set by hand, without source.
 /// </remarks>
 internal static class ChordWalk
 {
-    private const double MmPerString = 10;
+    private const double MmPerString = 20;
     private const double PerPlace = 4;
+    private const double PerPlaceStrummed = 60;
     private const double Wide = 60;
     private const double VeryWide = 200;
     private const double PerMmUp = 0.02;
@@ -22,7 +25,8 @@ internal static class ChordWalk
     /// <summary>The shapes to choose from: of one chord, in one inversion.</summary>
     /// <param name="Chord">The chord.</param>
     /// <param name="Shapes">At least one, each with a fingering, in the order of the finder.</param>
-    internal sealed record Step(ShapeSource.OfChord Chord, ValueList<ShapeInHand> Shapes);
+    /// <param name="IsTaughtInOrder">Whether the first shapes are those that are taught first.</param>
+    internal sealed record Step(ShapeSource.OfChord Chord, ValueList<ShapeInHand> Shapes, bool IsTaughtInOrder);
 
     /// <summary>The steps of some chords, or what stands in the way.</summary>
     public static (ValueList<Step> Steps, PlayError? Error) Steps(
@@ -53,7 +57,12 @@ internal static class ChordWalk
                 return ([], new(WhyNone(chord, shapes), ShowPhrase.Frets));
             }
 
-            steps.AddRange(ByInversion(complete, chord, held));
+            if (voicing is Voicing.OneNotePerString && MissingInversion(complete, chord, held) is { } missing)
+            {
+                return ([], new(missing, ShowPhrase.Inversion));
+            }
+
+            steps.AddRange(ByInversion(complete, chord, held, isStrummed));
         }
 
         return (steps.ToValueList(), null);
@@ -63,7 +72,7 @@ internal static class ChordWalk
     public static IEnumerable<ShapeInHand> Choose(ValueList<Step> steps)
     {
         var layers = steps
-            .Select(step => step.Shapes.Select((shape, at) => new Place(shape, Own(shape, at))).ToArray())
+            .Select(step => step.Shapes.Select((shape, at) => new Place(shape, Own(step, at))).ToArray())
             .ToArray();
         for (var at = 1; at < layers.Length; at++)
         {
@@ -87,11 +96,13 @@ internal static class ChordWalk
         return chosen;
     }
 
-    private sealed class Place(ShapeInHand shape, double total)
+    internal sealed class Place(ShapeInHand shape, double total)
     {
         public ShapeInHand Shape { get; } = shape;
 
-        public double AlongMm { get; } = shape.Shape.Spots.Average(AlongOf);
+        /// <summary>The middle of what is stopped; null where all strings are open.</summary>
+        public double? AlongMm { get; } =
+            shape.Shape.Spots.Where(spot => spot.Fret > 0).Select(spot => (double?)AlongOf(spot)).Average();
 
         public double String { get; } = shape.Shape.Spots.Average(spot => spot.String);
 
@@ -103,13 +114,14 @@ internal static class ChordWalk
     // On a neck of a guitar's length, whatever the instrument: only how the distances compare counts.
     private static double AlongOf(Spot spot) => NeckGeometry.FretMm(648, spot.Fret);
 
-    private static double Move(Place one, Place other) =>
-        Math.Abs(one.AlongMm - other.AlongMm) + MmPerString * Math.Abs(one.String - other.String);
+    internal static double Move(Place one, Place other) =>
+        (one.AlongMm is { } here && other.AlongMm is { } there ? Math.Abs(here - there) : 0)
+        + MmPerString * Math.Abs(one.String - other.String);
 
-    private static double Own(ShapeInHand shape, int place) =>
-        PerPlace * place
-        + PerMmUp * shape.Shape.Spots.Max(AlongOf)
-        + shape.Width switch
+    internal static double Own(Step step, int place) =>
+        (step.IsTaughtInOrder ? PerPlaceStrummed : PerPlace) * place
+        + PerMmUp * step.Shapes[place].Shape.Spots.Max(AlongOf)
+        + step.Shapes[place].Width switch
         {
             Width.VeryWide => VeryWide,
             Width.Wide => Wide,
@@ -120,19 +132,37 @@ internal static class ChordWalk
     private static IEnumerable<Step> ByInversion(
         ShowSentence complete,
         ShapeSource.OfChord chord,
-        List<ShapeInHand> shapes
+        List<ShapeInHand> shapes,
+        bool isTaughtInOrder
     )
     {
         if (complete.Voicing.Inversions is not { Count: not 1 })
         {
-            return [new(chord, shapes.ToValueList())];
+            return [new(chord, shapes.ToValueList(), isTaughtInOrder)];
         }
 
         return shapes
             .GroupBy(shape => Lowest(shape.Shape).Member)
-            .OrderBy(same => chord.Chord.IndexOf(Lowest(same.First().Shape).Pitch.PitchClass))
-            .Select(same => new Step(chord, same.ToValueList()));
+            .OrderBy(same => InversionOf(chord, same.First()))
+            .Select(same => new Step(chord, same.ToValueList(), isTaughtInOrder));
     }
+
+    private static string? MissingInversion(ShowSentence complete, ShapeSource.OfChord chord, List<ShapeInHand> shapes)
+    {
+        var asked = complete.Voicing.Inversions switch
+        {
+            { Count: 0 } => Enumerable.Range(0, chord.Chord.Quality.MemberCount),
+            { } said => said,
+            null => [],
+        };
+        var missing = asked.Except(shapes.Select(shape => InversionOf(chord, shape))).ToList();
+        return missing.Count == 0
+            ? null
+            : $"no shape of {chord.Name} in {(missing[0] == 0 ? "root position" : $"{Numbers.OrdinalWord(missing[0])} inversion")} fits these strings and frets; look at more frets, or on other strings";
+    }
+
+    private static int InversionOf(ShapeSource.OfChord chord, ShapeInHand shape) =>
+        chord.Chord.IndexOf(Lowest(shape.Shape).Pitch.PitchClass);
 
     private static ShapeNote Lowest(Shape shape) => shape.Notes.MinBy(note => note.Pitch.MidiNumber);
 

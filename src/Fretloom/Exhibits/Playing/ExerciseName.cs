@@ -13,7 +13,10 @@ internal static class ExerciseName
     {
         var material = complete.Material;
         var what = ShowPrinter.List(
-            material.Subjects.Select((subject, at) => SubjectPrinter.Print(subject, isFirst: at == 0))
+            material.Subjects.Select(
+                (subject, at) =>
+                    subject is Subject.NotesOfTheKey ? "the scale" : SubjectPrinter.Print(subject, isFirst: at == 0)
+            )
         );
         var count = material.Subjects[0] is Subject.ScaleShapes { NotesPerString: { } notes }
             ? $", {notes} notes a string"

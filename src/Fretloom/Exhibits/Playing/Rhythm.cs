@@ -38,6 +38,8 @@ internal static class Rhythm
                     $"in {metre} a beat falls into three eighths as it is; write 'in eighths', or take 4/4 or 3/4",
                     Played: PlayPhrase.Values
                 )
+            : complete is { Strum: not null, Value: not (null or NoteValue.Eighths or NoteValue.SwingEighths) }
+                ? new("a strum pattern goes by eighths; leave the rhythm out", Played: PlayPhrase.Values)
             : complete.Strum is { } strum && strum.Length > eighths
                 ? new(
                     $"a bar of {metre} has {eighths} eighths, and the strum pattern takes {strum.Length}",

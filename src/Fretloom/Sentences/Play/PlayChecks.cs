@@ -1,3 +1,4 @@
+using Fretloom.Exercises;
 using Fretloom.Neck;
 using Fretloom.Sentences.Reading;
 using Fretloom.Sentences.Show;
@@ -62,6 +63,18 @@ internal static class PlayChecks
             isSaid && !suits ? Failure.At(draft.PlaceOf(part)!.Value, message) : null;
 
         return Only(
+                sentence.Picking.Count > 0,
+                sentence.Strum is null,
+                PlayPhrase.Picking,
+                "a strum pattern has its own strokes; leave out the picking or the pattern"
+            )
+            ?? Only(
+                sentence.Picking.Any(picked => picked > Picked.Up),
+                sentence.IsBlock != true && subject is not Subject.TheThirds,
+                PlayPhrase.Picking,
+                "fingers pick one string after another, and block chords sound at once; leave out one of the two"
+            )
+            ?? Only(
                 sentence.Strum is not null,
                 isChords && sentence.IsBlock != false,
                 PlayPhrase.Strum,

@@ -1,6 +1,6 @@
 using Fretloom.Theory;
 
-namespace Fretloom.Lessons.Tests;
+namespace Fretloom.Tests.Theory;
 
 public class TwelveKeysTests
 {

@@ -1,0 +1,120 @@
+using Fretloom.Sentences;
+using Fretloom.Testing;
+
+namespace Fretloom.Tests.Sentences;
+
+public class PlayErrorTests
+{
+    [Fact]
+    public void Any_text_gives_a_sentence_or_an_error_that_can_be_pointed_at() =>
+        Gen.OneOf(Gen.String, Gen.String[Gen.Char[' ', '~'], 0, 60], Words).Sample(AssertAnswered, iter: 5_000);
+
+    [Fact]
+    public void A_damaged_sentence_gives_a_sentence_or_an_error_that_can_be_pointed_at() =>
+        PlayGen.Damaged.Sample(AssertAnswered, iter: 5_000);
+
+    [Fact]
+    public void A_suggested_repair_mends_the_words_it_touches() =>
+        PlayGen.Damaged.Sample(
+            text =>
+            {
+                if (PlayParser.Parse(text).Errors is [{ Repair: { } repair }])
+                {
+                    var next = PlayParser.Parse(repair.ApplyTo(text));
+
+                    Assert.True(next.IsRead || next.Errors[0].Column > repair.Column + repair.Text.Length - 1);
+                }
+            },
+            iter: 5_000
+        );
+
+    [Fact]
+    public void One_wrong_letter_in_a_word_is_mostly_mended()
+    {
+        const string sentence =
+            "play the triads, on a mandolin, in D harmonic minor, as arpeggios, up and down, through the key by fourths, in triplets, twice, with a count-in, sustained";
+        var (mended, tried) = (0, 0);
+        for (var at = 5; at < sentence.Length; at++)
+        {
+            var wrong = sentence.Remove(at, 1).Insert(at, "q");
+            if (char.IsAsciiLetterLower(sentence[at]) && !PlayParser.Parse(wrong).IsRead)
+            {
+                tried++;
+                mended += PlayParser.Parse(wrong).Errors[0].Repair?.ApplyTo(wrong) == sentence ? 1 : 0;
+            }
+        }
+
+        Assert.True(mended >= 0.7 * tried, $"{mended} of {tried}");
+    }
+
+    [Theory]
+    [InlineData("play the landmarks", 6, "can be shown, not played")]
+    [InlineData("play the scale and the triads", 20, "one thing is played at a time")]
+    [InlineData("play the scale, strum down-up", 17, "a strum pattern goes with chords")]
+    [InlineData("play C, as arpeggios, strum down-up", 23, "a strum pattern goes with chords that are held")]
+    [InlineData("play C, strum down-up, picked p-i-m", 24, "a strum pattern has its own strokes")]
+    [InlineData("play C, as block chords, picked p-i-m", 26, "fingers pick one string after another")]
+    [InlineData("play C, picked p-down", 16, "do not go together")]
+    [InlineData("play the triads, in broken thirds", 18, "broken thirds and groups are made of a scale")]
+    [InlineData("play C and F, through the key by step", 15, "the order of the chords goes with 'the triads'")]
+    [InlineData("play C and F, in every key", 15, "every key is gone through with what belongs to a key")]
+    [InlineData("play the scale, as block chords", 17, "only chords and thirds")]
+    [InlineData("play the scale, for tuning", 17, "'for tuning' goes with 'the open strings'")]
+    [InlineData("play the scale, up, down", 21, "the direction was already chosen")]
+    [InlineData("play the scale, at 0", 20, "a tempo is 20 to 300 beats a minute")]
+    [InlineData("play the scale, at 10000", 20, "a tempo is 20 to 300 beats a minute")]
+    [InlineData("play the scale, from 96 to 60 in steps of 6", 22, "a tempo ladder rises")]
+    [InlineData("play the scale, in 7/13", 20, "expected 2/4, 3/4, 4/4, 5/4, 6/8, 9/8 or 12/8")]
+    [InlineData("play the scale, 0 times", 17, "expected once to 99 times")]
+    [InlineData("play the scale, with a count-in of 9 bars", 36, "a count-in is 1 to 4 bars")]
+    [InlineData("play the scale, two bars, then three bars' rest", 32, "the rest is as long as what is played")]
+    [InlineData("play the scale, as degrees", 20, "'arpeggios' or 'block chords'")]
+    [InlineData("play the scale, one shape each", 17, "belongs to show sentences")]
+    [InlineData("play the spots 5:3 4:x", 20, "a spot by string and fret")]
+    [InlineData("play the triads from I to VIII", 27, "a degree of the key from I to VII")]
+    [InlineData("play up and down", 17, "what to play")]
+    public void A_sentence_that_does_not_fit_together_says_why(string text, int column, string reason)
+    {
+        var error = Assert.Single(PlayParser.Parse(text).Errors);
+
+        Assert.Contains(reason, error.Message, StringComparison.Ordinal);
+        Assert.Equal(column, error.Column);
+    }
+
+    [Theory]
+    [InlineData(2000)]
+    [InlineData(10_000_000)]
+    public void A_long_text_is_answered(int length)
+    {
+        foreach (var sign in "( ,-aA4b:")
+        {
+            Assert.Single(PlayParser.Parse(new string(sign, length)).Errors);
+        }
+    }
+
+    // Words of the language in no order at all.
+    private static Gen<string> Words =>
+        Gen.OneOf([
+                .. Phrases.All.SelectMany(kind => kind.Examples).SelectMany(example => example.Split(' ')),
+                .. PlayPhrases.All.SelectMany(kind => kind.Examples).SelectMany(example => example.Split(' ')),
+                ",",
+                "and",
+                "-",
+                ".",
+            ])
+            .Array[0, 20]
+            .Select(words => string.Join(' ', words));
+
+    private static void AssertAnswered(string text)
+    {
+        var result = PlayParser.Parse(text);
+        Assert.Equal(result.IsRead, result.Value is not null);
+        foreach (var error in result.Errors)
+        {
+            Assert.InRange(error.Column, 1, text.Length + 1);
+            Assert.InRange(error.Length, 0, text.Length + 1 - error.Column);
+            Assert.DoesNotContain('\n', error.Message);
+            Assert.NotEmpty(error.Message);
+        }
+    }
+}

@@ -1,0 +1,118 @@
+using Fretloom.Exercises;
+using Fretloom.Neck;
+using Fretloom.Sentences;
+using Fretloom.Testing;
+using Fretloom.Theory;
+
+namespace Fretloom.Tests.Sentences;
+
+public class PlayParserTests
+{
+    [Fact]
+    public void What_is_printed_reads_back_as_the_same_sentence() =>
+        PlayGen.Play.Sample(
+            sentence => Assert.Equal(sentence, Read(sentence.ToString())),
+            print: sentence => sentence.ToString(),
+            iter: 5_000
+        );
+
+    // Each line: what is typed, and the canonical sentence, whose meaning the next test and the round trip pin down.
+    [Theory]
+    [InlineData("PLAY THE TRIADS , UP AND DOWN.", "play the triads, up and down")]
+    [InlineData(
+        "play the seventh chords from I to IV, up and down, in eighths, at 72",
+        "play the seventh chords from I to IV, up and down, in eighths, at 72"
+    )]
+    [InlineData("the seventh chords from degree 2 up to degree 5", "play the seventh chords from II to V")]
+    [InlineData(
+        "in quavers the scale ascending and descending on a ukulele",
+        "play the notes of the key, on a ukulele, up and down, in eighths"
+    )]
+    [InlineData("the scale in crotchets, four times", "play the notes of the key, in quarters, four times")]
+    [InlineData("the scale in semiquavers in common time", "play the notes of the key, in sixteenths, in 4/4")]
+    [InlineData("the scale, in swung quavers, in 3/4 time", "play the notes of the key, in swing eighths, in 3/4")]
+    [InlineData("the scale at 96 bpm played twice", "play the notes of the key, at 96, twice")]
+    [InlineData("the scale at a tempo of 60 beats per minute", "play the notes of the key, at 60")]
+    [InlineData(
+        "the scale from 60 to 96 by 6, with two bars' count-in",
+        "play the notes of the key, from 60 to 96 in steps of 6, with a count-in of two bars"
+    )]
+    [InlineData(
+        "the scale with a count-in of 2 measures, one measure, then one measure's rest",
+        "play the notes of the key, with a count-in of two bars, one bar, then one bar's rest"
+    )]
+    [InlineData("the scale, 2 bars and then 2 bars of rest", "play the notes of the key, two bars, then two bars' rest")]
+    [InlineData("the scale in threes, no count-in", "play the notes of the key, in groups of three, without a count-in")]
+    [InlineData("C, F and G7, down down-up up-down-up", "play C, F and G7, strum down down-up up-down-up")]
+    [InlineData("C, F and G7, strum pattern down up down up", "play C, F and G7, strum down-up-down-up")]
+    [InlineData("Am and E, picked p i m a m i", "play Am and E, picked p-i-m-a-m-i")]
+    [InlineData("the scale with alternate picking", "play the notes of the key, picked down-up")]
+    [InlineData("the triads through the key in fourths as chords", "play the triads, as block chords, through the key by fourths")]
+    [InlineData("the triads in all twelve keys", "play the triads, in every key by fourths")]
+    [InlineData(
+        "the triads through every key, by half steps, let ring",
+        "play the triads, in every key by half-steps, sustained"
+    )]
+    [InlineData("every D from high to low, staccato", "play every D, down, short")]
+    [InlineData("the spots 5:3, 4:2 and 3:0", "play the spots 5:3 4:2 3:0")]
+    [InlineData("open strings for tuning up", "play the open strings, for tuning")]
+    [InlineData("the chord C, in every inversion", "play C, in every inversion")]
+    public void A_sentence_has_one_canonical_form(string typed, string canonical)
+    {
+        Assert.Equal(canonical, Read(typed).ToString());
+        Assert.Equal(Read(canonical), Read(typed));
+    }
+
+    [Fact]
+    public void Every_part_of_a_sentence_is_understood()
+    {
+        var sentence = Read(
+            "play the triads, on a bass, in D major, frets 0-9, as arpeggios, down and up, through the key by thirds, in every key by fewest moves, "
+                + "in triplets, in 3/4, from 60 to 90 in steps of 10, twice, with a count-in, short, picked down-up, four bars, then four bars' rest"
+        );
+
+        Assert.Equal(Catalogue.All.Single(one => one.Name == "bass"), sentence.Material.Instrument);
+        Assert.Equal(Key.Parse("D major"), sentence.Material.Key);
+        Assert.Equal(new FretRange(0, 9), sentence.Material.Frets);
+        Assert.False(sentence.IsBlock);
+        Assert.Equal(Direct.DownAndUp, sentence.Direct);
+        Assert.Equal(ChordWay.ByThirds, sentence.Through);
+        Assert.Equal(KeyOrder.FewestMoves, sentence.EveryKey);
+        Assert.Equal(NoteValue.Triplets, sentence.Value);
+        Assert.Equal(Metre.Parse("3/4"), sentence.Metre);
+        Assert.Equal([60, 70, 80, 90], sentence.Tempo!.Rungs.Select(rung => rung.BeatsPerMinute));
+        Assert.Equal(2, sentence.Times);
+        Assert.Equal(1, sentence.CountInBars);
+        Assert.Equal(Touching.Short, sentence.Touch);
+        Assert.Equal([Picked.Down, Picked.Up], sentence.Picking);
+        Assert.Equal(4, sentence.EchoBars);
+    }
+
+    [Fact]
+    public void A_part_of_a_sentence_is_found_where_it_stands()
+    {
+        const string text = "play the scale, up and down, at 72, on a bass";
+
+        Assert.Equal((17, 11), PlayParser.PlaceOf(text, PlayPhrase.Direction));
+        Assert.Equal((30, 5), PlayParser.PlaceOf(text, PlayPhrase.Tempo));
+        Assert.Equal((6, 9), PlayParser.PlaceOf(text, ShowPhrase.Subject));
+        Assert.Null(PlayParser.PlaceOf(text, PlayPhrase.Strum));
+    }
+
+    [Fact]
+    public void Every_example_of_a_phrase_reads_with_something_that_it_goes_with()
+    {
+        string[] subjects = ["the scale", "the triads", "C and F", "the open strings"];
+        foreach (var example in PlayPhrases.All.SelectMany(kind => kind.Examples))
+        {
+            Assert.Contains(subjects, subject => PlayParser.Parse($"{subject}, {example}").IsRead);
+        }
+    }
+
+    private static PlaySentence Read(string text)
+    {
+        var result = PlayParser.Parse(text);
+        Assert.True(result.IsRead, $"{text}\n{string.Join('\n', result.Errors)}");
+        return result.Value;
+    }
+}
