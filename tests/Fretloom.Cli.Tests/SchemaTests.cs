@@ -14,7 +14,7 @@ public class SchemaTests
     private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true };
 
     public static TheoryData<string> Names =>
-        ["show", "finger", "finger-request", "check", "check-lesson", "discover", "build", "demo", "error"];
+        ["show", "play", "finger", "finger-request", "check", "check-lesson", "discover", "build", "demo", "error"];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -35,6 +35,15 @@ public class SchemaTests
             the seventh chords, for a small hand
             """,
             "show",
+            "--lines"
+        );
+        var played = Call.FretloomReading(
+            """
+            the seventh chords from I to IV, up and down, in swing eighths, at 72, with a count-in
+            C, F and G7, strum down down-up up-down-up, on a ukulele
+            the scale, in every key by fourths, in 6/8, from 60 to 72 in steps of 6
+            """,
+            "play",
             "--lines"
         );
         var wrong = Call.Fretloom("show", "the kee", "--json");
@@ -70,6 +79,7 @@ public class SchemaTests
         List<(string Name, JsonElement Document)> printed =
         [
             .. shown.JsonLines.Select(document => ("show", document)),
+            .. played.JsonLines.Select(document => ("play", document)),
             .. checkedClaims.JsonLines.Select(document => ("check", document)),
             ("check-lesson", checkedLesson.Json),
             ("finger", fingered.Json),
@@ -110,6 +120,7 @@ public class SchemaTests
         JsonTypeInfo type = name switch
         {
             "show" => Documents.Contract.ShowDocument,
+            "play" => Documents.Contract.PlayDocument,
             "finger" => Documents.Contract.FingerDocument,
             "finger-request" => Documents.Contract.FingerRequestDocument,
             "check" => Documents.Contract.CheckDocument,

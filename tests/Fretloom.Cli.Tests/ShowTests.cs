@@ -241,4 +241,37 @@ public class ShowTests
             folder.Delete(recursive: true);
         }
     }
+
+    [Theory]
+    [InlineData("the open strings, on a banjo", "5:5 4:0 3:0 2:0 1:0")]
+    [InlineData("the open strings, on a guitar, with a capo at 2", "6:0 5:0 4:0 3:0 2:0 1:0")]
+    [InlineData("the spots 3:0, 5:3 and 4:2", "5:3 4:2 3:0")]
+    [InlineData("the spot 1:15", "1:15")]
+    public void Single_spots_are_shown(string sentence, string spots)
+    {
+        var notes = Call.Fretloom("show", sentence, "--json").Json.GetProperty("notes").EnumerateArray();
+
+        Assert.Equal(
+            spots,
+            string.Join(' ', notes.Select(note => $"{note.GetProperty("string")}:{note.GetProperty("fret")}"))
+        );
+        Assert.Equal(0, Call.Fretloom("show", sentence).Code);
+    }
+
+    [Theory]
+    [InlineData("the spots 5:3, frets 5-9", "spot 5:3 lies on none of the frets 5-9")]
+    [InlineData("the spots 5:3, on strings 4-1", "spot 5:3 lies on none of the strings 4-1")]
+    [InlineData("the spots 5:30", "there is no spot 5:30")]
+    public void A_spot_that_is_not_looked_at_is_told(string sentence, string reason) =>
+        Assert.Contains(reason, Call.Fretloom("show", sentence).Error, StringComparison.Ordinal);
+
+    [Fact]
+    public void Chords_of_some_degrees_are_shown_in_their_order() =>
+        Assert.Equal(
+            ["vi", "viio", "I", "ii"],
+            Call.Fretloom("show", "the triads from VI to II, on strings 3-1, one shape each", "--json")
+                .Json.GetProperty("shapes")
+                .EnumerateArray()
+                .Select(shape => shape.GetProperty("roman").GetString())
+        );
 }

@@ -10,7 +10,13 @@ public static class PlayGen
 {
     /// <summary>Whole sentences that a reader can make: parts that contradict each other do not occur.</summary>
     public static Gen<PlaySentence> Play { get; } =
-        Gen.Select(SentenceGen.Show, Order, Time, Hand, (material, order, time, hand) => Join(material, order, time, hand));
+        Gen.Select(
+            SentenceGen.Show,
+            Order,
+            Time,
+            Hand,
+            (material, order, time, hand) => Join(material, order, time, hand)
+        );
 
     /// <summary>The canonical text of a sentence with one to four characters or words lost, doubled, swapped or replaced.</summary>
     public static Gen<string> Damaged { get; } =
@@ -104,11 +110,11 @@ public static class PlayGen
         var isRow = !isChords && !isThirds && subject is not (Subject.GivenSpots or Subject.TheOpenStrings);
         var isOfKey =
             subject
-                is Subject.ChordsOfTheKey
-                    or Subject.ChordsByNumeral
-                    or Subject.TheThirds
-                    or Subject.NotesOfTheKey
-                    or Subject.ScaleShapes { Scale: null };
+            is Subject.ChordsOfTheKey
+                or Subject.ChordsByNumeral
+                or Subject.TheThirds
+                or Subject.NotesOfTheKey
+                or Subject.ScaleShapes { Scale: null };
         var isBlock = isChords || isThirds ? order.IsBlock : null;
         var strum = isChords && isBlock != false ? hand.Strum : null;
         var isByFingers = hand.Picking.Any(picked => picked > Picked.Up);

@@ -128,8 +128,9 @@ public static class SentenceGen
             ),
             Gen.Select(Gen.Int[1, 3], Gen.Int[5, 7])
                 .Array[1, 6]
-                .Select(spots => (Subject)
-                    new Subject.GivenSpots(spots.Select(spot => new Spot(spot.Item1, spot.Item2)).ToValueList())
+                .Select(spots =>
+                    (Subject)
+                        new Subject.GivenSpots(spots.Select(spot => new Spot(spot.Item1, spot.Item2)).ToValueList())
                 ),
             Scale.Select(scale => (Subject)new Subject.ScaleShapes(scale, null)),
             NoteName.Select(name => (Subject)new Subject.EveryNote(name)),
@@ -186,7 +187,12 @@ public static class SentenceGen
         var reached = voicing.Position > lastFret ? voicing with { Position = null } : voicing;
         return places with
         {
-            Subjects = Completed(subjects, notesPerString, reached.Position).ToValueList(),
+            Subjects = Completed(
+                    subjects.Select(subject => OnNeck(subject, places, lastFret)),
+                    notesPerString,
+                    reached.Position
+                )
+                .ToValueList(),
             Voicing = reached,
             IsOneShapeEach = player.IsOneShapeEach,
             Labels = player.Labels,
@@ -197,6 +203,14 @@ public static class SentenceGen
             UsesThumb = player.UsesThumb,
         };
     }
+
+    private static Subject OnNeck(Subject subject, ShowSentence places, int lastFret) =>
+        subject is not Subject.GivenSpots given ? subject
+        : places is { Frets: null, Strings: null }
+            ? new Subject.GivenSpots(
+                given.Spots.Select(spot => new Spot(spot.String, Math.Min(spot.Fret, lastFret))).ToValueList()
+            )
+        : new Subject.TheOpenStrings();
 
     // Scales are shapes with a count or in a position, and notes without; neighbouring chord lists are one list.
     private static List<Subject> Completed(IEnumerable<Subject> subjects, int? notesPerString, int? position)

@@ -44,7 +44,9 @@ public static class PlayResolver
 
     // Where no frets are said, those beyond the twelfth are used for what does not fit below: null stands for the usual ones.
     private static ValueList<int?> Windows(PlaySentence sentence) =>
-        sentence.Material.Voicing.Inversions is { Count: not 1 } ? [15, 17, int.MaxValue] : [null, 15, 17, int.MaxValue];
+        sentence.Material.Voicing.Inversions is { Count: not 1 }
+            ? [15, 17, int.MaxValue]
+            : [null, 15, 17, int.MaxValue];
 
     private static PlaySentence Within(PlaySentence sentence, ShowDefaults defaults, int? last)
     {

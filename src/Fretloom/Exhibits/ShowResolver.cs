@@ -129,13 +129,11 @@ public static class ShowResolver
     private static FretRange UsualFrets(ShowSentence sentence, ShowDefaults defaults, int lastFret)
     {
         var usual = defaults.Frets ?? new FretRange(0, 12);
-        var farthest = sentence
-            .Subjects.OfType<Subject.GivenSpots>()
-            .SelectMany(given => given.Spots)
-            .Select(spot => spot.Fret)
-            .DefaultIfEmpty(0)
-            .Max();
-        usual = new FretRange(Math.Min(usual.First, farthest), Math.Max(usual.Last, farthest));
+        foreach (var spot in GivenSpots(sentence))
+        {
+            usual = new FretRange(Math.Min(usual.First, spot.Fret), Math.Max(usual.Last, spot.Fret));
+        }
+
         if (sentence.Voicing.Position is { } position)
         {
             var near = Reach.FretsOf(position);
@@ -168,8 +166,15 @@ public static class ShowResolver
             ? sentence.Voicing.Position
             : null;
 
+    // The lesson's, unless a spot that is given lies on another string.
     private static StringSet? DefaultStrings(ShowSentence sentence, ShowDefaults defaults) =>
-        sentence.Instrument is null || sentence.Instrument == defaults.Instrument ? defaults.Strings : null;
+        (sentence.Instrument is null || sentence.Instrument == defaults.Instrument)
+        && GivenSpots(sentence).All(spot => defaults.Strings?.Numbers.Contains(spot.String) != false)
+            ? defaults.Strings
+            : null;
+
+    private static IEnumerable<Spot> GivenSpots(ShowSentence sentence) =>
+        sentence.Subjects.OfType<Subject.GivenSpots>().SelectMany(given => given.Spots);
 
     /// <summary>The key a lone scale is heard in: itself if it has seven notes, else the minor or major key on its tonic.</summary>
     private static Key? KeyOfScale(ShowSentence sentence)

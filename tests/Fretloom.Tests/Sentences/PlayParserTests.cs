@@ -41,13 +41,22 @@ public class PlayParserTests
         "the scale with a count-in of 2 measures, one measure, then one measure's rest",
         "play the notes of the key, with a count-in of two bars, one bar, then one bar's rest"
     )]
-    [InlineData("the scale, 2 bars and then 2 bars of rest", "play the notes of the key, two bars, then two bars' rest")]
-    [InlineData("the scale in threes, no count-in", "play the notes of the key, in groups of three, without a count-in")]
+    [InlineData(
+        "the scale, 2 bars and then 2 bars of rest",
+        "play the notes of the key, two bars, then two bars' rest"
+    )]
+    [InlineData(
+        "the scale in threes, no count-in",
+        "play the notes of the key, in groups of three, without a count-in"
+    )]
     [InlineData("C, F and G7, down down-up up-down-up", "play C, F and G7, strum down down-up up-down-up")]
     [InlineData("C, F and G7, strum pattern down up down up", "play C, F and G7, strum down-up-down-up")]
     [InlineData("Am and E, picked p i m a m i", "play Am and E, picked p-i-m-a-m-i")]
     [InlineData("the scale with alternate picking", "play the notes of the key, picked down-up")]
-    [InlineData("the triads through the key in fourths as chords", "play the triads, as block chords, through the key by fourths")]
+    [InlineData(
+        "the triads through the key in fourths as chords",
+        "play the triads, as block chords, through the key by fourths"
+    )]
     [InlineData("the triads in all twelve keys", "play the triads, in every key by fourths")]
     [InlineData(
         "the triads through every key, by half steps, let ring",

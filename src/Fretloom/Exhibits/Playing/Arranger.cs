@@ -126,7 +126,10 @@ internal static class Arranger
         var played = 0;
         foreach (var group in groups)
         {
-            var whole = Rhythm.Rounded(length * Ways.Through(group.Notes.Count, complete.Direct!.Value, Grouping.Plain).Count(), metre);
+            var whole = Rhythm.Rounded(
+                length * Ways.Through(group.Notes.Count, complete.Direct!.Value, Grouping.Plain).Count(),
+                metre
+            );
             time.FillTo(whole <= metre.Bar ? whole : metre.Bar);
             time.Mark(group, isHeld: false);
             var end = time.At + whole;
@@ -171,7 +174,11 @@ internal static class Arranger
         var length = Rhythm.LengthOf(complete.Value!.Value);
         var order = Ways.Through(row.Notes.Count, complete.Direct ?? Direct.Up, complete.Grouping ?? Grouping.Plain);
         var times = complete.IsForTuning ? TimesForTuning : 1;
-        foreach (var (place, at) in order.SelectMany(place => Enumerable.Repeat(place, times)).Select((place, at) => (place, at)))
+        foreach (
+            var (place, at) in order
+                .SelectMany(place => Enumerable.Repeat(place, times))
+                .Select((place, at) => (place, at))
+        )
         {
             time.Add([row.Notes[place]], length, PickedAt(complete, at));
         }

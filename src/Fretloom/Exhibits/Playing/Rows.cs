@@ -20,13 +20,7 @@ internal static class Rows
                 given.Spots.Select(map.NoteAt).OfType<NeckNote>().ToValueList(),
                 player
             ),
-            Subject.TheOpenStrings => (
-                new(
-                    ShowResolver.OpenStrings(map).Select(note => new PlayedNote(note, Finger.None)).ToValueList(),
-                    null
-                ),
-                null
-            ),
+            Subject.TheOpenStrings => Open(map),
             _ => Single(complete, map, player),
         };
 
@@ -127,6 +121,14 @@ internal static class Rows
 
     private static bool BeginsOn(NoteName tonic, ShapeInHand shape) =>
         shape.Shape.Notes.MinBy(note => note.Pitch.MidiNumber).Pitch.PitchClass == tonic.PitchClass;
+
+    private static (PlayedGroup?, PlayError?) Open(NeckMap map)
+    {
+        var notes = ShowResolver.OpenStrings(map).Select(note => new PlayedNote(note, Finger.None)).ToValueList();
+        return notes.Count > 0
+            ? (new(notes, null), null)
+            : (null, new("no open string lies on these frets", ShowPhrase.Frets));
+    }
 
     private static (PlayedGroup?, PlayError?) Single(ShowSentence complete, NeckMap map, Player player)
     {

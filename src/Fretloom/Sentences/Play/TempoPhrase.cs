@@ -98,11 +98,11 @@ internal static class TempoPhrase
             );
         }
 
-        if (step.Count < 1 || rise / step.Count >= TempoLadder.MostRungs)
+        if (step.Count is < 1 or > Tempo.Fastest - Tempo.Slowest || rise / step.Count >= TempoLadder.MostRungs)
         {
             return Failure.At(
                 step.Place,
-                $"a ladder rises by at least 1 and has at most {TempoLadder.MostRungs} rungs, found steps of {Failure.Shown(step.Place)}",
+                $"a ladder rises by 1 to {Tempo.Fastest - Tempo.Slowest} and has at most {TempoLadder.MostRungs} rungs, found steps of {Failure.Shown(step.Place)}",
                 Edit.Of(step.Place, $"{UsualStep}")
             );
         }

@@ -124,6 +124,16 @@ internal static class ShowChecks
                 {
                     return Failure.At(place, WhyNot(on, spot));
                 }
+
+                if (draft.Sentence.Frets?.Contains(spot.Fret) == false)
+                {
+                    return Failure.At(place, $"spot {spot} lies on none of the frets {draft.Sentence.Frets}");
+                }
+
+                if (draft.Sentence.Strings?.Numbers.Contains(spot.String) == false)
+                {
+                    return Failure.At(place, $"spot {spot} lies on none of the strings {draft.Sentence.Strings}");
+                }
             }
         }
 
