@@ -190,7 +190,12 @@ internal sealed class SlowClaims(SlowPlace place, Key key, FretRange? window)
         }
 
         var isOfEach =
-            of.Relation is FretRelation.LieOn or FretRelation.Avoid or FretRelation.LieNextTo or FretRelation.LieApart;
+            of.Relation
+            is FretRelation.LieOn
+                or FretRelation.Avoid
+                or FretRelation.LieNextTo
+                or FretRelation.LieApart
+                or FretRelation.LieHalfway;
         return isOfEach && frets.Count == 0 ? null : Lie(frets, of.Relation);
     }
 
@@ -207,9 +212,24 @@ internal sealed class SlowClaims(SlowPlace place, Key key, FretRange? window)
             FretRelation.LieApart apart => frets.All(fret =>
                 Frets(apart.Frets).Any(other => Seen(other + apart.Distance) == fret)
             ),
+            FretRelation.LieHalfway halfway => frets.IsSubsetOf(
+                Frets(halfway.One).SelectMany(_ => Frets(halfway.Other), Middles).SelectMany(middles => middles)
+            ),
             FretRelation.AreCarriedToThemselves => CarriesFrets(frets, frets),
             _ => throw new ArgumentOutOfRangeException(nameof(relation)),
         };
+
+    // On a circle of twelve frets there are two ways round, and so two middles.
+    private List<double> Middles(double one, double other) =>
+        window is null
+            ?
+            [
+                .. new[] { Seen((one + other) / 2), Seen((one + other) / 2 + 6) }.Where(fret =>
+                    fret != one || one != other
+                ),
+            ]
+        : one == other ? []
+        : [(one + other) / 2];
 
     // Turns and patterns
 
