@@ -88,8 +88,8 @@ public class ClaimWordingTests
         "neighbouring full frets lie at least 2 frets apart"
     )]
     [InlineData(
-        "every empty fret lies halfway between two full frets",
-        "every empty fret lies halfway between a full fret and a full fret"
+        "every empty fret lies halfway between a full fret and a full fret",
+        "every empty fret lies halfway between two full frets"
     )]
     [InlineData(
         "strings 4-2 have the same key pattern as strings 4-2",
