@@ -328,19 +328,30 @@ internal sealed class SlowClaims(SlowPlace place, Key key, FretRange? window)
             ShapePredicate.BeginsOn on => On(ShapeEnd.First, on.Frets),
             ShapePredicate.EndsOn on => On(ShapeEnd.Last, on.Frets),
             ShapePredicate.HasRootOn on => On(ShapeEnd.Root, on.Frets),
-            ShapePredicate.Stretches stretches => Held(shape, claim.Shapes)
-                .All(spots => MeetsMm(SlowHand.StretchMm(InstrumentOf(claim.Shapes), spots), stretches.Millimetres)),
-            ShapePredicate.CanBePlayed played => Held(shape, claim.Shapes)
-                .All(spots =>
-                    SlowHand.Best(new Player(InstrumentOf(claim.Shapes), played.Hand), spots)
-                        is { Width: Width.InReach or Width.Wide }
-                ),
+            ShapePredicate.Stretches stretches => AtPlaces(spots =>
+                MeetsMm(SlowHand.StretchMm(InstrumentOf(claim.Shapes), spots), stretches.Millimetres)
+            ),
+            ShapePredicate.CanBePlayed played => AtPlaces(spots =>
+                SlowHand.Best(new Player(InstrumentOf(claim.Shapes), played.Hand), spots)
+                    is { Width: Width.InReach or Width.Wide }
+            ),
             ShapePredicate.IsFingeredAs of => Others(
                 of.Shapes,
-                other => AreFingeredAlike(shape, claim.Shapes, other, of)
+                other =>
+                    SlowHand.Best(new Player(InstrumentOf(of.Shapes)), Held(other, of.Shapes).First())
+                        is var (theirs, _)
+                    && AtPlaces(spots =>
+                        SlowHand.Best(new Player(InstrumentOf(claim.Shapes)), spots) is var (mine, _) && mine == theirs
+                    )
             ),
             _ => throw new ArgumentOutOfRangeException(nameof(claim)),
         };
+
+        // No shape: at no place.
+        bool AtPlaces(Func<ValueList<Spot>, bool> isSo) =>
+            QuantityOf(claim.Shapes) is Quantity.No
+                ? Held(shape, claim.Shapes).Any(isSo)
+                : Held(shape, claim.Shapes).All(isSo);
 
         bool On(ShapeEnd end, FretSet frets) =>
             shape.Places.Any(shift => Frets(frets).Contains(Seen(shape.End(end) + shift)));
@@ -363,14 +374,6 @@ internal sealed class SlowClaims(SlowPlace place, Key key, FretRange? window)
                 )
                 .ToValueList()
         );
-
-    private bool AreFingeredAlike(SlowShape shape, ShapeSet set, SlowShape other, ShapePredicate.IsFingeredAs of)
-    {
-        var theirs = SlowHand.Best(new Player(InstrumentOf(of.Shapes)), Held(other, of.Shapes).First());
-        return theirs is var (fingers, _)
-            && Held(shape, set)
-                .All(spots => SlowHand.Best(new Player(InstrumentOf(set)), spots) is var (mine, _) && mine == fingers);
-    }
 
     /// <summary>A length is exactly so long when it is on rounding.</summary>
     private static bool MeetsMm(double millimetres, Count count) =>
