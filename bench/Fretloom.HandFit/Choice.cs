@@ -13,8 +13,12 @@ internal readonly record struct Amount(int Weight, double Units);
 /// <param name="Shape">The shape.</param>
 /// <param name="Holds">The amounts of each hold, but for those of 0.</param>
 /// <param name="Published">Which of the holds was published.</param>
-internal sealed record Choice(PublishedFingering Shape, Amount[][] Holds, int Published)
+/// <param name="Column">0 for the weights of a long neck, 1 for those of a short one.</param>
+internal sealed record Choice(PublishedFingering Shape, Amount[][] Holds, int Published, int Column)
 {
+    /// <summary>The instrument and the shape wherever it lies.</summary>
+    public (int Column, ValueList<int> Slide) Form => (Column, Shape.Slide);
+
     /// <summary>Terms in one column of weights.</summary>
     public static readonly int Terms = ChordWeights.Table.Length;
 
@@ -31,7 +35,7 @@ internal sealed record Choice(PublishedFingering Shape, Amount[][] Holds, int Pu
                 .All(at => hold.At(player.PlaceOf(shape.Fingers.Count - at)) == shape.Fingers[at])
         );
         return published >= 0
-            ? new(shape, [.. holds.Select(hold => Amounts(hold, column))], published)
+            ? new(shape, [.. holds.Select(hold => Amounts(hold, column))], published, column)
             : throw new InvalidOperationException($"The fingers of {shape.Frets} are none of those enumerated.");
     }
 

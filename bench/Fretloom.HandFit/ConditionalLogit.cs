@@ -3,7 +3,8 @@ namespace Fretloom.HandFit;
 /// <summary>Weights that make the published holds likely.</summary>
 /// <remarks>
 /// A hold of cost c is taken to be chosen with a probability proportional to exp(-c), where c is the sum of weight times amount
-/// (conditional logit; McFadden 1974, from memory). What is made greatest is the logarithm of the likelihood, less half of
+/// (conditional logit; McFadden 1974, from memory). A form that stands many times along the neck counts as the square root of
+/// so many, so that rare forms have a say. What is made greatest is the logarithm of the likelihood, less half of
 /// <c>ridge</c> times the squared weights, less half of <c>tie</c> times the squared differences between the two columns of
 /// weights. No weight is below 0. Newton's method on the weights that are free to move, with steps halved until they gain.
 /// </remarks>
@@ -14,6 +15,7 @@ internal sealed class ConditionalLogit(IReadOnlyList<Choice> choices, double rid
     private const double LeastStep = 1e-9;
 
     private readonly int _count = 2 * Choice.Terms;
+    private readonly double[] _counts = Counts(choices);
 
     /// <summary>The weights: the column of the long neck, then that of the short one.</summary>
     public double[] Fit()
@@ -36,9 +38,18 @@ internal sealed class ConditionalLogit(IReadOnlyList<Choice> choices, double rid
         return at.Weights;
     }
 
-    /// <summary>How surprising the choices are on average: minus the logarithm of the probability.</summary>
-    public static double Surprise(IReadOnlyCollection<Choice> choices, double[] weights) =>
-        choices.Average(choice => -Math.Log(Shares(choice, weights)[choice.Published]));
+    // In proportion to one over the square root of how often the form stands, 1 on average.
+    private static double[] Counts(IReadOnlyList<Choice> choices)
+    {
+        var forms = choices.CountBy(choice => choice.Form).ToDictionary();
+        var counts = choices.Select(choice => 1 / Math.Sqrt(forms[choice.Form])).ToArray();
+        var mean = counts.Average();
+        return Array.ConvertAll(counts, count => count / mean);
+    }
+
+    /// <summary>How surprising a choice is: minus the logarithm of its probability.</summary>
+    public static double Surprise(Choice choice, double[] weights) =>
+        -Math.Log(Shares(choice, weights)[choice.Published]);
 
     private View? Better(View from, int[] moving)
     {
@@ -65,9 +76,9 @@ internal sealed class ConditionalLogit(IReadOnlyList<Choice> choices, double rid
     private View Look(double[] weights)
     {
         var view = new View(weights, new double[_count], new double[_count, _count]);
-        foreach (var choice in choices)
+        for (var at = 0; at < choices.Count; at++)
         {
-            Add(view, choice, Shares(choice, weights));
+            Add(view, choices[at], Shares(choices[at], weights), _counts[at]);
         }
 
         for (var row = 0; row < _count; row++)
@@ -82,9 +93,9 @@ internal sealed class ConditionalLogit(IReadOnlyList<Choice> choices, double rid
         return view;
     }
 
-    private void Add(View view, Choice choice, double[] shares)
+    private void Add(View view, Choice choice, double[] shares, double count)
     {
-        view.Value += Math.Log(shares[choice.Published]);
+        view.Value += count * Math.Log(shares[choice.Published]);
         var mean = new double[_count];
         for (var hold = 0; hold < shares.Length; hold++)
         {
@@ -93,23 +104,23 @@ internal sealed class ConditionalLogit(IReadOnlyList<Choice> choices, double rid
                 mean[one.Weight] += shares[hold] * one.Units;
                 foreach (var other in choice.Holds[hold])
                 {
-                    view.Bend[one.Weight, other.Weight] += shares[hold] * one.Units * other.Units;
+                    view.Bend[one.Weight, other.Weight] += count * shares[hold] * one.Units * other.Units;
                 }
             }
         }
 
         foreach (var amount in choice.Holds[choice.Published])
         {
-            view.Slope[amount.Weight] -= amount.Units;
+            view.Slope[amount.Weight] -= count * amount.Units;
         }
 
         var touched = Enumerable.Range(0, _count).Where(weight => mean[weight] > 0).ToArray();
         foreach (var row in touched)
         {
-            view.Slope[row] += mean[row];
+            view.Slope[row] += count * mean[row];
             foreach (var column in touched)
             {
-                view.Bend[row, column] -= mean[row] * mean[column];
+                view.Bend[row, column] -= count * mean[row] * mean[column];
             }
         }
     }

@@ -9,7 +9,7 @@ using Fretloom.Testing;
 // Fits the weights of ChordWeights to the tuning half of the published fingerings, prints them in the form of that table, and
 // says how well the weights that stand in the table agree with each part. With --cross-validate it compares forces first.
 const double Ridge = 0.1;
-const double Tie = 1;
+const double Tie = 0.3;
 string[] instruments = ["guitar", "ukulele"];
 
 var tuning = instruments

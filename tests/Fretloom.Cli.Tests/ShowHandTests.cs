@@ -23,7 +23,7 @@ public class ShowHandTests
         Assert.Equal("capo", instead.GetProperty("way").GetString());
         Assert.Equal("with a capo at 1, frets 2-4", instead.GetProperty("words").GetString());
         Assert.Equal(1, instead.GetProperty("capo").GetInt32());
-        Assert.Equal("3 2 1 0", Fingers(instead));
+        Assert.Equal("4 3 2 0", Fingers(instead));
         Assert.StartsWith(
             "Very wide for a hand of 165 mm on this instrument:",
             shape.GetProperty("cautions")[0].GetString(),

@@ -163,9 +163,9 @@ internal sealed class ClaimGenerator(PlaceScope place, FretRange? window)
         );
 
     private Gen<FretRelation> Relation(bool isWhole) =>
-        Gen.Select(Gen.Int[isWhole ? 0 : 1, 6], FretSets, Distance)
+        Gen.Select(Gen.Int[isWhole ? 0 : 1, 7], FretSets, FretSets, Distance)
             .Select(
-                (choice, frets, distance) =>
+                (choice, frets, others, distance) =>
                     choice switch
                     {
                         0 => new FretRelation.Are(frets),
@@ -174,6 +174,7 @@ internal sealed class ClaimGenerator(PlaceScope place, FretRange? window)
                         3 => new FretRelation.Avoid(frets),
                         4 => new FretRelation.LieNextTo(frets),
                         5 => new FretRelation.LieApart(distance, frets),
+                        6 => new FretRelation.LieHalfway(frets, others),
                         _ => (FretRelation)new FretRelation.AreCarriedToThemselves(),
                     }
             );

@@ -48,13 +48,7 @@ internal static class StatementWords
 
     /// <summary>What would make it true; null when that is not known.</summary>
     public static string? Repair(ClaimVerdict verdict) =>
-        verdict.Repair is { } repair
-            ? repair.Message.Replace(
-                $"\"{repair.Words}\"",
-                $"“{Accidentals.Pretty(repair.Words)}”",
-                StringComparison.Ordinal
-            )
-            : null;
+        verdict.Repair is { } repair ? Quoted(Accidentals.Pretty(repair.Message)) : null;
 
     /// <summary>Where else it is true, and the nearest place where it is not, sentence by sentence.</summary>
     public static IEnumerable<string> Elsewhere(ClaimVerdict verdict)
@@ -80,7 +74,22 @@ internal static class StatementWords
 
         if (elsewhere.NearestFailure is { } nearest)
         {
-            yield return Accidentals.Pretty($"Nearest place where it does not hold: {nearest.Place}. {nearest.Why}");
+            yield return $"Nearest place where it does not hold: {Inner(Accidentals.Pretty(nearest.Why))}";
         }
     }
+
+    // Straight quotation marks come in pairs.
+    private static string Quoted(string text) =>
+        string.Concat(
+            text.Split('"')
+                .Select(
+                    (part, at) =>
+                        at == 0 ? part
+                        : at % 2 == 1 ? $"“{part}"
+                        : $"”{part}"
+                )
+        );
+
+    // A counterexample begins with its key and place: "In C major, on guitar strings 4-1, ...".
+    private static string Inner(string sentence) => char.ToLowerInvariant(sentence[0]) + sentence[1..];
 }

@@ -1,3 +1,5 @@
+using Fretloom.Claims.Checking;
+
 namespace Fretloom.Claims;
 
 /// <summary>How a claim is checked. What comes out does not depend on it, but for how much is told.</summary>
@@ -7,7 +9,17 @@ public sealed record CheckOptions
     public static CheckOptions Default { get; } = new();
 
     /// <summary>How many failures are told at most, 0 to 32.</summary>
-    public int MostFailures { get; init; } = 12;
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 32.</exception>
+    public int MostFailures
+    {
+        get;
+        init
+        {
+            ArgumentOutOfRangeException.ThrowIfNegative(value);
+            ArgumentOutOfRangeException.ThrowIfGreaterThan(value, Tally.Remembered);
+            field = value;
+        }
+    } = 12;
 
     /// <summary>Whether a repair and other places are looked for.</summary>
     public bool LooksElsewhere { get; init; } = true;
@@ -16,7 +28,16 @@ public sealed record CheckOptions
     public bool UsesTransposition { get; init; } = true;
 
     /// <summary>How many threads at most, at least 1.</summary>
-    public int Threads { get; init; } = 1;
+    /// <exception cref="ArgumentOutOfRangeException">Less than 1.</exception>
+    public int Threads
+    {
+        get;
+        init
+        {
+            ArgumentOutOfRangeException.ThrowIfLessThan(value, 1);
+            field = value;
+        }
+    } = 1;
 
     /// <summary>What works the cases out; all give the same answer.</summary>
     internal CheckEngine Engine { get; init; } = CheckEngine.Vectors;

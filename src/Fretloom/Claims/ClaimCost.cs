@@ -43,7 +43,7 @@ public sealed record ClaimCost(long Cases, long Tried, long Nanoseconds)
     /// <summary>A case costs as much as its program is long; the string sets of a sentence have programs much alike.</summary>
     private static double OfProgram(ClaimSentence sentence, PlaceList places)
     {
-        if (places.FirstFitting(sentence.Claim) is not { } fitting)
+        if (places.FirstFitting(sentence) is not { } fitting)
         {
             return 0;
         }

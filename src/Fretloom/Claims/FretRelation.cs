@@ -26,6 +26,14 @@ public abstract record FretRelation
     /// <param name="Frets">The others.</param>
     public sealed record LieApart(int Distance, FretSet Frets) : FretRelation;
 
+    /// <summary>
+    /// <c>lie halfway between a full fret and an empty fret</c>: of each, one of the first lies as far on one side as one of the second on the
+    /// other. A fret does not lie between itself and itself.
+    /// </summary>
+    /// <param name="One">Some.</param>
+    /// <param name="Other">The others, perhaps the same.</param>
+    public sealed record LieHalfway(FretSet One, FretSet Other) : FretRelation;
+
     /// <summary><c>are</c>: both sets are equal.</summary>
     /// <param name="Frets">The others.</param>
     public sealed record Are(FretSet Frets) : FretRelation;

@@ -1,4 +1,5 @@
 using Fretloom.Claims;
+using Fretloom.Claims.Checking;
 using Fretloom.Sentences;
 using Fretloom.Testing;
 using static Fretloom.Tests.Claims.Say;
@@ -90,6 +91,52 @@ public class ClaimVerdictTests
             Token
         );
         Assert.Equal((Verdict.DoesNotApply, 0, 240), (found.Verdict, found.Cases, found.NotApplicable));
+    }
+
+    [Fact]
+    public void Frets_that_a_neck_has_not_got_are_not_asked_about()
+    {
+        const string claim = "there is at least 1 full fret.";
+        var asked = ListedStringSets.All.Count(place => place.Instrument!.LastFret >= 22);
+        Assert.InRange(asked, 1, 19);
+        var found = Check($"In every major key, on every listed string set, on frets 0 to 22, {claim}");
+        Assert.Equal((12 * asked, 12 * (20 - asked)), (found.Cases, found.NotApplicable));
+        var elsewhere = Check($"In every major key, on guitar, on frets 0 to 22, {claim}").Elsewhere!;
+        Assert.Equal(asked, elsewhere.ListedSetsAsked);
+        Assert.DoesNotContain("ukulele", elsewhere.ListedSets);
+    }
+
+    [Fact]
+    public void The_nearest_failure_under_a_capo_is_named_by_the_tuning_of_the_bare_neck()
+    {
+        var near = Check(
+            "In every major key, on guitar, with a capo at 5, there is at least 1 full fret."
+        ).Elsewhere!.NearestFailure!;
+        var tuning = $"{near.Instrument.Name}, with a capo at 5";
+        Assert.Contains($"on {tuning}, ", near.Why, StringComparison.Ordinal);
+        var read = ClaimParser.Parse($"In the key of C major, on {tuning}, there are no full frets.").Value!;
+        Assert.Equal(near.Instrument, ((PlaceScope.On)read.Places).Instrument);
+    }
+
+    // On a bass Cmaj7 lies at frets 4 to 8, 144 mm from finger to finger, and at 16 to 20, half as far.
+    [Theory]
+    [InlineData("on frets 1 to 20, no seventh shape stretches at most 90 mm")]
+    [InlineData("on frets 14 to 20, no seventh shape stretches at most 90 mm")]
+    [InlineData("on frets 1 to 20, the seventh shape on degree 1 stretches at least 100 mm")]
+    public void The_place_where_a_shape_does_not_do_as_is_said_is_found_and_shown(string claim)
+    {
+        var found = Check($"In the key of C major, on bass, {claim}.");
+        Assert.Equal(Verdict.Fails, found.Verdict);
+        Assert.Contains("(Cmaj7) stretches 71.8 mm", found.Failures[0].Why, StringComparison.Ordinal);
+        Assert.Equal([20, 19, 17, 16], found.Failures[0].Spots.Select(spot => spot.Fret));
+    }
+
+    [Fact]
+    public void Without_a_thread_nothing_is_checked()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => CheckOptions.Default with { Threads = 0 });
+        Assert.Throws<ArgumentOutOfRangeException>(() => CheckOptions.Default with { MostFailures = -1 });
+        Assert.Throws<ArgumentOutOfRangeException>(() => CheckOptions.Default with { MostFailures = 33 });
     }
 
     [Fact]

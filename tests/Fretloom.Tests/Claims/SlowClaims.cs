@@ -190,7 +190,12 @@ internal sealed class SlowClaims(SlowPlace place, Key key, FretRange? window)
         }
 
         var isOfEach =
-            of.Relation is FretRelation.LieOn or FretRelation.Avoid or FretRelation.LieNextTo or FretRelation.LieApart;
+            of.Relation
+            is FretRelation.LieOn
+                or FretRelation.Avoid
+                or FretRelation.LieNextTo
+                or FretRelation.LieApart
+                or FretRelation.LieHalfway;
         return isOfEach && frets.Count == 0 ? null : Lie(frets, of.Relation);
     }
 
@@ -207,9 +212,24 @@ internal sealed class SlowClaims(SlowPlace place, Key key, FretRange? window)
             FretRelation.LieApart apart => frets.All(fret =>
                 Frets(apart.Frets).Any(other => Seen(other + apart.Distance) == fret)
             ),
+            FretRelation.LieHalfway halfway => frets.IsSubsetOf(
+                Frets(halfway.One).SelectMany(_ => Frets(halfway.Other), Middles).SelectMany(middles => middles)
+            ),
             FretRelation.AreCarriedToThemselves => CarriesFrets(frets, frets),
             _ => throw new ArgumentOutOfRangeException(nameof(relation)),
         };
+
+    // On a circle of twelve frets there are two ways round, and so two middles.
+    private List<double> Middles(double one, double other) =>
+        window is null
+            ?
+            [
+                .. new[] { Seen((one + other) / 2), Seen((one + other) / 2 + 6) }.Where(fret =>
+                    fret != one || one != other
+                ),
+            ]
+        : one == other ? []
+        : [(one + other) / 2];
 
     // Turns and patterns
 
@@ -308,19 +328,30 @@ internal sealed class SlowClaims(SlowPlace place, Key key, FretRange? window)
             ShapePredicate.BeginsOn on => On(ShapeEnd.First, on.Frets),
             ShapePredicate.EndsOn on => On(ShapeEnd.Last, on.Frets),
             ShapePredicate.HasRootOn on => On(ShapeEnd.Root, on.Frets),
-            ShapePredicate.Stretches stretches => Held(shape, claim.Shapes)
-                .All(spots => MeetsMm(SlowHand.StretchMm(InstrumentOf(claim.Shapes), spots), stretches.Millimetres)),
-            ShapePredicate.CanBePlayed played => Held(shape, claim.Shapes)
-                .All(spots =>
-                    SlowHand.Best(new Player(InstrumentOf(claim.Shapes), played.Hand), spots)
-                        is { Width: Width.InReach or Width.Wide }
-                ),
+            ShapePredicate.Stretches stretches => AtPlaces(spots =>
+                MeetsMm(SlowHand.StretchMm(InstrumentOf(claim.Shapes), spots), stretches.Millimetres)
+            ),
+            ShapePredicate.CanBePlayed played => AtPlaces(spots =>
+                SlowHand.Best(new Player(InstrumentOf(claim.Shapes), played.Hand), spots)
+                    is { Width: Width.InReach or Width.Wide }
+            ),
             ShapePredicate.IsFingeredAs of => Others(
                 of.Shapes,
-                other => AreFingeredAlike(shape, claim.Shapes, other, of)
+                other =>
+                    SlowHand.Best(new Player(InstrumentOf(of.Shapes)), Held(other, of.Shapes).First())
+                        is var (theirs, _)
+                    && AtPlaces(spots =>
+                        SlowHand.Best(new Player(InstrumentOf(claim.Shapes)), spots) is var (mine, _) && mine == theirs
+                    )
             ),
             _ => throw new ArgumentOutOfRangeException(nameof(claim)),
         };
+
+        // No shape: at no place.
+        bool AtPlaces(Func<ValueList<Spot>, bool> isSo) =>
+            QuantityOf(claim.Shapes) is Quantity.No
+                ? Held(shape, claim.Shapes).Any(isSo)
+                : Held(shape, claim.Shapes).All(isSo);
 
         bool On(ShapeEnd end, FretSet frets) =>
             shape.Places.Any(shift => Frets(frets).Contains(Seen(shape.End(end) + shift)));
@@ -343,14 +374,6 @@ internal sealed class SlowClaims(SlowPlace place, Key key, FretRange? window)
                 )
                 .ToValueList()
         );
-
-    private bool AreFingeredAlike(SlowShape shape, ShapeSet set, SlowShape other, ShapePredicate.IsFingeredAs of)
-    {
-        var theirs = SlowHand.Best(new Player(InstrumentOf(of.Shapes)), Held(other, of.Shapes).First());
-        return theirs is var (fingers, _)
-            && Held(shape, set)
-                .All(spots => SlowHand.Best(new Player(InstrumentOf(set)), spots) is var (mine, _) && mine == fingers);
-    }
 
     /// <summary>A length is exactly so long when it is on rounding.</summary>
     private static bool MeetsMm(double millimetres, Count count) =>

@@ -100,7 +100,7 @@ public class SlowClaimsTests
         {
             foreach (var key in sentence.Keys.Keys)
             {
-                if (!SlowFit.Fits(place, sentence.Claim))
+                if (!SlowFit.Fits(place, sentence))
                 {
                     continue;
                 }

@@ -4,10 +4,12 @@ using Fretloom.Shapes;
 
 namespace Fretloom.Tests.Claims;
 
-/// <summary>Whether a claim can be asked of a place: the strings are there, and as many as its shapes have notes.</summary>
+/// <summary>Whether a claim can be asked of a place: the frets and the strings are there, and as many as its shapes have notes.</summary>
 internal static class SlowFit
 {
-    public static bool Fits(SlowPlace place, Claim claim) => Within(claim).All(part => PartFits(place, part));
+    public static bool Fits(SlowPlace place, ClaimSentence sentence) =>
+        (sentence.Window is not { } window || place.Instrument is null || window.Last <= place.Instrument.LastFret)
+        && Within(sentence.Claim).All(part => PartFits(place, part));
 
     private static bool PartFits(SlowPlace place, object part) =>
         part switch

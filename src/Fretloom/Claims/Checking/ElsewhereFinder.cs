@@ -57,17 +57,18 @@ internal static class ElsewhereFinder
     private static bool IsSlow(Claim claim) =>
         Parts.Of(claim).Any(part => part is ShapePredicate.CanBePlayed or ShapePredicate.IsFingeredAs);
 
-    /// <summary>The place with one of its strings a semitone or two lower or higher.</summary>
+    /// <summary>The place with one of its strings a semitone or two lower or higher; a tuning is that of the neck without its capo.</summary>
     private static IEnumerable<Place> Retunings(Place here) =>
         from semitones in new[] { -1, 1, -2, 2 }
         from number in here.Strings.Numbers.Numbers
-        let open = here.Instrument!.OpenPitches
+        let bare = here.Instrument!.WithCapo(0)
         select Place.On(
-            here.Instrument!.Tuned(
-                open.Select(
-                    (pitch, at) => at == number - 1 ? Pitch.FromMidiNumber(pitch.MidiNumber + semitones) : pitch
+            bare.Tuned(
+                    bare.OpenPitches.Select(
+                        (pitch, at) => at == number - 1 ? Pitch.FromMidiNumber(pitch.MidiNumber + semitones) : pitch
+                    )
                 )
-            ),
+                .WithCapo(here.Instrument!.Capo),
             here.Strings.Numbers
         );
 

@@ -106,11 +106,16 @@ internal static class FretExplainer
             FretRelation.LieApart apart => Lies(
                 $"{ClaimWords.Counted(Math.Abs(apart.Distance), "fret")} {(apart.Distance < 0 ? "below" : "above")}"
             ),
+            FretRelation.LieHalfway halfway =>
+                $"{(isSo ? "lies" : "does not lie")} halfway between {Any(halfway.One)} and {Any(halfway.Other)}",
             FretRelation.Include => $"{(isSo ? "includes" : "does not include")} {others}",
             FretRelation.Are => $"{(isSo ? "is" : "is not")} {others}",
             FretRelation.AreCarriedToThemselves => $"{(isSo ? "is" : "is not")} carried to itself by the half-turn",
             _ => throw new ArgumentOutOfRangeException(nameof(relation)),
         };
+
+        string Any(FretSet frets) =>
+            (FretSets.Of(one, frets).Count > 1 ? $"{(isSo ? "one" : "any")} of " : "") + ClaimWords.Of(one, frets);
 
         string On(bool lies) =>
             count == 0 ? (lies ? $"lies on {others}" : $"lies on {None(set!)}")

@@ -33,6 +33,7 @@ internal static class FretSets
                 Of(one, apart.Frets),
                 (others, fret) => others.Contains(one.Neck.Normal(fret - 2 * apart.Distance))
             ),
+            FretRelation.LieHalfway halfway => IsHalfway(one.Neck, frets, Of(one, halfway.One), Of(one, halfway.Other)),
             FretRelation.Include include => Of(one, include.Frets).All(other => frets.Contains(other)),
             FretRelation.Are are => frets == Of(one, are.Frets),
             FretRelation.AreCarriedToThemselves => one.Centres.Any(centre => one.Neck.Turned(frets, centre) == frets),
@@ -41,7 +42,16 @@ internal static class FretSets
 
     /// <summary>Whether a relation is said of each fret, so that it says nothing when there is none.</summary>
     public static bool IsOfEach(FretRelation relation) =>
-        relation is FretRelation.LieOn or FretRelation.Avoid or FretRelation.LieNextTo or FretRelation.LieApart;
+        relation
+            is FretRelation.LieOn
+                or FretRelation.Avoid
+                or FretRelation.LieNextTo
+                or FretRelation.LieApart
+                or FretRelation.LieHalfway;
+
+    // On the endless neck one place is enough to tell the other, but for an octave: then both are the fret itself.
+    private static bool IsHalfway(NeckLine neck, ValueList<int> frets, ValueList<int> set, ValueList<int> others) =>
+        frets.All(fret => set.Any(low => neck.Normal(fret - low) != 0 && others.Contains(neck.Normal(2 * fret - low))));
 
     private static bool Each(ValueList<int> frets, ValueList<int> others, Func<ValueList<int>, int, bool> lies) =>
         frets.All(fret => lies(others, fret));

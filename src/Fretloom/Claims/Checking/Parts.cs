@@ -17,6 +17,7 @@ internal static class Parts
             FretRelation.Avoid avoid => [avoid.Frets],
             FretRelation.LieNextTo next => [next.Frets],
             FretRelation.LieApart apart => [apart.Frets],
+            FretRelation.LieHalfway halfway => [halfway.One, halfway.Other],
             FretRelation.Are are => [are.Frets],
             FretNoun noun => [noun.Of],
             ShapeSet shapes => [shapes.Of],

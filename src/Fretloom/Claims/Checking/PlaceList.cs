@@ -32,17 +32,17 @@ internal sealed class PlaceList
 
     public Place this[int index] => _tunings is null ? _named[index] : Place.Tuned(Steps(index));
 
-    /// <summary>The first on which a claim can be asked; null when there is none.</summary>
-    public Place? FirstFitting(Claim claim) =>
+    /// <summary>The first on which a sentence can be asked; null when there is none.</summary>
+    public Place? FirstFitting(ClaimSentence sentence) =>
         Enumerable
             .Range(0, AreTunings ? 1 : Count)
             .Select(at => this[at])
-            .FirstOrDefault(place => Applicability.Applies(place, claim));
+            .FirstOrDefault(place => Applicability.Applies(place, sentence));
 
-    /// <summary>On how many of them a claim can be asked. All tunings of a scope have the same strings, so the first decides.</summary>
-    public int CountOfFitting(Claim claim) =>
-        _tunings is null ? _named.Count(place => Applicability.Applies(place, claim))
-        : Applicability.Applies(this[0], claim) ? Count
+    /// <summary>On how many of them a sentence can be asked. All tunings of a scope have the same strings, so the first decides.</summary>
+    public int CountOfFitting(ClaimSentence sentence) =>
+        _tunings is null ? _named.Count(place => Applicability.Applies(place, sentence))
+        : Applicability.Applies(this[0], sentence) ? Count
         : 0;
 
     /// <summary>The steps of a tuning, far to near; the last step varies fastest.</summary>

@@ -1,3 +1,5 @@
+using Fretloom.Neck;
+
 namespace Fretloom.Claims.Checking;
 
 /// <summary>A shape, one note per string, and where it lies on the neck that is looked at.</summary>
@@ -32,6 +34,17 @@ internal sealed record PlacedShape(
                 : [0];
         }
     }
+
+    /// <summary>It at each of those places alone, the lowest first; itself on the endless neck.</summary>
+    public IEnumerable<PlacedShape> OneByOne =>
+        Neck.Window is null
+            ? [this]
+            : Placements.Select(moved =>
+                this with
+                {
+                    Neck = new NeckLine(new FretRange(Frets.Min() + moved, Frets.Max() + moved)),
+                }
+            );
 
     public static PlacedShape On(Case one, ShapeMembers members, ShapeVoicing voicing, OpenStrings strings)
     {

@@ -16,7 +16,7 @@ internal sealed class PlainWorker : IWorker
     {
         (_sentence, _places, _keys) = (sentence, places, keys);
         _neck = new NeckLine(sentence.Window);
-        PlacesThatFit = places.CountOfFitting(sentence.Claim);
+        PlacesThatFit = places.CountOfFitting(sentence);
     }
 
     public int Pieces => (_places.Count + PlacesInPiece - 1) / PlacesInPiece;
@@ -40,7 +40,7 @@ internal sealed class PlainWorker : IWorker
         {
             cancellation.ThrowIfCancellationRequested();
             var place = places[at / keys.Count];
-            table[at] = Applicability.Applies(place, sentence.Claim)
+            table[at] = Applicability.Applies(place, sentence)
                 ? Evaluator.Of(new Case(place, keys[at % keys.Count], neck), sentence.Claim)
                 : null;
         }
@@ -56,7 +56,7 @@ internal sealed class PlainWorker : IWorker
         for (var index = piece * PlacesInPiece; index < last; index++)
         {
             var place = _places[index];
-            if (!Applicability.Applies(place, _sentence.Claim))
+            if (!Applicability.Applies(place, _sentence))
             {
                 continue;
             }

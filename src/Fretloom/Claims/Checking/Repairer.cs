@@ -62,7 +62,7 @@ internal static class Repairer
 
         var neck = new NeckLine(changed.Window);
         var here = isOne ? new PlaceList(changed.Places)[0] : null;
-        return (here is null || Applicability.Applies(here, changed.Claim))
+        return (here is null || Applicability.Applies(here, changed))
             && known.TrueForAll(failing =>
             {
                 cancellation.ThrowIfCancellationRequested();

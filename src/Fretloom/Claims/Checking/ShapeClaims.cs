@@ -17,8 +17,12 @@ internal static class ShapeClaims
         claim.Says switch
         {
             ShapePredicate.Spans spans => spans.Frets.Admits(shape.Span),
-            ShapePredicate.Stretches stretches => Everywhere(one, shape, claim.Shapes)
-                .All(at => ShapesInHand.Stretches(at, stretches.Millimetres)),
+            ShapePredicate.Stretches stretches => IsAtItsPlaces(
+                one,
+                claim,
+                shape,
+                at => ShapesInHand.Stretches(at, stretches.Millimetres)
+            ),
             ShapePredicate.IsOwnHalfTurn => shape.IsHalfTurnOf(shape),
             ShapePredicate.IsOwnMirror => shape.IsMirrorOf(shape),
             ShapePredicate.IsHalfTurnOf of => IsToOthers(one, of.Shapes, shape.IsHalfTurnOf),
@@ -31,16 +35,18 @@ internal static class ShapeClaims
             ShapePredicate.BeginsOn on => HasEndOn(one, shape, ShapeEnd.First, on.Frets),
             ShapePredicate.EndsOn on => HasEndOn(one, shape, ShapeEnd.Last, on.Frets),
             ShapePredicate.HasRootOn on => HasEndOn(one, shape, ShapeEnd.Root, on.Frets),
-            ShapePredicate.CanBePlayed played => Everywhere(one, shape, claim.Shapes)
-                .All(at => ShapesInHand.CanBePlayed(at, played.Hand)),
+            ShapePredicate.CanBePlayed played => IsAtItsPlaces(
+                one,
+                claim,
+                shape,
+                at => ShapesInHand.CanBePlayed(at, played.Hand)
+            ),
             ShapePredicate.IsFingeredAs of => IsToOthers(
                 one,
                 of.Shapes,
                 other =>
-                    ShapesInHand.AreFingeredAlike(
-                        Everywhere(one, shape, claim.Shapes),
-                        Everywhere(one, other, of.Shapes)
-                    )
+                    ShapesInHand.FingersAtLowest(Everywhere(one, other, of.Shapes)) is { } theirs
+                    && IsAtItsPlaces(one, claim, shape, at => ShapesInHand.Fingers(at) == theirs)
             ),
             _ => throw new ArgumentOutOfRangeException(nameof(claim)),
         };
@@ -48,6 +54,13 @@ internal static class ShapeClaims
     /// <summary>Where a shape lies on the instrument whose strings it is said of.</summary>
     public static IEnumerable<HeldSpots> Everywhere(Case one, PlacedShape shape, ShapeSet of) =>
         ShapesInHand.Everywhere(shape, of.Of?.Instrument ?? one.Place.ToInstrument());
+
+    /// <summary>Whether something is so wherever a shape lies. What is said of <c>no</c> shape must be so nowhere: there one place is enough.</summary>
+    private static bool IsAtItsPlaces(Case one, Claim.OfShapes claim, PlacedShape shape, Func<HeldSpots, bool> isSo)
+    {
+        var places = Everywhere(one, shape, claim.Shapes);
+        return PlacedShapes.QuantityOf(claim.Shapes) is Quantity.No ? places.Any(isSo) : places.All(isSo);
+    }
 
     private static bool IsToOthers(Case one, ShapeSet others, Func<PlacedShape, bool> isSo) =>
         Outcomes.IsTrueOf(PlacedShapes.QuantityOf(others), PlacedShapes.Of(one, others), isSo);

@@ -14,10 +14,17 @@ internal static class ShapeExplainer
             claim.Shapes,
             shape => ShapeClaims.Is(one, claim, shape),
             shape => WhyNot(one, claim, shape),
-            shape => $"{Name(shape, claim.Shapes)} {Does(one, shape, claim.Says)}",
+            shape => $"{Name(shape, claim.Shapes)} {Does(one, ToldPlace(one, claim, shape), claim.Says)}",
             isPlural => ShapeWords.Predicate(claim.Says, isPlural),
-            shape => [shape]
+            shape => [ToldPlace(one, claim, shape)]
         );
+
+    /// <summary>A shape at the first of its places that shows why what is said of it is true, or is not.</summary>
+    private static PlacedShape ToldPlace(Case one, Claim.OfShapes claim, PlacedShape shape)
+    {
+        var isSo = ShapeClaims.Is(one, claim, shape);
+        return shape.OneByOne.FirstOrDefault(at => ShapeClaims.Is(one, claim, at) == isSo) ?? shape;
+    }
 
     /// <summary>Why a quantity of shapes is not so.</summary>
     /// <param name="one">The case.</param>
@@ -213,8 +220,7 @@ internal static class ShapeExplainer
         var others = PlacedShapes.Of(one, set);
         if (
             others.Count == 0
-            || ShapeClaims.Everywhere(one, others[0], set).Select(ShapesInHand.Fingers).FirstOrDefault()
-                is not { } theirs
+            || ShapesInHand.FingersAtLowest(ShapeClaims.Everywhere(one, others[0], set)) is not { } theirs
         )
         {
             return $"{ClaimWords.Of(set)} cannot be fingered on these frets";

@@ -17,12 +17,9 @@ internal static class ShapesInHand
     public static bool CanBePlayed(HeldSpots at, HandSize hand) =>
         ArpeggioFingering.Find(new Player(at.Instrument, hand), at.Spots).Best is { Width: < Width.VeryWide };
 
-    /// <summary>Whether the best fingers of an adult hand are the same, string by string, at every place of a shape, as at the lowest of another.</summary>
-    public static bool AreFingeredAlike(IEnumerable<HeldSpots> everywhere, IEnumerable<HeldSpots> others)
-    {
-        var theirs = others.Select(Fingers).FirstOrDefault();
-        return theirs is not null && everywhere.All(at => Fingers(at) == theirs);
-    }
+    /// <summary>The best fingers of an adult hand at the lowest place of a shape; null when it cannot take them, or there is no place.</summary>
+    public static ValueList<int>? FingersAtLowest(IEnumerable<HeldSpots> everywhere) =>
+        everywhere.Select(Fingers).FirstOrDefault();
 
     /// <summary>Where a shape lies on an instrument, the lowest place first.</summary>
     public static IEnumerable<HeldSpots> Everywhere(PlacedShape shape, Instrument instrument)

@@ -61,10 +61,6 @@ internal sealed class Ground
 
     public static int[] StepsOf(Place place) => [.. place.Strings.Steps];
 
-    /// <summary>Where a tuning stands; -1 when it is not tried.</summary>
-    public int IndexOf(int[] steps) =>
-        Steps.Index().FirstOrDefault(each => each.Item.SequenceEqual(steps), (-1, [])).Index;
-
     /// <summary>The string sets that something is true of, as a row of one kind.</summary>
     public Row PlacesWhere(Func<int[], bool> isTrue)
     {

@@ -49,7 +49,7 @@ internal sealed class LawFinder
     {
         var found = AlikeGroup
             .Of(_search.Candidates.Where(one => !one.IsTrivial))
-            .Select(group => (Law: Of(group.Best), group.All))
+            .Select(group => (Law: Of(group.Best), All: group.All.Where(one => IsNoFalser(one, group.Best))))
             .Where(each => each.Law is not null)
             .OrderByDescending(each => Math.Round(each.Law!.Score, 6))
             .ThenBy(each => each.Law!.Candidate.Text.Length)
@@ -73,6 +73,9 @@ internal sealed class LawFinder
 
         return taken;
     }
+
+    /// <summary>Whether one is false nowhere but where the other is, and so true under the other's condition too.</summary>
+    private static bool IsNoFalser(Candidate one, Candidate other) => one.Truth.Fails.IsWithin(other.Truth.Fails);
 
     /// <summary>The law of a statement; null when no condition is wide enough.</summary>
     private FoundLaw? Of(Candidate candidate)

@@ -18,7 +18,6 @@ internal sealed class Search
         IsUsual = asked.All(key => UsualKinds.Any(usual => usual.Kind == key.Kind));
         Ground = Ground.Of(IsUsual ? UsualKinds : asked, Here, seed);
         Asked = asked.Select(key => Kinds.IndexOf(key.Kind)).ToValueList();
-        HereIndex = Ground.IndexOf(Ground.StepsOf(Here));
     }
 
     public DiscoveryScope Scope { get; }
@@ -35,9 +34,6 @@ internal sealed class Search
 
     /// <summary>Indexes of the kinds asked for.</summary>
     public ValueList<int> Asked { get; }
-
-    /// <summary>Where the target stands among the tunings; -1 when it is none, as a re-entrant one.</summary>
-    public int HereIndex { get; }
 
     public int Tried { get; private set; }
 

@@ -67,6 +67,7 @@ internal static class ChordCharges
         {
             taker.Take(new(ChordTerm.Beside, fingers, one.Finger, other.Finger));
             If(one.Finger == Finger.Index && fingers == 1, ChordTerm.BesideIndex, one, other, ref taker);
+            If(one.Finger == Finger.Ring, ChordTerm.BesideLittle, one, other, ref taker);
             If(other.Far > one.Far, ChordTerm.Crossed, one, other, ref taker);
             return;
         }
@@ -100,8 +101,7 @@ internal static class ChordCharges
         taker.Take(new(ChordTerm.Barre1 + (barre.Finger - Finger.Index), 1, barre.Finger));
         if (!isIndex && barre.Length > 2)
         {
-            var term = barre.Finger == Finger.Ring ? ChordTerm.LongBarre3 : ChordTerm.LongBarre;
-            taker.Take(new(term, barre.Length - 2, barre.Finger));
+            LongBarre(hold, barre, ref taker);
         }
 
         var muted = BitOperations.PopCount(HeldChord.Between(barre.Near, barre.Far) & ~chord.Played);
@@ -114,8 +114,19 @@ internal static class ChordCharges
         var isLifted = (chord.Below(barre.Fret) & nearer) != 0;
         If(isLifted, isIndex ? ChordTerm.BarreLift : ChordTerm.BarreLiftHigher, barre, default, ref taker);
         If(chord.Open != 0, ChordTerm.BarreOpen, barre, default, ref taker);
+        var isShort = isIndex && (chord.Played & nearer) != 0;
+        If(isShort, ChordTerm.BarreShort, barre, default, ref taker);
         var isInner = !isIndex && !isLifted && (chord.Played & nearer) != 0;
         If(isInner, ChordTerm.BarreInner, barre, default, ref taker);
+    }
+
+    private static void LongBarre<T>(ChordHold hold, LaidFinger barre, ref T taker)
+        where T : IChargeTaker
+    {
+        taker.Take(new(ChordTerm.LongBarre2 + (barre.Finger - Finger.Middle), barre.Length - 2, barre.Finger));
+        If(barre.Length > 3, ChordTerm.BarreOfFour, barre, default, ref taker);
+        var isBeside = Array.Exists(hold.Laid, other => other.Finger != barre.Finger && other.Fret == barre.Fret);
+        If(isBeside, ChordTerm.LongBarreBeside, barre, default, ref taker);
     }
 
     /// <summary>Which fingers are used at all.</summary>
@@ -137,12 +148,19 @@ internal static class ChordCharges
             taker.Take(new(ChordTerm.Skip, skipped, lowest.Finger, highest.Finger));
         }
 
+        var isAway = isFirst && lowest.Finger == Finger.Index && lowest.Fret > 1;
+        If(isAway, ChordTerm.FirstIndex, lowest, default, ref taker);
         var usesLittle = highest.Finger == Finger.Little;
         If(usesLittle && isFirst, ChordTerm.LittleFirst, highest, default, ref taker);
         If(usesLittle && highest.Near > 1, ChordTerm.LittleInside, highest, default, ref taker);
         If(!usesLittle && highest.Fret - lowest.Fret >= 3, ChordTerm.WideThree, lowest, highest, ref taker);
         If(SplitsPair(laid), ChordTerm.SplitPair, lowest, highest, ref taker);
-        If(ReachesWithRing(laid), ChordTerm.RingTip, lowest, highest, ref taker);
+        if (ReachesWithRing(laid))
+        {
+            taker.Take(new(ChordTerm.RingTip, laid[0].Length - 1, lowest.Finger, highest.Finger));
+        }
+
+        If(TakesRingForMiddle(laid), ChordTerm.RingForMiddle, laid[0], laid[Math.Min(1, laid.Length - 1)], ref taker);
         var off = Math.Abs(lowest.Fret - (int)lowest.Finger);
         if (isFirst && hold.Chord.Notes.Length == 1 && off > 0)
         {
@@ -206,6 +224,12 @@ internal static class ChordCharges
 
         return true;
     }
+
+    private static bool TakesRingForMiddle(LaidFinger[] laid) =>
+        laid.Length > 1
+        && laid[0].Finger == Finger.Index
+        && laid[1].Finger == Finger.Ring
+        && laid[1].Fret == laid[0].Fret + 1;
 
     private static void If<T>(bool isSo, ChordTerm term, LaidFinger one, LaidFinger other, ref T taker)
         where T : IChargeTaker

@@ -15,6 +15,9 @@ internal enum ChordTerm
     /// <summary>Index and middle finger share a fret.</summary>
     BesideIndex,
 
+    /// <summary>Ring and little finger share a fret.</summary>
+    BesideLittle,
+
     /// <summary>Two neighbouring fingers share a fret, and the higher one lies farther from the floor.</summary>
     Crossed,
 
@@ -36,11 +39,23 @@ internal enum ChordTerm
     /// <summary>The little finger lies across strings.</summary>
     Barre4,
 
-    /// <summary>The middle or the little finger lies across more than two strings.</summary>
-    LongBarre,
+    /// <summary>The middle finger lies across more than two strings.</summary>
+    LongBarre2,
 
     /// <summary>The ring finger lies across more than two strings.</summary>
     LongBarre3,
+
+    /// <summary>The little finger lies across more than two strings.</summary>
+    LongBarre4,
+
+    /// <summary>A finger other than the index lies across more than three strings.</summary>
+    BarreOfFour,
+
+    /// <summary>A finger other than the index lies across more than two strings, and another finger shares its fret.</summary>
+    LongBarreBeside,
+
+    /// <summary>The index lies across strings, and one nearer the floor is played.</summary>
+    BarreShort,
 
     /// <summary>A finger lies over a string that is not played.</summary>
     BarreMuted,
@@ -63,6 +78,9 @@ internal enum ChordTerm
     /// <summary>The ring finger, two frets above the index's barre, reaches nearest the floor of all.</summary>
     RingTip,
 
+    /// <summary>Index and ring finger on neighbouring frets, without the middle finger.</summary>
+    RingForMiddle,
+
     /// <summary>Fingers left out below the first one used, but in first position.</summary>
     Lead,
 
@@ -80,6 +98,9 @@ internal enum ChordTerm
 
     /// <summary>In first position a finger lies on a higher fret than its own number.</summary>
     FirstPosition,
+
+    /// <summary>In first position the index is not on the first fret.</summary>
+    FirstIndex,
 
     /// <summary>In first position the only finger is not the one whose number is the fret.</summary>
     LoneNote,

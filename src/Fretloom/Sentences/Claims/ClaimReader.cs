@@ -10,7 +10,7 @@ internal static class ClaimReader
     public static Failure? Read(string text, ClaimDefaults defaults, out ClaimSentence? sentence)
     {
         sentence = null;
-        var at = new Cursor(Joined(Tokens.Of(text)));
+        var at = new Cursor(Idioms.Meant(Tokens.Of(text)));
         var scope = new Scope(defaults);
         Claim? claim = null;
         var failure = ScopePhrases.Read(at, scope) ?? Compound.Read(at, scope, out claim) ?? Stop(at);
@@ -21,27 +21,6 @@ internal static class ClaimReader
 
         sentence = new ClaimSentence(scope.Keys!, scope.Places!, scope.Window, claim!);
         return null;
-    }
-
-    // Half turn is half-turn.
-    private static List<Token> Joined(List<Token> tokens)
-    {
-        for (var at = tokens.Count - 2; at >= 0; at--)
-        {
-            var (half, turn) = (tokens[at], tokens[at + 1]);
-            if (half.Is("half") && turn.IsAny("turn", "turns"))
-            {
-                tokens[at] = new Token(
-                    TokenKind.Word,
-                    half.Start,
-                    turn.End - half.Start,
-                    $"half-{turn.Text.ToLowerInvariant()}"
-                );
-                tokens.RemoveAt(at + 1);
-            }
-        }
-
-        return tokens;
     }
 
     private static Failure? Stop(Cursor at)

@@ -11,6 +11,13 @@ internal static class Counts
     /// <summary>The words that begin one, apart from numbers.</summary>
     public static readonly string[] Openings = ["exactly", "at", "more", "fewer", "no"];
 
+    private const string OneBound =
+        "a number has one bound: say 'at least 4', and 'at most 5' in another claim behind 'and'";
+
+    /// <summary>Whether a condition on a number begins here.</summary>
+    public static bool Begins(Cursor at) =>
+        at.Current.IsAny("exactly", "at", "more", "fewer", "less") || Numbers.Cardinal(at.Current) is not null;
+
     /// <summary>Reads a condition on a number.</summary>
     public static Failure? Read(Cursor at, out Count count)
     {
@@ -26,6 +33,11 @@ internal static class Counts
         }
 
         var token = at.Current;
+        if (token.Is("between"))
+        {
+            return Failure.At(token, OneBound);
+        }
+
         if (Numbers.Cardinal(token) is not { } number)
         {
             return at.Previous.IsAny("exactly", "least", "most", "than")
@@ -44,6 +56,11 @@ internal static class Counts
         }
 
         at.Skip();
+        if (at.Current.IsAny("or", "to") && Numbers.Cardinal(at.Peek(1)) is not null && !at.Peek(2).Is("of"))
+        {
+            return Failure.At(token, at.Peek(1), OneBound);
+        }
+
         if (number > Largest)
         {
             return Failure.At(token, $"expected a number up to {Largest}, found {Failure.Shown(token)}");

@@ -25,8 +25,8 @@ internal static class FretRelations
             : verb.IsAny("is", "are") ? ReadAre(at, scope, isWhole, verb, out relation)
             : Failure.Expected(
                 isWhole
-                    ? "how the frets lie ('lie on', 'lie next to', 'lie 1 fret above', 'include', 'avoid', 'are')"
-                    : "how the fret lies ('lies on', 'lies next to', 'lies 1 fret above', 'includes', 'avoids')",
+                    ? "how the frets lie ('lie on', 'lie next to', 'lie halfway between', 'include', 'are')"
+                    : "how the fret lies ('lies on', 'lies next to', 'lies halfway between', 'includes', 'avoids')",
                 verb,
                 Verbs
             );
@@ -47,12 +47,17 @@ internal static class FretRelations
                 : Failure.Expected("'to' after 'next'", at.Current, "to");
         }
 
+        if (at.Accept("halfway"))
+        {
+            return ReadHalfway(at, scope, out relation);
+        }
+
         if (Numbers.Cardinal(at.Current) is null)
         {
             return Failure.Expected(
-                $"'on', 'next to' or a distance such as '1 fret above' after '{verb.Text}'",
+                $"'on', 'next to', 'halfway between' or a distance such as '1 fret above' after '{verb.Text}'",
                 at.Current,
-                ["on", "next", .. Numbers.Words]
+                ["on", "next", "halfway", .. Numbers.Words]
             );
         }
 
@@ -70,6 +75,32 @@ internal static class FretRelations
                 out relation
             )
             : Failure.Expected("'above' or 'below'", at.Current, "above", "below");
+    }
+
+    // Between a full fret and an empty fret; between two full frets.
+    private static Failure? ReadHalfway(Cursor at, Scope scope, out FretRelation? relation)
+    {
+        relation = null;
+        if (Phrase.Read(at, "between") is { } missing)
+        {
+            return missing;
+        }
+
+        if (FretNouns.Begins(at, 1) && at.AcceptAny("two", "2"))
+        {
+            var wrong = FretNouns.Read(at, scope, out var noun);
+            relation = new FretRelation.LieHalfway(new FretSet.Named(noun), new FretSet.Named(noun));
+            return wrong;
+        }
+
+        if ((FretSets.Read(at, scope, out var one) ?? Phrase.Read(at, "and")) is { } failure)
+        {
+            return failure;
+        }
+
+        var last = FretSets.Read(at, scope, out var other);
+        relation = last is null ? new FretRelation.LieHalfway(one!, other!) : null;
+        return last;
     }
 
     private static Failure? ReadAre(Cursor at, Scope scope, bool isWhole, Token verb, out FretRelation? relation)

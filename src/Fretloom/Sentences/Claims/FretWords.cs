@@ -71,6 +71,9 @@ internal static class FretWords
             FretRelation.LieNextTo next => $"{lie} next to {A(next.Frets)}",
             FretRelation.LieApart apart =>
                 $"{lie} {CountWords.Frets(Math.Abs(apart.Distance))} {(apart.Distance < 0 ? "below" : "above")} {A(apart.Frets)}",
+            FretRelation.LieHalfway { One: FretSet.Named one } halfway when halfway.One == halfway.Other =>
+                $"{lie} halfway between two {Noun(one.Noun, isPlural: true)}",
+            FretRelation.LieHalfway halfway => $"{lie} halfway between {A(halfway.One)} and {A(halfway.Other)}",
             FretRelation.Are are => $"{(isPlural ? "are" : "is")} {The(are.Frets)}",
             FretRelation.AreCarriedToThemselves =>
                 $"{(isPlural ? "are carried to themselves" : "is carried to itself")} by the half-turn",

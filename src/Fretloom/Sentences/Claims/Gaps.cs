@@ -101,6 +101,30 @@ internal static class Gaps
         return last;
     }
 
+    /// <summary>Reads <c>and the empty frets lie 1 fret apart</c>, which is said of two sets.</summary>
+    public static Failure? ReadPair(Cursor at, Scope scope, FretSet one, out Claim? claim)
+    {
+        claim = null;
+        at.Skip();
+        if (FretSets.Read(at, scope, out var other) is { } failure)
+        {
+            return failure;
+        }
+
+        if (!at.AcceptAny("lie", "are"))
+        {
+            return Failure.Expected("'lie' and how far apart the two are", at.Current, "lie");
+        }
+
+        if (ReadFrets(at, out var count) is { } wrong)
+        {
+            return wrong;
+        }
+
+        claim = new Claim.GapIs(one, other!, count);
+        return Phrase.Read(at, "apart");
+    }
+
     private static Failure? ReadFrets(Cursor at, out Count count) =>
         Counts.Read(at, out count)
         ?? (at.AcceptAny("fret", "frets") ? null : Failure.Expected("'frets'", at.Current, "frets", "fret"));

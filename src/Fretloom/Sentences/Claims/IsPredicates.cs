@@ -1,5 +1,6 @@
 using Fretloom.Claims;
 using Fretloom.Sentences.Reading;
+using Fretloom.Theory;
 
 namespace Fretloom.Sentences.Claims;
 
@@ -22,9 +23,14 @@ internal static class IsPredicates
             return ReadOwn(at, out says);
         }
 
-        if (at.Accept("that") || at.Accept("those"))
+        if (at.AcceptAny("that", "those"))
         {
             return ReadThat(at, subject, out says);
+        }
+
+        if (Counts.Begins(at))
+        {
+            return ShapePredicates.ReadReach(at, scope, verb, out says);
         }
 
         if (at.Accept("fingered"))
@@ -45,6 +51,11 @@ internal static class IsPredicates
                 shapes => isMirror ? new ShapePredicate.IsMirrorOf(shapes) : new ShapePredicate.IsHalfTurnOf(shapes),
                 out says
             );
+        }
+
+        if (IsShape(at))
+        {
+            return ReadShape(at, scope, subject, verb, out says);
         }
 
         return verb.Is("are")
@@ -75,6 +86,67 @@ internal static class IsPredicates
         return at.AcceptAny("half-turn", "half-turns", "mirror", "mirrors")
             ? null
             : Failure.Expected("'half-turn' or 'mirror' after 'own'", at.Current, "half-turn", "mirror");
+    }
+
+    /// <summary>Reads <c>lies 2 frets above that of degree 4</c>, which is <c>is that of degree 4 moved up 2 frets</c>; <c>lies</c> was read.</summary>
+    public static Failure? ReadLies(Cursor at, ShapeSet subject, out ShapePredicate? says)
+    {
+        says = null;
+        if (Moves.ReadFrets(at, out var frets) is { } failure)
+        {
+            return failure;
+        }
+
+        var isBelow = at.Is("below");
+        if (!at.AcceptAny("above", "below"))
+        {
+            return Failure.Expected("'above' or 'below'", at.Current, "above", "below");
+        }
+
+        if (!at.AcceptAny("that", "those"))
+        {
+            return Failure.Expected("'that of degree 4' or another degree", at.Current, "that");
+        }
+
+        var wrong = ReadThat(at, subject, out var that);
+        says = that is ShapePredicate.IsThatOfDegree of ? of with { Frets = isBelow ? -frets : frets } : null;
+        return wrong;
+    }
+
+    private static bool IsShape(Cursor at)
+    {
+        var name = at.Peek(at.Is("the") ? 1 : 0);
+        return name.IsAny(ShapeNouns.Words) || RomanNumeral.TryParse(name.Text, out _);
+    }
+
+    // A shape of the same sort on another degree lies in one place; of others only the form can be compared.
+    private static Failure? ReadShape(Cursor at, Scope scope, ShapeSet subject, Token verb, out ShapePredicate? says)
+    {
+        says = null;
+        var first = at.Current;
+        if (ShapeSets.Read(at, scope, out var other) is { } failure)
+        {
+            return failure;
+        }
+
+        var family = (subject as ShapeSet.Several)?.Family ?? (subject as ShapeSet.OnDegree)?.Family;
+        if (
+            other is ShapeSet.OnDegree on
+            && on.Family == family
+            && (on.Voicing, on.Of) == (subject.Voicing, subject.Of)
+        )
+        {
+            var wrong = Moves.Read(at, out var frets);
+            says = new ShapePredicate.IsThatOfDegree(on.Degree, frets);
+            return wrong;
+        }
+
+        return Failure.At(
+            first,
+            at.Previous,
+            $"one shape is another only on degrees, 'that of degree 4'; of forms say 'has the same form as'",
+            Edit.Of(verb, verb.Is("are") ? "have the same form as" : "has the same form as")
+        );
     }
 
     private static Failure? ReadThat(Cursor at, ShapeSet subject, out ShapePredicate? says)

@@ -22,12 +22,17 @@ internal static class KeysPhrase
 
         if (at.Accept("the") && !at.Accept("key", "of"))
         {
-            return Failure.Expected("'key of' after 'the'", at.Current, "key");
+            return Failure.Expected(
+                "'key of' and a note name after 'the'",
+                Phrase.Missing(at, "key", "of"),
+                "key",
+                "of"
+            );
         }
 
         if (at.Previous.Is("in") && Notes.German(at.Current) is null && Notes.Read(at, 0, out _) == 0)
         {
-            return Failure.Expected("'every' or 'the key of'", at.Current, "every", "the");
+            return Failure.Expected("'every', or 'the key of' and a note name", at.Current, "every", "the");
         }
 
         return ReadOne(at, out keys);
@@ -75,6 +80,11 @@ internal static class KeysPhrase
     {
         keys = null;
         var length = Notes.Read(at, 0, out _);
+        if (length == 0 && Notes.German(at.Current) is null)
+        {
+            return Failure.Expected($"a note name such as 'D' or 'Bb' after '{at.Previous.Text}'", at.Current);
+        }
+
         var tonic = at.Words(0, length);
         var kind = at.Peek(length);
         if (length > 0 && IsAnyMinor(kind, Notes.ReadKind(at, length).Count))

@@ -13,19 +13,51 @@ internal static class Moves
     public static Failure? Read(Cursor at, out int frets)
     {
         frets = 0;
-        if (!at.Accept("moved"))
+        if (at.AcceptAny("moved"))
+        {
+            return ReadMoved(at, out frets);
+        }
+
+        // 2 frets higher.
+        var comma = at.Current.Kind == TokenKind.Comma ? 1 : 0;
+        if (!at.Peek(comma + 1).IsAny("fret", "frets") || !at.Peek(comma + 2).IsAny("higher", "lower"))
         {
             return null;
         }
 
-        var isDown = at.Is("down");
+        at.Skip(comma);
+        var wrong = ReadFrets(at, out frets);
+        frets = at.Is("lower") ? -frets : frets;
+        at.AcceptAny("higher", "lower");
+        return wrong;
+    }
+
+    // Up 2 frets; 2 frets up.
+    private static Failure? ReadMoved(Cursor at, out int frets)
+    {
+        frets = 0;
+        var direction = at.Current;
         if (!at.AcceptAny("up", "down"))
         {
-            return Failure.Expected("'up' or 'down' after 'moved'", at.Current, "up", "down");
+            if (Numbers.Cardinal(direction) is null)
+            {
+                return Failure.Expected("'up' or 'down' after 'moved'", direction, "up", "down");
+            }
+
+            if (ReadFrets(at, out frets) is { } wrong)
+            {
+                return wrong;
+            }
+
+            direction = at.Current;
+            frets = direction.Is("down") ? -frets : frets;
+            return at.AcceptAny("up", "down")
+                ? null
+                : Failure.Expected($"'up' or 'down' after '{at.Previous.Text}'", direction, "up", "down");
         }
 
         var failure = ReadFrets(at, out frets);
-        frets = isDown ? -frets : frets;
+        frets = direction.Is("down") ? -frets : frets;
         return failure;
     }
 

@@ -11,10 +11,14 @@ internal static class OfStrings
     public static Failure? Read(Cursor at, Scope scope, out OtherStrings? of)
     {
         of = null;
-        return at.Accept("of") ? ReadPlace(at, scope, out of) : null;
+        return Begins(at) && at.AcceptAny("of", "on") ? ReadPlace(at, scope, out of) : null;
     }
 
-    private static Failure? ReadPlace(Cursor at, Scope scope, out OtherStrings? of)
+    /// <summary>Whether the phrase stands here; <c>on</c> is understood too.</summary>
+    public static bool Begins(Cursor at) => at.Is("of") || (at.Is("on") && !at.Peek(1).Is("degree"));
+
+    /// <summary>Reads strings or an instrument, without <c>of</c>.</summary>
+    public static Failure? ReadPlace(Cursor at, Scope scope, out OtherStrings? of)
     {
         of = null;
         var said = new List<(int Number, Token Place)>();
@@ -64,7 +68,7 @@ internal static class OfStrings
     private static Failure Unknown(Cursor at, Scope scope, Failure unknown) =>
         Failure.At(
             at.Current,
-            $"expected 'strings 4-2' or an instrument after 'of', found {Failure.Shown(at.Current)}",
+            $"expected 'strings 4-2' or an instrument after '{at.Previous.Text}', found {Failure.Shown(at.Current)}",
             [.. Spelling.Edits(at.Current, ["strings", "string"]), .. StringNames.Near(at, scope), .. unknown.Edits]
         );
 }

@@ -30,6 +30,39 @@ internal static class Patterns
             : Failure.Expected("'is', 'has the same form as' or 'moved up 2 frets'", at.Current, "is", "has", "moved");
     }
 
+    /// <summary>Reads <c>strings 4-2 have the same key pattern as strings 3-1</c>; <c>strings</c> stands here.</summary>
+    public static Failure? ReadStrings(Cursor at, Scope scope, out Claim? claim)
+    {
+        claim = null;
+        if (
+            (
+                OfStrings.ReadPlace(at, scope, out var one)
+                ?? (
+                    at.AcceptAny("have", "has") ? null : Failure.Expected("'have the same form as'", at.Current, "have")
+                )
+                ?? Phrase.Read(at, "the", "same")
+            ) is
+            { } failure
+        )
+        {
+            return failure;
+        }
+
+        if (!at.Accept("key", "pattern") && !at.Accept("form"))
+        {
+            return Failure.Expected("'form' or 'key pattern' after 'same'", at.Current, "form", "key", "pattern");
+        }
+
+        if (Phrase.Read(at, "as") is { } missing)
+        {
+            return missing;
+        }
+
+        var wrong = OfStrings.ReadPlace(at, scope, out var other);
+        claim = new Claim.PatternsHaveSameForm(one, other);
+        return wrong ?? Unequal(at, scope, one, other);
+    }
+
     private static Failure? ReadPattern(Cursor at, Scope scope, out OtherStrings? of)
     {
         of = null;

@@ -33,7 +33,11 @@ internal static class PlacesPhrase
 
         if (InstrumentPhrase.Read(at, out var instrument) is { } unknown)
         {
-            return unknown with { Edits = [.. StringNames.Near(at, scope), .. unknown.Edits] };
+            return StringNames.Unknown(at, scope)
+                ?? unknown with
+                {
+                    Edits = [.. StringNames.Near(at, scope), .. unknown.Edits],
+                };
         }
 
         var again = scope.Note(ScopePart.Instrument, ScopePhrases.Since(on, at));

@@ -138,7 +138,7 @@ internal static class QuantifiedPlaces
             ? Failure.At(
                 first,
                 at.Previous,
-                $"steps {least} to {most} run backwards; the smaller step comes first",
+                $"steps {least} to {most} runs backwards; the smaller step comes first",
                 Edit.Of(first, at.Previous, $"{most} to {least}")
             )
             : null;

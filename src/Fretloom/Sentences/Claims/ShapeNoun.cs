@@ -38,16 +38,16 @@ internal sealed class ShapeNoun(Scope scope)
         return ReadName(at, count);
     }
 
-    /// <summary>Reads a name of some words and <c>shape</c>.</summary>
+    /// <summary>Reads a name of some words and <c>shape</c>, which may be left out.</summary>
     public Failure? ReadName(Cursor at, int count)
     {
         First = at.Current;
         at.Skip(count);
-        Last = at.Current;
-        at.Skip(ShapeNouns.IsNoun(Last) ? 1 : 0);
-        return ShapeNouns.IsNoun(Last)
-            ? null
-            : Failure.Expected($"'shape' after '{at.Previous.Text}'", Last, "shape", "shapes");
+        var next = at.Current;
+        var isUnknown = next.Kind == TokenKind.Word && !Vocabulary.Knows(next.Text);
+        at.Skip(ShapeNouns.IsNoun(next) ? 1 : 0);
+        Last = at.Previous;
+        return isUnknown ? Failure.Expected($"'shape' after '{Last.Text}'", next, "shape", "shapes") : null;
     }
 
     /// <summary>Reads degree, voicing and strings, in any order.</summary>
@@ -62,11 +62,19 @@ internal sealed class ShapeNoun(Scope scope)
                 failure = Degrees.Read(at, out var degree);
                 Degree = degree;
             }
+            else if (!mayHaveDegree && at.Is("on") && at.Peek(1).Is("degree"))
+            {
+                return Failure.At(
+                    at.Current,
+                    at.Peek(2),
+                    "only one shape stands on a degree: say 'the seventh shape on degree 5', or 'the V7 shape'"
+                );
+            }
             else if (at.Accept("in"))
             {
                 failure = Voicings.ReadAfter(at);
             }
-            else if (Of is null && at.Is("of"))
+            else if (Of is null && OfStrings.Begins(at))
             {
                 failure = OfStrings.Read(at, scope, out var of);
                 Of = of;

@@ -8,7 +8,8 @@ namespace Fretloom.Sentences.Claims;
 /// <summary>What is said of shapes: <c>spans at most 5 frets</c>, <c>is its own half-turn</c>, <c>has its root on a full fret</c>.</summary>
 internal static class ShapePredicates
 {
-    private const string Expected = "what the shape does ('spans', 'stretches', 'is', 'has', 'begins on', 'ends on')";
+    private const string Expected =
+        "what the shape does ('spans', 'stretches', 'is', 'begins on', 'ends on', 'has its root on')";
 
     private static readonly string[] Verbs =
     [
@@ -25,6 +26,8 @@ internal static class ShapePredicates
         "ends",
         "end",
         "can",
+        "lies",
+        "lie",
     ];
 
     /// <summary>Reads what is said.</summary>
@@ -44,6 +47,7 @@ internal static class ShapePredicates
                 ? ReadOn(at, scope, subject, verb, frets => new ShapePredicate.BeginsOn(frets), out says)
             : verb.IsAny("ends", "end")
                 ? ReadOn(at, scope, subject, verb, frets => new ShapePredicate.EndsOn(frets), out says)
+            : verb.IsAny("lies", "lie") ? IsPredicates.ReadLies(at, subject, out says)
             : verb.Is("can") ? ReadCan(at, scope, verb, out says)
             : Failure.Expected(Expected, verb, Verbs);
     }
@@ -62,7 +66,7 @@ internal static class ShapePredicates
     }
 
     // Frets are counted, millimetres are measured somewhere.
-    private static Failure? ReadReach(Cursor at, Scope scope, Token verb, out ShapePredicate? says)
+    public static Failure? ReadReach(Cursor at, Scope scope, Token verb, out ShapePredicate? says)
     {
         says = null;
         if (Counts.Read(at, out var count) is { } failure)
@@ -70,17 +74,50 @@ internal static class ShapePredicates
             return failure;
         }
 
-        if (verb.IsAny("spans", "span") && at.AcceptAny("fret", "frets"))
+        var isMeasured = verb.IsAny("stretches", "stretch");
+        if (!isMeasured && at.AcceptAny("fret", "frets"))
         {
             says = new ShapePredicate.Spans(count);
             return null;
         }
 
-        says = new ShapePredicate.Stretches(count);
-        return at.AcceptAny("mm", "millimetres", "millimeters", "millimetre", "millimeter")
-                ? Windows.Needed(scope, verb, "a stretch in millimetres")
-            : verb.IsAny("spans", "span") ? Failure.Expected("'frets' or 'mm'", at.Current, "frets", "fret", "mm")
-            : Failure.Expected("'mm'", at.Current, "millimetres");
+        if (at.AcceptAny("mm", "millimetres", "millimeters", "millimetre", "millimeter"))
+        {
+            says = new ShapePredicate.Stretches(count);
+            return Windows.Needed(scope, verb, "a stretch in millimetres");
+        }
+
+        var (number, unit) = (at.Previous, at.Current);
+        return unit.IsAny("cm", "centimetres", "centimeters")
+                ? Failure.At(
+                    unit,
+                    $"a stretch is measured in millimetres, found {Failure.Shown(unit)}",
+                    Edit.Of(number, unit, $"{CountWords.Number(10 * count.Number)} mm")
+                )
+            : isMeasured ? Failure.Expected("'mm'", unit, "mm", "millimetres")
+            : Failure.Expected("'frets' or 'mm'", unit, "frets", "fret", "mm");
+    }
+
+    /// <summary>Reads <c>the span of every seventh shape is at most 5 frets</c>, and the same of its stretch; <c>the</c> stands here.</summary>
+    public static Failure? ReadMeasure(Cursor at, Scope scope, out Claim? claim)
+    {
+        claim = null;
+        at.Skip();
+        var measure = at.Current;
+        at.Skip();
+        if (Phrase.Read(at, "of") is { } missing)
+        {
+            return missing;
+        }
+
+        if ((ShapeSets.Read(at, scope, out var shapes) ?? Phrase.Read(at, "is")) is { } failure)
+        {
+            return failure;
+        }
+
+        var wrong = ReadReach(at, scope, measure, out var says);
+        claim = wrong is null ? new Claim.OfShapes(shapes!, says!) : null;
+        return wrong;
     }
 
     private static Failure? ReadHas(Cursor at, Scope scope, ShapeSet subject, Token verb, out ShapePredicate? says)
@@ -138,6 +175,15 @@ internal static class ShapePredicates
     private static Failure? ReadCan(Cursor at, Scope scope, Token can, out ShapePredicate? says)
     {
         says = null;
+        if (at.Accept("be", "played", "by"))
+        {
+            return Failure.At(
+                at.Previous,
+                "what is meant by playing? expected 'with one finger a note' before 'by'",
+                Edit.Of(at.Previous, "with one finger a note by")
+            );
+        }
+
         foreach (var word in "be played with one finger".Split(' '))
         {
             if (!at.Accept(word) && !(word == "one" && at.Accept("1")))

@@ -16,7 +16,7 @@ internal static class ShapeSets
     public static Failure? Read(Cursor at, Scope scope, out ShapeSet? shapes)
     {
         shapes = null;
-        if (at.Accept("the"))
+        if (at.Accept("the") || ShapeNouns.Numeral(at).Numeral is not null)
         {
             return ReadOne(at, scope, out shapes);
         }
@@ -73,13 +73,17 @@ internal static class ShapeSets
 
         at.Skip();
         quantity = new Quantity.Exactly(Math.Min(number, MostShapes));
-        return number > MostShapes
-                ? Failure.At(
-                    token,
-                    $"a key has {MostShapes} shapes of a sort, one on each degree, found {Failure.Shown(token)}"
-                )
-            : at.Accept("of", "the") ? null
-            : Failure.Expected($"'of the' after '{token.Text}'", at.Is("of") ? at.Peek(1) : at.Current, "of", "the");
+        if (!at.Accept("of", "the"))
+        {
+            return Failure.Expected($"'of the' after '{token.Text}'", Phrase.Missing(at, "of", "the"), "of", "the");
+        }
+
+        return number <= MostShapes
+            ? null
+            : Failure.At(
+                token,
+                $"a key has {MostShapes} shapes of a sort, one on each degree, found {Failure.Shown(token)}"
+            );
     }
 
     private static Failure? ReadOne(Cursor at, Scope scope, out ShapeSet? shapes)
@@ -140,6 +144,13 @@ internal static class ShapeSets
         var word = ShapeNouns.WordOf(family);
         if (noun.Degree is not { } degree)
         {
+            // The seventh shapes.
+            if (noun.Last.IsAny("shapes", "chords"))
+            {
+                shapes = new ShapeSet.Several(new Quantity.Every(), family, noun.Voicings.Voicing, noun.Of);
+                return noun.Check(shapes.Notes, word);
+            }
+
             return Failure.At(
                 noun.First,
                 noun.Last,

@@ -28,7 +28,8 @@ internal static class Simple
     /// <summary>Whether a claim begins here.</summary>
     public static bool Begins(Cursor at) =>
         at.Current.IsAny(Openings)
-        || at.Current.IsAny("each", "all", "a", "an", "neighboring", "there's")
+        || at.Current.IsAny("each", "all", "a", "an", "neighboring", "there's", "strings")
+        || ShapeNouns.Numeral(at).Numeral is not null
         || (Numbers.Cardinal(at.Current) is not null && at.Peek(1).Is("of"));
 
     /// <summary>Reads the claim.</summary>
@@ -43,7 +44,9 @@ internal static class Simple
             : at.Is("the") ? ReadThe(at, scope, out claim)
             : FretSets.Begins(at) ? ReadFrets(at, scope, out claim)
             : at.Current.IsAny("every", "each", "all", "some", "no") ? ReadQuantified(at, scope, out claim)
-            : at.Is("exactly") || Numbers.Cardinal(at.Current) is not null ? ReadShapes(at, scope, out claim)
+            : at.Is("exactly") || Numbers.Cardinal(at.Current) is not null || ShapeNouns.Numeral(at).Numeral is not null
+                ? ReadShapes(at, scope, out claim)
+            : at.Is("strings") ? Patterns.ReadStrings(at, scope, out claim)
             : Failure.Expected(Expected, at.Current, Openings);
     }
 
@@ -58,6 +61,7 @@ internal static class Simple
         return at.Peek(1).Is("key") && at.Peek(2).Is("is") ? Conditions.ReadKey(at, out claim)
             : at.Peek(1).Is("key") ? Patterns.Read(at, scope, out claim)
             : at.Peek(1).Is("gap") ? Gaps.ReadGap(at, scope, out claim)
+            : at.Peek(1).IsAny("span", "stretch") ? ShapePredicates.ReadMeasure(at, scope, out claim)
             : FretSets.Begins(at) ? ReadFrets(at, scope, out claim)
             : at.Peek(1).Is("half-turn") ? HalfTurns.Read(at, scope, out claim)
             : IsMisspelled(at.Peek(1)) ? Misspelled(at.Peek(1))
@@ -71,6 +75,11 @@ internal static class Simple
         if (FretSets.Read(at, scope, out var frets) is { } failure)
         {
             return failure;
+        }
+
+        if (at.Is("and"))
+        {
+            return Gaps.ReadPair(at, scope, frets!, out claim);
         }
 
         if (frets is FretSet.Named named && Gaps.IsApart(at))
@@ -161,6 +170,8 @@ internal static class Simple
         "key",
         "string",
         "gap",
+        "span",
+        "stretch",
         "frets",
         "root",
         "first",

@@ -30,6 +30,7 @@ internal static class StringNames
         if (Named(at, scope) is ({ } named, var count))
         {
             at.Skip(count);
+            at.AcceptAny("set", "sets");
             set = named.Strings;
             said.AddRange(set.Numbers.Select(number => (number, ScopePhrases.Since(first, at))));
             return null;
@@ -82,6 +83,33 @@ internal static class StringNames
             at.Words(0, length).ToLowerInvariant()
         );
         return Spelling.EditsOfSymbol(whole, scope.Defaults.StringSets.Select(set => set.Name.ToLowerInvariant()));
+    }
+
+    /// <summary>The failure for strings that are called by a name that nobody gave; null where no name stands.</summary>
+    public static Failure? Unknown(Cursor at, Scope scope)
+    {
+        var article = at.Current.IsAny("the", "my") ? 1 : 0;
+        for (var count = 1; count <= NamedStrings.MostWords; count++)
+        {
+            var last = at.Peek(article + count - 1);
+            if (last.Kind != TokenKind.Word || last.IsAny("string", "strings"))
+            {
+                break;
+            }
+
+            // Guitar strings 4-1.
+            if (at.Peek(article + count).Is("strings") && Numbers.Cardinal(at.Peek(article + count + 1)) is null)
+            {
+                return Failure.At(
+                    at.Peek(article),
+                    last,
+                    $"no string set is called '{at.Words(article, count)}' here: say 'strings 4-1', or name the set in the lesson",
+                    [.. Near(at, scope)]
+                );
+            }
+        }
+
+        return null;
     }
 
     // The longest name wins. The article may be left out, and strings stands behind.

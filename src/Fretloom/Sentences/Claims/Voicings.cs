@@ -21,23 +21,37 @@ internal sealed class Voicings
     /// <summary>Reads what stands before the shape.</summary>
     public Failure? ReadBefore(Cursor at)
     {
-        while (Hyphened(at.Current) is var (one, other))
+        var isFirst = true;
+        while ((Hyphened(at.Current) ?? Apart(at)) is var (one, other))
         {
-            var place = at.Current;
-            at.Skip();
+            var place = new Token(TokenKind.Word, one.Start, other.End - one.Start, one.Text);
+            at.Skip(Hyphened(at.Current) is null ? 2 : 1);
             if (Take(one, other, place) is { } failure)
             {
                 return failure;
             }
+
+            isFirst = false;
         }
 
-        return null;
+        // The first inversion of the V7 shape; the drop-2 voicing of it.
+        if (!isFirst && (at.Accept("voicing", "of") || at.Accept("voicings", "of") || at.Accept("of")))
+        {
+            at.Accept("the");
+        }
+
+        return isFirst && at.Current.IsAny("inversion", "inversions") ? OneAtATime(at.Current, at.Current) : null;
     }
 
     /// <summary>Reads what stands behind <c>in</c>.</summary>
     public Failure? ReadAfter(Cursor at)
     {
         var (one, other) = (at.Current, at.Peek(1));
+        if (one.IsAny("every", "each", "any", "all") && other.IsAny("inversion", "inversions"))
+        {
+            return OneAtATime(one, other, Edit.Of(one, other, "first inversion"));
+        }
+
         if (!IsFirstWord(one))
         {
             return Failure.Expected(
@@ -108,6 +122,14 @@ internal sealed class Voicings
             : Failure.Expected($"'inversion' after '{one.Text}'", other, "inversion");
     }
 
+    private static Failure OneAtATime(Token first, Token last, params Edit[] edits) =>
+        Failure.At(
+            first,
+            last,
+            "a claim names one inversion, such as 'in first inversion'; say what holds of others behind 'and'",
+            edits
+        );
+
     private Failure? TakeArrangement(Arrangement arrangement, Token place)
     {
         var isSecond = _arrangementPlace is not null;
@@ -127,6 +149,18 @@ internal sealed class Voicings
 
     private static bool IsFirstWord(Token token) =>
         token.IsAny("drop", "close", "root") || Numbers.Ordinal(token) is > 0;
+
+    // Drop 2, first inversion; the third shape is none.
+    private static (Token One, Token Other)? Apart(Cursor at)
+    {
+        var (one, other) = (at.Current, at.Peek(1));
+        return
+            (one.Is("drop") && Numbers.Cardinal(other) is not null)
+            || (one.IsAny("close", "root") && other.Is("position"))
+            || (Numbers.Ordinal(one) is > 0 && other.Is("inversion"))
+            ? (one, other)
+            : null;
+    }
 
     // Drop-2, first-inversion: one word with a hyphen, told apart from half-diminished and the like.
     private static (Token One, Token Other)? Hyphened(Token token)

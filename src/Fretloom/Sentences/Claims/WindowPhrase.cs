@@ -50,7 +50,7 @@ internal static class WindowPhrase
             return Failure.At(
                 opening,
                 at.Previous,
-                $"frets {first} to {last} run backwards; the lower fret comes first",
+                $"frets {first} to {last} runs backwards; the lower fret comes first",
                 Edit.Of(opening, at.Previous, $"on frets {last} to {first}")
             );
         }

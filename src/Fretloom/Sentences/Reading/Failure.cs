@@ -29,7 +29,9 @@ internal sealed record Failure(int Start, int Length, string Message, params Edi
 
     /// <summary>A token as it is named in a message.</summary>
     public static string Shown(Token token) =>
-        token is { Kind: TokenKind.End, Length: 0 } ? "the end of the sentence" : $"'{Shortened(token.Text)}'";
+        token is { Kind: TokenKind.End, Length: 0 }
+            ? "the end of the sentence"
+            : $"'{Shortened(token.Said ?? token.Text)}'";
 
     private static string Shortened(string text)
     {

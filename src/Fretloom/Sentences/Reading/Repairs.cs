@@ -12,7 +12,7 @@ internal static class Repairs
         foreach (var edit in failure.Edits)
         {
             var repair = new SentenceRepair(edit.Start + 1, edit.Length, edit.Text);
-            if (read(repair.ApplyTo(text)) is not { } next || next.Start >= edit.Start + edit.Text.Length)
+            if (read(repair.ApplyTo(text)) is not { } next || IsBeyond(next, edit, failure))
             {
                 return Plain(failure, failure.NamesChange ? "" : $"; did you mean '{edit.Text}'?") with
                 {
@@ -23,6 +23,11 @@ internal static class Repairs
 
         return Plain(failure, "");
     }
+
+    // What is still wrong stands behind the words changed, and behind what was wrong before.
+    private static bool IsBeyond(Failure next, Edit edit, Failure failure) =>
+        next.Start >= edit.Start + edit.Text.Length
+        && (edit.Start >= failure.Start || next.Start > failure.Start + edit.Text.Length - edit.Length);
 
     private static SentenceError Plain(Failure failure, string suggestion) =>
         new(failure.Start + 1, failure.Length, failure.Message + suggestion);

@@ -23,6 +23,9 @@ internal enum TokenKind
 /// <param name="Text">What it says, every dash as a hyphen and every apostrophe straight.</param>
 internal readonly record struct Token(TokenKind Kind, int Start, int Length, string Text)
 {
+    /// <summary>The words that it is meant by, where those are others; else null.</summary>
+    public string? Said { get; init; }
+
     /// <summary>One past its last character.</summary>
     public int End => Start + Length;
 

@@ -83,7 +83,7 @@ internal static class FretsPhrase
             return Failure.At(
                 firstToken,
                 lastToken,
-                $"frets {first} to {last} run backwards; the lower fret comes first",
+                $"frets {first} to {last} runs backwards; the lower fret comes first",
                 Edit.Of(firstToken, lastToken, $"{last}-{first}")
             );
         }

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Fretloom.Neck;
 using Fretloom.Sentences;
 using Fretloom.Testing;
@@ -17,7 +18,7 @@ public class ClaimErrorTests
     [Theory]
     [InlineData(
         "In [evry] major key, on guitar strings 4-1, there are exactly 3 full frets.",
-        "expected 'every' or 'the key of', found 'evry'; did you mean 'every'?"
+        "expected 'every', or 'the key of' and a note name, found 'evry'; did you mean 'every'?"
     )]
     [InlineData(
         "In every major key, on guitar strings [1-4], there are exactly 3 full frets.",
@@ -41,7 +42,7 @@ public class ClaimErrorTests
     )]
     [InlineData(
         "In every major key, on guitar strings 4-1, the seventh shape on degree 1 [are] the full frets.",
-        "expected what the shape does ('spans', 'stretches', 'is', 'has', 'begins on', 'ends on'), found 'are'"
+        "expected what the shape does ('spans', 'stretches', 'is', 'begins on', 'ends on', 'has its root on'), found 'are'"
     )]
     [InlineData(
         "In every major key, on guitar strings 4-1, every full fret is [the] empty frets.",
@@ -61,7 +62,7 @@ public class ClaimErrorTests
     )]
     [InlineData(
         "In every major key, on guitar, [on frets 9 to 5], there is at least 1 full fret.",
-        "frets 9 to 5 run backwards; the lower fret comes first; did you mean 'on frets 5 to 9'?"
+        "frets 9 to 5 runs backwards; the lower fret comes first; did you mean 'on frets 5 to 9'?"
     )]
     [InlineData(
         "In every major key, on guitar, there is at least 1 full fret[]",
@@ -175,7 +176,47 @@ public class ClaimErrorTests
     )]
     [InlineData(
         "In every key, on every 4 string tuning with steps [5 to 4], there are 3 full frets.",
-        "steps 5 to 4 run backwards; the smaller step comes first; did you mean '4 to 5'?"
+        "steps 5 to 4 runs backwards; the smaller step comes first; did you mean '4 to 5'?"
+    )]
+    [InlineData(
+        "In the key [off] D major, there are 3 full frets.",
+        "expected 'key of' and a note name after 'the', found 'off'; did you mean 'of'?"
+    )]
+    [InlineData(
+        "In the key of [X] major, there are 3 full frets.",
+        "expected a note name such as 'D' or 'Bb' after 'of', found 'X'"
+    )]
+    [InlineData(
+        "In every key, on the [bottom] strings, there are 3 full frets.",
+        "no string set is called 'bottom' here: say 'strings 4-1', or name the set in the lesson"
+    )]
+    [InlineData(
+        "In every key, on strings 4-1, every seventh shape in [every inversion] spans 4 frets.",
+        "a claim names one inversion, such as 'in first inversion'; say what holds of others behind 'and'; did you mean 'first inversion'?"
+    )]
+    [InlineData(
+        "In every key, on strings 4-1, every seventh shape spans [4 or 5] frets.",
+        "a number has one bound: say 'at least 4', and 'at most 5' in another claim behind 'and'"
+    )]
+    [InlineData(
+        "In every key, on strings 4-1, frets 0-12, every seventh shape stretches at most 13 [cm].",
+        "a stretch is measured in millimetres, found 'cm'; did you mean '130 mm'?"
+    )]
+    [InlineData(
+        "In every key, on strings 4-1, frets 0-12, every seventh shape can be played [by] a small hand.",
+        "what is meant by playing? expected 'with one finger a note' before 'by'; did you mean 'with one finger a note by'?"
+    )]
+    [InlineData(
+        "In every key, on strings 4-1, the V7 shape is [the I7 shape].",
+        "one shape is another only on degrees, 'that of degree 4'; of forms say 'has the same form as'; did you mean 'has the same form as'?"
+    )]
+    [InlineData(
+        "In every key, on strings 4-1, the dominant seventh shape [on degree 5] spans 4 frets.",
+        "only one shape stands on a degree: say 'the seventh shape on degree 5', or 'the V7 shape'"
+    )]
+    [InlineData(
+        "In every key, [no more than] 3 full frets.",
+        "expected what is claimed, such as 'there are', 'the key pattern', 'the half-turn', 'every', 'the full frets' or 'degree 2', found 'no more than'"
     )]
     [InlineData(
         "In every key, every full fret[.] There is 1 empty fret.",
@@ -190,6 +231,103 @@ public class ClaimErrorTests
         Assert.Equal((column, message), (error.Column, error.Message));
         Assert.Equal(marked.IndexOf(']', StringComparison.Ordinal) - column, error.Length);
         Assert.True(error.Repair is null || ClaimParser.Parse(error.Repair.ApplyTo(text), TopStrings).IsRead);
+    }
+
+    // Places and words that the design of the language asked for before there was a reader.
+    [Theory]
+    [InlineData(
+        "In evry major key, on guitar strings 4-1, there are exactly 3 full frets.",
+        4,
+        "expected 'every'",
+        "found 'evry'",
+        "did you mean 'every'?"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 1-4, there are exactly 3 full frets.",
+        39,
+        "from the far string down to the one nearest the floor",
+        "'1-4'",
+        "'4-1'"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 7-4, there are exactly 3 full frets.",
+        39,
+        "the guitar has 6 strings; there is no string 7"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, the full frets are.",
+        62,
+        "expected a fret set (full frets, empty frets, half-turn centres), found '.'"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, the seventh shape spans 4 frets.",
+        48,
+        "which seventh shape? say 'the seventh shape on degree 1' or 'every seventh shape'"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, degree 8 stands on string 1 at every full fret.",
+        51,
+        "a key has degrees 1 to 7; there is no degree 8"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, the seventh shape on degree 1 are the full frets.",
+        74,
+        "expected what the shape does",
+        "'spans'",
+        "'is'",
+        "'begins on'",
+        "'ends on'",
+        "'has its root on'",
+        "found 'are'"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, every full fret is the empty frets.",
+        63,
+        "expected 'lies on' (use 'are' only after 'the",
+        "found 'the'"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, there are exactly three ful frets.",
+        68,
+        "expected a fret set (full frets, empty frets, half-turn centres), found 'ful'",
+        "did you mean 'full'?"
+    )]
+    [InlineData("In the key of H major, on guitar, there is at least 1 full fret.", 15, "'H' is not a note name")]
+    [InlineData(
+        "In every major key, on guitr, there is at least 1 full fret.",
+        24,
+        "expected an instrument",
+        "found 'guitr'",
+        "did you mean 'guitar'?"
+    )]
+    [InlineData(
+        "In every major key, on guitar, on frets 9 to 5, there is at least 1 full fret.",
+        32,
+        "frets 9 to 5 runs backwards"
+    )]
+    [InlineData(
+        "In every major key, on guitar, there is at least 1 full fret",
+        61,
+        "expected a full stop, 'and' or 'or', found the end of the sentence"
+    )]
+    [InlineData(
+        "In every major key, in every minor key, on guitar, there is at least 1 full fret.",
+        21,
+        "the keys were already chosen earlier in this sentence"
+    )]
+    [InlineData("In every major key, on guitar, there are 3 full frets; really.", 54, "cannot read ';' here")]
+    [InlineData(
+        "In every major key, on guitar, every seventh shape spans 4 frets.",
+        38,
+        "a seventh shape needs 4 strings; the guitar's set has 6. Say \"of strings 4-1\", or choose four strings."
+    )]
+    public void The_mistakes_of_the_design_are_told_as_it_asks(string text, int column, params string[] said)
+    {
+        var error = Assert.Single(ClaimParser.Parse(text).Errors);
+
+        Assert.Equal(column, error.Column);
+        Assert.All(said, words => Assert.Contains(words, error.Message, StringComparison.Ordinal));
+        Assert.True(error.Repair is null || ClaimParser.Parse(error.Repair.ApplyTo(text)).IsRead);
     }
 
     [Theory]
@@ -286,11 +424,57 @@ public class ClaimErrorTests
         Assert.InRange(error.Column, 1, text.Length + 1);
         Assert.InRange(error.Length, 0, text.Length + 1 - error.Column);
         Assert.DoesNotContain('\n', error.Message);
-        Assert.False(string.IsNullOrWhiteSpace(error.Message));
+        AssertTold(text, error);
         if (error.Repair is { } repair)
         {
-            var next = ClaimParser.Parse(repair.ApplyTo(text));
-            Assert.True(next.IsRead || next.Errors[0].Column >= repair.Column + repair.Text.Length);
+            AssertMends(text, error, repair);
         }
     }
+
+    // What is said to be found stands there, in as many words; of what may stand there at most six things are named.
+    private static void AssertTold(string text, SentenceError error)
+    {
+        Assert.Matches(Known, error.Message);
+        Assert.True(error.Length > 0 || error.Column == text.TrimEnd().Length + 1, error.Message);
+        if (Expected.Match(error.Message) is { Success: true } told)
+        {
+            Assert.InRange(Regex.Count(told.Groups["what"].Value.Split(" after '")[0], "'[^']+'"), 0, 6);
+            var (found, stands) = (told.Groups["found"].Value, text.Substring(error.Column - 1, error.Length));
+            Assert.True(
+                found.Length > 40 || Plain(stands).Contains(Plain(found), StringComparison.Ordinal),
+                $"{error.Message} at {stands}"
+            );
+        }
+
+        static string Plain(string words) => string.Concat(words.Where(char.IsAsciiLetterOrDigit));
+    }
+
+    // A repair mends the sentence, or else what is still wrong stands behind the words it changed and behind what was wrong before.
+    private static void AssertMends(string text, SentenceError error, SentenceRepair repair)
+    {
+        var repaired = repair.ApplyTo(text);
+        var next = ClaimParser.Parse(repaired);
+        Assert.NotEqual(text, repaired);
+        if (!next.IsRead)
+        {
+            var moved = error.Column + (repair.Column < error.Column ? repaired.Length - text.Length : 0);
+            Assert.True(next.Errors[0].Column >= repair.Column + repair.Text.Length, $"{text} -> {repaired}");
+            Assert.True(next.Errors[0].Column > moved, $"{text} -> {repaired}");
+        }
+
+        Assert.True(
+            error.Message.Contains($"did you mean '{repair.Text}'?", StringComparison.Ordinal)
+                || error.Message.StartsWith("which ", StringComparison.Ordinal)
+                || error.Message.Contains("Say \"of ", StringComparison.Ordinal),
+            error.Message
+        );
+    }
+
+    private static readonly Regex Expected = new(
+        "expected (?<what>.*), found '(?<found>[^']*)'",
+        RegexOptions.CultureInvariant | RegexOptions.NonBacktracking
+    );
+
+    private const string Known =
+        "expected|already|there is no|named twice|runs backwards|far string|seven notes|not a note name|names? its keys|cannot read|which .* shape|which minor|degrees 1 to 7|needs|not in the chosen set|depends on|goes with|takes a chord|has so many|form that may lie anywhere|said of shapes|string by string|carries nothing|two ways|tunings have|listed string sets|1 to 11|shapes of a sort|no string set|names one inversion|one bound|measured|playing|another only|only one shape|counted from 1|fret 1 to|more than|capo";
 }

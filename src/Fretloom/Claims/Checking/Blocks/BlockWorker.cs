@@ -131,7 +131,7 @@ internal sealed class BlockWorker : IWorker
     }
 
     private static IEnumerable<Run> OfTunings(ClaimSentence sentence, PlaceList places, ValueList<Key> keys) =>
-        Applicability.Applies(places[0], sentence.Claim)
+        Applicability.Applies(places[0], sentence)
             ?
             [
                 new Run(
@@ -147,7 +147,7 @@ internal sealed class BlockWorker : IWorker
     private static IEnumerable<Run> OfNamed(ClaimSentence sentence, PlaceList places, ValueList<Key> keys) =>
         Enumerable
             .Range(0, places.Count)
-            .Where(at => Applicability.Applies(places[at], sentence.Claim))
+            .Where(at => Applicability.Applies(places[at], sentence))
             .GroupBy(at => StringLayout.Of(places[at]))
             .Select(group => new Run(
                 Program.Of(sentence.Claim, keys, group.Key, sentence.Window),

@@ -3,8 +3,6 @@ namespace Fretloom.Claims.Checking.Blocks;
 /// <summary>Writes claims about how far frets lie apart; see <see cref="DistanceClaims"/>.</summary>
 internal sealed class DistanceCompiler(Code code, NeckCompiler neck, FretCompiler frets)
 {
-    private const int HalfFretsInOctave = 24;
-
     private readonly Logic _logic = new(code);
 
     /// <summary>A fret and the next one up lie apart as said, unless one lies so far above the other as is not wanted and none between.</summary>
@@ -13,7 +11,11 @@ internal sealed class DistanceCompiler(Code code, NeckCompiler neck, FretCompile
         var set = frets.Noun(claim.Noun);
         var (between, wrong) = (new FretBits(), new List<int>());
         foreach (
-            var distance in Distances(1, neck.Window is { } range ? 2 * (range.Count - 1) : HalfFretsInOctave, set)
+            var distance in Distances(
+                1,
+                neck.Window is { } range ? 2 * (range.Count - 1) : FretCompiler.HalfFretsInOctave,
+                set
+            )
         )
         {
             var below = neck.Moved(set, -distance);
@@ -34,7 +36,7 @@ internal sealed class DistanceCompiler(Code code, NeckCompiler neck, FretCompile
     {
         var (one, other) = (frets.Of(claim.One), frets.Of(claim.Other));
         var (met, wrong) = (code.Number(0), new List<int>());
-        foreach (var distance in Distances(0, Farthest(one, other), one, other))
+        foreach (var distance in Distances(0, frets.Farthest(one, other), one, other))
         {
             var near = neck.Together(neck.Moved(other, distance), neck.Moved(other, -distance));
             var meets = neck.IsAny(neck.Common(one, near));
@@ -60,13 +62,5 @@ internal sealed class DistanceCompiler(Code code, NeckCompiler neck, FretCompile
         }
 
         return Enumerable.Range(least, Math.Max(0, most - least + 1)).Where(distance => hasHalves || distance % 2 == 0);
-    }
-
-    private int Farthest(FretBits one, FretBits other)
-    {
-        var octaves = one.Registers.Keys.Concat(other.Registers.Keys).Select(octave => octave.Number).ToList();
-        return neck.Window is null ? HalfFretsInOctave / 2
-            : octaves.Count == 0 ? 0
-            : HalfFretsInOctave * (octaves.Max() - octaves.Min() + 1) - 1;
     }
 }

@@ -16,6 +16,8 @@ internal sealed class FretCompiler(
     ShapeCompiler shapes
 )
 {
+    public const int HalfFretsInOctave = 24;
+
     private readonly Logic _logic = new(code);
 
     /// <summary>Whether the whole string set has a half-turn centre.</summary>
@@ -95,6 +97,7 @@ internal sealed class FretCompiler(
                 frets,
                 neck.Together(neck.Moved(Of(next.Frets), 2), neck.Moved(Of(next.Frets), -2))
             ),
+            FretRelation.LieHalfway halfway => Halfway(frets, Of(halfway.One), Of(halfway.Other)),
             FretRelation.Include include => neck.Together(
                 neck.Where(frets, _logic.Not(neck.IsAny(Of(include.Frets)))),
                 neck.Common(frets, IfOne(Of(include.Frets)))
@@ -104,6 +107,32 @@ internal sealed class FretCompiler(
             FretRelation.AreCarriedToThemselves => neck.Common(frets, Centres),
             _ => throw new ArgumentOutOfRangeException(nameof(relation)),
         };
+
+    /// <summary>Those of some frets that lie as far above one as below another, at every distance, upward and downward.</summary>
+    private FretBits Halfway(FretBits frets, FretBits one, FretBits other)
+    {
+        var halfway = new FretBits();
+        var hasHalves = frets.HasHalves || one.HasHalves || other.HasHalves;
+        for (var distance = hasHalves ? 1 : 2; distance <= Farthest(frets, one); distance += hasHalves ? 1 : 2)
+        {
+            foreach (var up in new[] { distance, -distance })
+            {
+                var between = neck.Common(neck.Moved(one, up), neck.Moved(other, -up));
+                halfway = neck.Together(halfway, neck.Common(frets, between));
+            }
+        }
+
+        return halfway;
+    }
+
+    /// <summary>The farthest, in half frets, that two frets can lie apart.</summary>
+    public int Farthest(FretBits one, FretBits other)
+    {
+        var octaves = one.Registers.Keys.Concat(other.Registers.Keys).Select(octave => octave.Number).ToList();
+        return neck.Window is null ? HalfFretsInOctave / 2
+            : octaves.Count == 0 ? 0
+            : HalfFretsInOctave * (octaves.Max() - octaves.Min() + 1) - 1;
+    }
 
     /// <summary>Whether frets, taken together, are or include others, or are carried to themselves.</summary>
     public int Compare(FretBits frets, FretRelation relation) =>
