@@ -14,6 +14,7 @@ internal sealed class LessonResolver
     private readonly DiagnosticList _found;
     private readonly List<LessonClaim> _claims = [];
     private int _figures;
+    private int _exercises;
 
     public LessonResolver(ParsedLesson parsed, Key key)
     {
@@ -75,6 +76,7 @@ internal sealed class LessonResolver
             },
             Block.Show show => Worked(show),
             Block.Claim claim => Checked(claim),
+            Block.Play play => Worked(play),
             _ => block,
         };
 
@@ -92,17 +94,17 @@ internal sealed class LessonResolver
 
     private Block Worked(Block.Show show)
     {
-        var resolution = Resolve(show.Sentence.Sentence);
+        var resolution = Resolve(show);
         if (!resolution.IsShown)
         {
-            var message = IsHome ? resolution.Error.Message : $"In {_key}: {resolution.Error.Message}";
+            var message = InThisKey(resolution.Error.Message);
             _found.Error(show.Sentence.OffsetOf(resolution.Error.Phrase), message);
             return new Block.Problem(show.Line, message);
         }
 
         if (resolution.Exhibit.WhatIsMissing is { } missing)
         {
-            _found.Warning(show.Sentence.OffsetOf(ShowPhrase.Subject), IsHome ? missing : $"In {_key}: {missing}");
+            _found.Warning(show.Sentence.OffsetOf(ShowPhrase.Subject), InThisKey(missing));
         }
 
         var options = show.Options with
@@ -158,21 +160,64 @@ internal sealed class LessonResolver
             );
     }
 
-    private Resolution Resolve(ShowSentence sentence)
+    private Block Worked(Block.Play play)
     {
-        var said = sentence.Instrument is null
+        var said = play.Said.Sentence;
+        var material = Moved(said.Material, () => play.Said.OffsetOf(new PlayError("", ShowPhrase.Subject)));
+        var resolution = PlayResolver.Resolve(said with { Material = material }, _parsed.Front.Defaults);
+        if (!resolution.IsPlayed)
+        {
+            var message = InThisKey(SentenceReader.Capital(resolution.Error.Message));
+            _found.Error(play.Said.OffsetOf(resolution.Error), message);
+            return new Block.Problem(play.Line, message);
+        }
+
+        var options = play.Options with { Caption = Fill(play.Options.Caption), Title = Fill(play.Options.Title) };
+        return new Block.Exercise(play.Line, ++_exercises, resolution.Exercise, options);
+    }
+
+    private Resolution Resolve(Block.Show show)
+    {
+        var said = WithCapo(show.Sentence.Sentence);
+        var home = ShowResolver.Resolve(said, _parsed.Front.Defaults);
+        return IsHome || !home.IsShown
+            ? home
+            : ShowResolver.Resolve(
+                Moved(said, () => show.Sentence.OffsetOf(ShowPhrase.Subject)),
+                _parsed.Front.Defaults
+            );
+    }
+
+    /// <summary>A sentence carried to the key of the lesson, with the lesson's capo.</summary>
+    private ShowSentence Moved(ShowSentence sentence, Func<int> place)
+    {
+        var said = WithCapo(sentence);
+        if (IsHome)
+        {
+            return said;
+        }
+
+        var transposition = new Transposition(_parsed.HomeKey, _key);
+        var defaults = _parsed.Front.Defaults;
+        var moved = transposition.Move(said, ShowResolver.NeckOf(said, defaults), defaults.Frets);
+        if (transposition.LeavesSpots(said, moved))
+        {
+            _found.Warning(
+                place(),
+                InThisKey("The spots stay where they are, since they do not fit the neck a key further; name the notes in another way.")
+            );
+        }
+
+        return moved;
+    }
+
+    private ShowSentence WithCapo(ShowSentence sentence) =>
+        sentence.Instrument is null
             ? sentence with
             {
                 Capo = sentence.Capo ?? _parsed.Front.Capo,
             }
             : sentence;
-        var home = ShowResolver.Resolve(said, _parsed.Front.Defaults);
-        if (IsHome || !home.IsShown)
-        {
-            return home;
-        }
 
-        var moved = new Transposition(_parsed.HomeKey, _key).Move(said, home.Exhibit.Map, _parsed.Front.Defaults.Frets);
-        return ShowResolver.Resolve(moved, _parsed.Front.Defaults);
-    }
+    private string InThisKey(string message) => IsHome ? message : $"In {_key}: {message}";
 }

@@ -1,3 +1,4 @@
+using Fretloom.Exhibits;
 using Fretloom.Lessons.Syntax;
 using Fretloom.Neck;
 using Fretloom.Sentences;
@@ -39,6 +40,40 @@ internal static class SentenceReader
             text.OffsetOf(
                 ShowParser.PlaceOf(text.Text, part)?.Column - 1 ?? text.Text.Length - text.Text.TrimStart().Length
             );
+    }
+
+    /// <summary>Reads the sentence of a play block.</summary>
+    /// <param name="text">The sentence.</param>
+    /// <param name="instrument">The instrument of the lesson.</param>
+    /// <param name="blockOffset">Where the block begins, for a sentence that is missing.</param>
+    /// <param name="found">Takes the findings.</param>
+    /// <returns>The sentence, or null when there are errors.</returns>
+    public static PlacedPlay? ReadPlay(PlacedText text, Instrument instrument, int blockOffset, DiagnosticList found)
+    {
+        if (string.IsNullOrWhiteSpace(text.Text))
+        {
+            found.Error(
+                blockOffset,
+                "The block is empty; write a sentence such as 'the scale, up and down, in eighths, at 72'."
+            );
+            return null;
+        }
+
+        var result = PlayParser.Parse(text.Text, instrument);
+        foreach (var error in result.Errors)
+        {
+            found.Error(text.OffsetOf(error.Column - 1), Capital(error.Message));
+        }
+
+        return result.IsRead ? new PlacedPlay(result.Value, PlaceOf) : null;
+
+        int PlaceOf(PlayError? error)
+        {
+            var place =
+                (error?.Played is { } played ? PlayParser.PlaceOf(text.Text, played) : null)
+                ?? (error?.Shown is { } shown ? PlayParser.PlaceOf(text.Text, shown) : null);
+            return text.OffsetOf(place?.Column - 1 ?? text.Text.Length - text.Text.TrimStart().Length);
+        }
     }
 
     /// <summary>Reads the sentence of a claim block.</summary>
@@ -86,6 +121,7 @@ internal static class SentenceReader
         return result.Value;
     }
 
-    private static string Capital(string message) =>
+    /// <summary>A message as it stands in a list of findings: it begins with a capital letter and ends as a sentence does.</summary>
+    public static string Capital(string message) =>
         char.ToUpperInvariant(message[0]) + message[1..] + (message[^1] is '?' or '.' ? "" : ".");
 }

@@ -19,11 +19,12 @@ internal sealed class Transposition(Key from, Key to)
     {
         var isRangeNamed = sentence.Frets is not null || lessonFrets is { First: > 0 };
         FretRange? frets = isRangeNamed ? home.Frets : null;
-        var shift = Shift(frets, sentence.Voicing.Position, home.Instrument.LastFret);
+        var spots = sentence.Subjects.OfType<Subject.GivenSpots>().SelectMany(given => given.Spots).ToList();
+        var shift = Shift(frets, sentence.Voicing.Position, spots, home.Instrument);
         return sentence with
         {
             Key = home.Key == from ? to : Move(home.Key),
-            Subjects = sentence.Subjects.Select(Move).ToValueList(),
+            Subjects = sentence.Subjects.Select(subject => Move(subject, shift)).ToValueList(),
             Frets = frets is { First: > 0 } range ? new FretRange(range.First + shift, range.Last + shift) : frets,
             Voicing = sentence.Voicing.Position is > 1 and { } position
                 ? sentence.Voicing with
@@ -34,9 +35,17 @@ internal sealed class Transposition(Key from, Key to)
         };
     }
 
-    private Subject Move(Subject subject) =>
+    /// <summary>Whether spots that are named had to stay where they are, since nothing of what the sentence names fits the neck elsewhere.</summary>
+    public bool LeavesSpots(ShowSentence sentence, ShowSentence moved) =>
+        _interval.Semitones % 12 != 0
+        && sentence.Subjects.Any(subject => subject is Subject.GivenSpots && moved.Subjects.Contains(subject));
+
+    private Subject Move(Subject subject, int shift) =>
         subject switch
         {
+            Subject.GivenSpots given => new Subject.GivenSpots(
+                given.Spots.Select(spot => new Spot(spot.String, spot.Fret + shift)).ToValueList()
+            ),
             Subject.NotesOfScale notes => new Subject.NotesOfScale(Move(notes.Scale)),
             Subject.EveryNote every => new Subject.EveryNote(Move(every.Name)),
             Subject.ScaleShapes { Scale: { } scale } shapes => shapes with { Scale = Move(scale) },
@@ -70,9 +79,10 @@ internal sealed class Transposition(Key from, Key to)
     // F C G D A E B have none, -1 to 5 fifths from C; every seven fifths on is one sharp more.
     private static int Alteration(int fifths) => (int)Math.Floor((fifths + 1) / 7.0);
 
-    /// <summary>By how many frets a range and a position move: the way round that is shorter and fits the neck; 0 when none fits.</summary>
-    private int Shift(FretRange? frets, int? position, int lastFret)
+    /// <summary>By how many frets a range, a position and spots move: the way round that is shorter and fits the neck; 0 when none fits.</summary>
+    private int Shift(FretRange? frets, int? position, List<Spot> spots, Instrument instrument)
     {
+        var lastFret = instrument.LastFret;
         var up = ((_interval.Semitones % 12) + 12) % 12;
         return new[] { up, up - 12 }.OrderBy(Math.Abs).FirstOrDefault(Fits);
 
@@ -81,6 +91,9 @@ internal sealed class Transposition(Key from, Key to)
             && (
                 position is not > 1
                 || (position + shift >= 1 && position + shift <= Math.Min(lastFret, VoicingPhrase.LastPosition))
+            )
+            && spots.TrueForAll(spot =>
+                spot.Fret + shift >= instrument.String(spot.String).StartsAtFret && spot.Fret + shift <= lastFret
             );
     }
 }

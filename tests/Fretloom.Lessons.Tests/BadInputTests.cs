@@ -57,11 +57,11 @@ public class BadInputTests
         "```shwo\nthe notes of the key\n```",
         "4:4: error: 'shwo' is not a kind of block; did you mean 'show'?"
     )]
-    [InlineData("```play\nthe scale\n```", "4:4: error: 'play' blocks are not part of this version yet.")]
-    [InlineData("```play\nthe triads\n```", "4:4: error: 'play' blocks are not part of this version yet.")]
+    [InlineData("```play the scale\n```", "4:9: error: Write the sentence on the line below 'play'.")]
+    [InlineData("```play\n```", "4:1: error: The block is empty; write a sentence such as 'the scale,")]
     [InlineData(
         "```csharp\nx\n```",
-        "4:4: error: 'csharp' is not a kind of block; expected one of: show, claim, text."
+        "4:4: error: 'csharp' is not a kind of block; expected one of: show, claim, play, text."
     )]
     [InlineData("```show the triads\n```", "4:9: error: Write the sentence on the line below 'show'.")]
     [InlineData("```show\n\n```", "4:1: error: The block is empty;")]

@@ -15,8 +15,7 @@ internal sealed partial class FenceReader(
     DiagnosticList bound
 )
 {
-    private static readonly string[] Later = ["play"];
-    private static readonly string[] Kinds = ["show", "claim", "text"];
+    private static readonly string[] Kinds = ["show", "claim", "play", "text"];
 
     /// <summary>Reads a block by the first word after its fence.</summary>
     /// <returns>The block; one that tells the error when there is one, which has also been reported.</returns>
@@ -36,14 +35,14 @@ internal sealed partial class FenceReader(
         {
             case "" or "text":
                 return new Block.Code(line, fence.Lines.ToString());
-            case "show" or "claim" when !string.IsNullOrWhiteSpace(fence.Arguments):
+            case "show" or "claim" or "play" when !string.IsNullOrWhiteSpace(fence.Arguments):
                 return Problem(line, kindOffset + kind.Length + 1, $"Write the sentence on the line below '{kind}'.");
             case "show":
                 return Show(fence);
             case "claim":
                 return Claim(fence);
-            case var later when Later.Contains(later):
-                return Problem(line, kindOffset, $"'{kind}' blocks are not part of this version yet.");
+            case "play":
+                return Play(fence);
             default:
                 return Problem(
                     line,
@@ -71,6 +70,29 @@ internal sealed partial class FenceReader(
         return parsed is null
             ? new Block.Problem(fence.Line + 1, SentenceReader.NotRead)
             : new Block.Claim(fence.Line + 1, parsed, read);
+    }
+
+    private Block Play(FencedCodeBlock fence)
+    {
+        var (sentence, options) = PartsOf(fence);
+        var parsed = SentenceReader.ReadPlay(sentence, front.Defaults.Instrument, fence.Span.Start, found);
+        var read = ExerciseOptionsIn(options);
+        return parsed is null
+            ? new Block.Problem(fence.Line + 1, SentenceReader.NotRead)
+            : new Block.Play(fence.Line + 1, parsed, read);
+    }
+
+    private ExerciseOptions ExerciseOptionsIn(PlacedText text)
+    {
+        var options = ExerciseOptions.None;
+        foreach (var entry in FlatYaml.Read(text.Text, text.OffsetOf, ExerciseOptions.Names, found))
+        {
+            CheckWords(entry);
+            var words = Quotes.Curl(entry.Value, front.Language);
+            options = entry.Key == "caption" ? options with { Caption = words } : options with { Title = words };
+        }
+
+        return options;
     }
 
     private ClaimOptions ClaimOptionsIn(PlacedText text)

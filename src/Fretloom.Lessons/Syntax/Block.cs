@@ -77,6 +77,23 @@ public abstract record Block(int Line)
     public sealed record Statement(int Line, int Number, ClaimVerdict Verdict, Key Key, ClaimOptions Options)
         : Block(Line);
 
+    /// <summary>A play block as it was written. A resolved lesson has none.</summary>
+    /// <param name="Line">As for every block.</param>
+    /// <param name="Said">The sentence.</param>
+    /// <param name="Options">What the author said about it.</param>
+    public sealed record Play(int Line, PlacedPlay Said, ExerciseOptions Options) : Block(Line);
+
+    /// <summary>A play block worked out.</summary>
+    /// <param name="Line">As for every block.</param>
+    /// <param name="Number">Its number among the exercises of the lesson, counted from 1.</param>
+    /// <param name="Played">What is to be played.</param>
+    /// <param name="Options">What the author said about it.</param>
+    public sealed record Exercise(int Line, int Number, Exercises.Exercise Played, ExerciseOptions Options) : Block(Line)
+    {
+        /// <summary>What stands above it: the author's words, or the exercise's own name.</summary>
+        public string Title => Options.Title ?? Played.Name;
+    }
+
     /// <summary>What stands in the place of a block that has an error, when a lesson is built in spite of it.</summary>
     /// <param name="Line">As for every block.</param>
     /// <param name="Message">What is wrong.</param>

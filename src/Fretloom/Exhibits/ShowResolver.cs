@@ -43,6 +43,17 @@ public static class ShowResolver
             : Resolution.Shown(exhibit);
     }
 
+    /// <summary>The neck that a sentence looks at: instrument with capo, key, strings and frets.</summary>
+    /// <param name="sentence">A sentence that was read with the instrument of the defaults as the one unsaid.</param>
+    /// <param name="defaults">What to use where it says nothing.</param>
+    /// <exception cref="ArgumentException">A string, a fret or the capo is not on the instrument.</exception>
+    public static NeckMap NeckOf(ShowSentence sentence, ShowDefaults defaults)
+    {
+        ArgumentNullException.ThrowIfNull(sentence);
+        ArgumentNullException.ThrowIfNull(defaults);
+        return MapOf(Completed(sentence, defaults));
+    }
+
     /// <summary>The neck of a completed sentence.</summary>
     internal static NeckMap MapOf(ShowSentence complete) =>
         new(
