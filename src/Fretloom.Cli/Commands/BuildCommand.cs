@@ -35,15 +35,15 @@ internal static class BuildCommand
         order.AcceptOnlyFromAmong([.. Orders.Keys]);
         var formats = new Option<string>("--format")
         {
-            Description = "What to make, with commas between: pdf, html, svg, png.",
+            Description = "What to make, with commas between: pdf, html, svg, png; of exercises musicxml, midi, wav.",
             HelpName = "KINDS",
-            DefaultValueFactory = _ => "pdf,html,svg",
+            DefaultValueFactory = _ => "pdf,html,svg,musicxml,midi",
         };
         formats.Validators.Add(result =>
         {
             if (Formats(result.GetValueOrDefault<string>()) is null)
             {
-                result.AddError("--format takes pdf, html, svg and png, with commas between.");
+                result.AddError("--format takes pdf, html, svg, png, musicxml, midi and wav, with commas between.");
             }
         });
         key.Validators.Add(result =>

@@ -33,7 +33,7 @@ public sealed record DemoDocument(IReadOnlyList<BuildDocument> Lessons);
 
 /// <summary>A file that was written.</summary>
 /// <param name="Path">Where.</param>
-/// <param name="Kind"><c>pdf</c>, <c>html</c>, <c>svg</c> or <c>png</c>.</param>
+/// <param name="Kind"><c>pdf</c>, <c>html</c>, <c>svg</c>, <c>png</c>, <c>musicxml</c>, <c>midi</c> or <c>wav</c>.</param>
 public sealed record FileDocument(string Path, string Kind);
 
 /// <summary>Something to mend in a lesson.</summary>

@@ -4,6 +4,7 @@ using Fretloom.Lessons.Syntax;
 using Fretloom.Pages.Pdf;
 using Fretloom.Pages.Pictures;
 using Fretloom.Pages.Svg;
+using Fretloom.Scores.Engraving;
 using ColumnAlignment = Fretloom.Lessons.Syntax.ColumnAlignment;
 using Side = Fretloom.Pages.Pdf.ColumnAlignment;
 
@@ -29,20 +30,20 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
                 .Of(blocks)
                 .Select(row =>
                     (row is [var block] ? Markup(block) : Row(row.Cast<Block.Figure>().ToValueList()))
-                    + AfterFigures([.. row.OfType<Block.Figure>()])
+                    + After(row)
                 )
         );
 
     // How many shapes the hand reaches with a table of the others (where it reaches all, that is said below the picture), and once in the lesson the general words of caution.
-    private TypstMarkup AfterFigures(ValueList<Block.Figure> figures) =>
+    private TypstMarkup After(ValueList<Block> row) =>
         TypstMarkup.Join(
-            figures
+            row.OfType<Block.Figure>()
                 .Select(pictured.NotesOn)
                 .Where(notes => notes.OutOfReach.Rows.Count > 0)
                 .Select(Reach)
                 .Concat(
                     pictured
-                        .CautionsAfter(figures)
+                        .CautionsAfter(row)
                         .Select(words =>
                             TypstMarkup.Caution(
                                 TypstMarkup.Text(HandNotes.Heading),
@@ -77,6 +78,7 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
                 statement,
                 pictured.NeckOf(statement) is var (neck, isAside) ? (Placed(neck), isAside) : null
             ),
+            Block.Exercise exercise => Exercise(exercise),
             Block.Problem problem => TypstMarkup.Problem(
                 TypstMarkup.Text(string.Create(CultureInfo.InvariantCulture, $"Line {problem.Line}")),
                 TypstMarkup.Text(problem.Message)
@@ -133,6 +135,32 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
                 ),
             ]
         );
+
+    private TypstMarkup Exercise(Block.Exercise exercise)
+    {
+        var pictures = pictured.PicturesOf(exercise);
+        var player = RunningLines.NoteOn(exercise.Played, pictured.Front);
+        var tempo = $"{exercise.Played.Metre}, {ExerciseWords.Tempo(exercise.Played)}";
+        return TypstMarkup.Exercise(
+            TypstMarkup.Text(string.Create(CultureInfo.InvariantCulture, $"Exercise {exercise.Number}")),
+            TypstMarkup.Text(exercise.Title),
+            TypstMarkup.Text(exercise.Options.Caption ?? ""),
+            TypstMarkup.Text(player.Length > 0 ? $"{player}, {tempo}" : tempo),
+            [.. pictures.Systems.Select(system => Placed(system, pictures))],
+            pictures.Systems.Count == 0 ? pictures.Tablature : "",
+            TypstMarkup.Text(pictures.Caution ?? "")
+        );
+    }
+
+    private HandoutPicture Placed(EngravedSystem system, PicturedExercise pictures)
+    {
+        var path = string.Create(CultureInfo.InvariantCulture, $"figures/{files.Count + 1}.svg");
+        files[path] = Encoding.UTF8.GetBytes(system.Svg);
+        return new HandoutPicture(path, pictures.WordsOf(system))
+        {
+            WidthPt = Math.Round(Math.Min(width, system.WidthMm * 72 / 25.4 * scale), 2),
+        };
+    }
 
     private TypstMarkup Figure(Block.Figure figure)
     {

@@ -6,9 +6,9 @@ namespace Fretloom.Pages.Documents;
 /// <param name="Folder">The folder for the files; made when it is not there.</param>
 public sealed record BuildOptions(string Folder)
 {
-    /// <summary>What is made when nothing is said: PDF, HTML and SVG.</summary>
+    /// <summary>What is made when nothing is said: PDF, HTML and SVG, and of exercises MusicXML and MIDI.</summary>
     public static ValueList<HandoutFormat> DefaultFormats { get; } =
-    [HandoutFormat.Pdf, HandoutFormat.Html, HandoutFormat.Svg];
+    [HandoutFormat.Pdf, HandoutFormat.Html, HandoutFormat.Svg, HandoutFormat.MusicXml, HandoutFormat.Midi];
 
     /// <summary>The kinds of files.</summary>
     public ValueList<HandoutFormat> Formats { get; init; } = DefaultFormats;
@@ -28,7 +28,7 @@ public sealed record BuildOptions(string Folder)
 
 /// <summary>A file that was made.</summary>
 /// <param name="Path">Where it is: the folder asked for, and its name.</param>
-/// <param name="Kind"><c>pdf</c>, <c>html</c>, <c>svg</c> or <c>png</c>.</param>
+/// <param name="Kind"><c>pdf</c>, <c>html</c>, <c>svg</c>, <c>png</c>, <c>musicxml</c>, <c>midi</c> or <c>wav</c>.</param>
 public sealed record BuiltFile(string Path, string Kind);
 
 /// <summary>What came of a build.</summary>

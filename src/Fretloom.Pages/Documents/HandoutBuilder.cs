@@ -1,9 +1,15 @@
+using System.Globalization;
 using System.Text;
+using Fretloom.Exercises;
 using Fretloom.Lessons;
 using Fretloom.Pages.Html;
 using Fretloom.Pages.Pdf;
 using Fretloom.Pages.Png;
 using Fretloom.Pages.Svg;
+using Fretloom.Scores.Engraving;
+using Fretloom.Scores.Midi;
+using Fretloom.Scores.MusicXml;
+using Fretloom.Scores.Sound;
 using Fretloom.Theory;
 
 namespace Fretloom.Pages.Documents;
@@ -19,6 +25,7 @@ namespace Fretloom.Pages.Documents;
 public sealed class HandoutBuilder : IDisposable
 {
     private readonly TypstCompiler _typst = new();
+    private readonly Engraver _engraver = new(new EngravingCache(EngravingCache.UsersFolder));
     private readonly Action<string, byte[]> _write;
 
     /// <summary>Makes a builder.</summary>
@@ -63,10 +70,8 @@ public sealed class HandoutBuilder : IDisposable
                 return Plan(lesson, NameOf(path, lesson.Key, options.Keys), options, print);
             });
             var overview = options.Keys.Order is { } order ? Overview(path, home, order, options, print) : [];
-            return new BuildResult(
-                Write([.. plans.SelectMany(plan => plan), .. overview], options, progress, cancellation),
-                diagnostics
-            );
+            var files = Write([.. plans.SelectMany(plan => plan), .. overview], options, progress, cancellation);
+            return new BuildResult(files, [.. diagnostics, .. NotEngraved(lessons, options)]);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or TypstException)
         {
@@ -74,8 +79,21 @@ public sealed class HandoutBuilder : IDisposable
         }
     }
 
-    /// <summary>Ends the typesetter.</summary>
-    public void Dispose() => _typst.Dispose();
+    /// <summary>Ends the typesetter and the engraver.</summary>
+    public void Dispose()
+    {
+        _typst.Dispose();
+        _engraver.Dispose();
+    }
+
+    // Said once, at the first exercise.
+    private static IEnumerable<Diagnostic> NotEngraved(IEnumerable<Lesson> lessons, BuildOptions options) =>
+        Engraver.WhyNot is { } why && options.Formats.Any(format => format is HandoutFormat.Pdf or HandoutFormat.Html)
+            ? lessons
+                .SelectMany(lesson => new PicturedLesson(lesson).Exercises)
+                .Take(1)
+                .Select(exercise => new Diagnostic(exercise.Line, 1, Severity.Warning, why))
+            : [];
 
     private ValueList<BuiltFile> Write(
         List<PlannedFile> plan,
@@ -107,11 +125,11 @@ public sealed class HandoutBuilder : IDisposable
     private IEnumerable<PlannedFile> Plan(Lesson lesson, string name, BuildOptions options, PrintOptions print)
     {
         // Drawn when the first file needs it, and shared by all that show pictures at the same width.
-        var upright = new Lazy<PicturedLesson>(() => new PicturedLesson(lesson));
+        var upright = new Lazy<PicturedLesson>(() => new PicturedLesson(lesson, engraver: _engraver));
         var printed = options.IsLargePrint
-            ? new Lazy<PicturedLesson>(() => PdfDocument.Pictured(lesson, print))
+            ? new Lazy<PicturedLesson>(() => PdfDocument.Pictured(lesson, print, _engraver))
             : upright;
-        var alone = new Lazy<PicturedLesson>(() => new PicturedLesson(lesson, areAlone: true));
+        var alone = new Lazy<PicturedLesson>(() => new PicturedLesson(lesson, areAlone: true, engraver: _engraver));
         foreach (var format in options.Formats.Distinct())
         {
             var files = format switch
@@ -123,6 +141,9 @@ public sealed class HandoutBuilder : IDisposable
                 ],
                 HandoutFormat.Svg => Pictures(alone.Value, name, "svg", svg => Utf8(svg)),
                 HandoutFormat.Png => Pictures(alone.Value, name, "png", svg => SvgRasteriser.ToPng(svg)),
+                HandoutFormat.MusicXml => Exercises(upright.Value, name, "musicxml", "musicxml", one => Utf8(MusicXmlWriter.Write(one))),
+                HandoutFormat.Midi => Exercises(upright.Value, name, "mid", "midi", one => MidiWriter.Write(one)),
+                HandoutFormat.Wav => Exercises(upright.Value, name, "wav", "wav", Wav),
                 _ => throw new ArgumentOutOfRangeException(nameof(options)),
             };
             foreach (var file in files)
@@ -172,6 +193,27 @@ public sealed class HandoutBuilder : IDisposable
                 kind,
                 () => encode(SvgWriter.Write(named.Picture.Drawing, SvgTheme.Print))
             ));
+
+    private static IEnumerable<PlannedFile> Exercises(
+        PicturedLesson pictured,
+        string name,
+        string ending,
+        string kind,
+        Func<Exercise, byte[]> encode
+    ) =>
+        pictured.Exercises.Select(exercise => new PlannedFile(
+            string.Create(CultureInfo.InvariantCulture, $"{name}-exercise-{exercise.Number}.{ending}"),
+            kind,
+            () => encode(exercise.Played)
+        ));
+
+    private static byte[] Wav(Exercise exercise)
+    {
+        var options = new SoundOptions();
+        using var bytes = new MemoryStream();
+        WavFile.Write(bytes, SoundRenderer.Render(exercise, options), options.Rate);
+        return bytes.ToArray();
+    }
 
     private static byte[] Utf8(string text) => Encoding.UTF8.GetBytes(text);
 

@@ -14,4 +14,13 @@ public enum HandoutFormat
 
     /// <summary>Every picture as PNG.</summary>
     Png,
+
+    /// <summary>Every exercise as MusicXML, for notation programs.</summary>
+    MusicXml,
+
+    /// <summary>Every exercise as a Standard MIDI File.</summary>
+    Midi,
+
+    /// <summary>Every exercise as sound.</summary>
+    Wav,
 }

@@ -3,6 +3,7 @@ using Fretloom.Lessons.Syntax;
 using Fretloom.Pages.Pdf;
 using Fretloom.Pages.Pictures;
 using Fretloom.Pages.Svg;
+using Fretloom.Scores.Engraving;
 
 namespace Fretloom.Pages.Documents;
 
@@ -25,23 +26,24 @@ public static class PdfDocument
     /// <param name="lesson">The lesson, in the key it is wanted in.</param>
     /// <param name="options">How it is printed.</param>
     /// <param name="typst">The compiler, kept warm by the caller.</param>
+    /// <param name="engraver">Engraves the exercises; null writes them as plain-text tablature.</param>
     /// <returns>The file. The same lesson gives the same bytes.</returns>
     /// <exception cref="TypstException">The language of the lesson is not known to the typesetter.</exception>
-    public static byte[] Of(Lesson lesson, PrintOptions options, TypstCompiler typst) =>
-        Of(Pictured(lesson, options), options, typst);
+    public static byte[] Of(Lesson lesson, PrintOptions options, TypstCompiler typst, Engraver? engraver = null) =>
+        Of(Pictured(lesson, options, engraver), options, typst);
 
     /// <summary>Draws the pictures of a lesson as they are printed.</summary>
-    internal static PicturedLesson Pictured(Lesson lesson, PrintOptions options)
+    internal static PicturedLesson Pictured(Lesson lesson, PrintOptions options, Engraver? engraver)
     {
         if (!options.IsLargePrint)
         {
-            return new PicturedLesson(lesson);
+            return new PicturedLesson(lesson, engraver: engraver);
         }
 
-        var upright = new PicturedLesson(lesson, TextWidth(options.Paper, isLandscape: false) / LeastLargePrintScale);
+        var upright = new PicturedLesson(lesson, TextWidth(options.Paper, isLandscape: false) / LeastLargePrintScale, engraver: engraver);
         return FitsUpright(upright, options.Paper)
             ? upright
-            : new PicturedLesson(lesson, TextWidth(options.Paper, isLandscape: true) / LargePrintScale);
+            : new PicturedLesson(lesson, TextWidth(options.Paper, isLandscape: true) / LargePrintScale, engraver: engraver);
     }
 
     // The whole edition lies on its side when one picture would be too small on an upright sheet; a point more is no matter.

@@ -3,6 +3,7 @@ using Fretloom.Lessons;
 using Fretloom.Lessons.Syntax;
 using Fretloom.Pages.Pictures;
 using Fretloom.Pages.Statements;
+using Fretloom.Scores.Engraving;
 
 namespace Fretloom.Pages.Documents;
 
@@ -11,8 +12,10 @@ internal sealed class PicturedLesson
 {
     private readonly Dictionary<int, ValueList<Picture>> _pictures = [];
     private readonly Dictionary<int, HandNotes> _notes = [];
-    private readonly Dictionary<int, string> _cautions = [];
+    private readonly Dictionary<Block, string> _cautions = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<int, (Picture Picture, bool IsAside)?> _necks = [];
+    private readonly Dictionary<int, PicturedExercise> _exercises = [];
+    private readonly Engraver? _engraver;
 
     /// <summary>What stands in the place of a figure that has no picture.</summary>
     public const string NothingToSee = "No shape fits here.";
@@ -21,8 +24,9 @@ internal sealed class PicturedLesson
     /// <param name="lesson">The lesson.</param>
     /// <param name="width">The width of the text, in points.</param>
     /// <param name="areAlone">Whether the pictures are to be shown one by one: else a sign is explained where it first occurs.</param>
-    public PicturedLesson(Lesson lesson, double width = PicturePlan.PageWidth, bool areAlone = false)
-        : this(lesson.Front, RunningLines.Of(lesson), lesson.Blocks, width, areAlone) { }
+    /// <param name="engraver">Engraves the exercises; null writes them as plain-text tablature.</param>
+    public PicturedLesson(Lesson lesson, double width = PicturePlan.PageWidth, bool areAlone = false, Engraver? engraver = null)
+        : this(lesson.Front, RunningLines.Of(lesson), lesson.Blocks, width, areAlone, engraver) { }
 
     /// <summary>Draws every picture of a page about a lesson.</summary>
     /// <param name="front">Title, language and the like.</param>
@@ -30,18 +34,22 @@ internal sealed class PicturedLesson
     /// <param name="blocks">The text and the pictures.</param>
     /// <param name="width">The width of the text, in points.</param>
     /// <param name="areAlone">Whether the pictures are to be shown one by one: else a sign is explained where it first occurs.</param>
+    /// <param name="engraver">Engraves the exercises; null writes them as plain-text tablature.</param>
     public PicturedLesson(
         FrontMatter front,
         RunningLines lines,
         ValueList<Block> blocks,
         double width = PicturePlan.PageWidth,
-        bool areAlone = false
+        bool areAlone = false,
+        Engraver? engraver = null
     )
     {
+        _engraver = engraver;
         (Front, Lines, Blocks) = (front, lines, blocks);
         var drawn = DrawnIn(blocks).ToList();
         Figures = drawn.OfType<Block.Figure>().ToValueList();
         Statements = drawn.OfType<Block.Statement>().ToValueList();
+        Exercises = drawn.OfType<Block.Exercise>().ToValueList();
         var explained = new HashSet<string>();
         var said = new HashSet<string>();
         foreach (var block in drawn)
@@ -65,6 +73,12 @@ internal sealed class PicturedLesson
     /// <summary>Its claims in order, also those in lists and quotes.</summary>
     public ValueList<Block.Statement> Statements { get; }
 
+    /// <summary>Its exercises in order, also those in lists and quotes.</summary>
+    public ValueList<Block.Exercise> Exercises { get; }
+
+    /// <summary>The pictures of an exercise.</summary>
+    public PicturedExercise PicturesOf(Block.Exercise exercise) => _exercises[exercise.Number];
+
     /// <summary>The neck that shows the first counterexample of a claim, and whether it stands beside it; null for none.</summary>
     public (Picture Picture, bool IsAside)? NeckOf(Block.Statement statement) => _necks[statement.Number];
 
@@ -80,9 +94,9 @@ internal sealed class PicturedLesson
     /// <summary>What is to be said below a figure for the sake of the hand.</summary>
     public HandNotes NotesOn(Block.Figure figure) => _notes[figure.Number];
 
-    /// <summary>The general words of caution that belong after some figures, each said once in the lesson.</summary>
-    public IEnumerable<string> CautionsAfter(IEnumerable<Block.Figure> figures) =>
-        figures.Select(figure => _cautions.GetValueOrDefault(figure.Number)).OfType<string>();
+    /// <summary>The general words of caution that belong after some blocks, each said once in the lesson.</summary>
+    public IEnumerable<string> CautionsAfter(IEnumerable<Block> blocks) =>
+        blocks.Select(block => _cautions.GetValueOrDefault(block)).OfType<string>();
 
     /// <summary>Every picture with the name of its file, without ending: the lesson, the number of the figure, what it shows.</summary>
     public IEnumerable<(string Name, Picture Picture)> NamedPictures(string lessonName) =>
@@ -116,14 +130,25 @@ internal sealed class PicturedLesson
             _pictures[figure.Number] = Described(pictures, figure.Options.Alt);
             var notes = HandNotes.Of(figure.Exhibit);
             _notes[figure.Number] = notes;
-            if (notes.General is { } general && said.Add(general))
-            {
-                _cautions[figure.Number] = general;
-            }
+            Caution(block, notes.General, said);
         }
         else if (block is Block.Statement statement)
         {
             _necks[statement.Number] = StatementPicture.Of(statement.Verdict, width, explained);
+        }
+        else if (block is Block.Exercise exercise)
+        {
+            var pictured = new PicturedExercise(exercise.Played, width, _engraver);
+            _exercises[exercise.Number] = pictured;
+            Caution(block, pictured.General, said);
+        }
+    }
+
+    private void Caution(Block block, string? general, HashSet<string> said)
+    {
+        if (general is not null && said.Add(general))
+        {
+            _cautions[block] = general;
         }
     }
 
@@ -146,7 +171,7 @@ internal sealed class PicturedLesson
         blocks.SelectMany(block =>
             block switch
             {
-                Block.Figure or Block.Statement => [block],
+                Block.Figure or Block.Statement or Block.Exercise => [block],
                 Block.Quote quote => DrawnIn(quote.Content),
                 Block.Listing list => list.Entries.SelectMany(entry => DrawnIn(entry)),
                 _ => Enumerable.Empty<Block>(),

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Fretloom.Exercises;
 using Fretloom.Exhibits;
 using Fretloom.Lessons;
 using Fretloom.Neck;
@@ -27,6 +28,14 @@ internal sealed record RunningLines(string Left, string Right, string Byline)
     public static string NoteOn(Exhibit exhibit, FrontMatter front)
     {
         var player = Player(exhibit.Map.Instrument, exhibit.Map.Instrument.Capo, exhibit.Handedness());
+        return player == Player(front) ? "" : player;
+    }
+
+    /// <summary>For whom an exercise is, where that is not what stands above the page; else empty.</summary>
+    public static string NoteOn(Exercise exercise, FrontMatter front)
+    {
+        var handedness = Wording.Handedness(exercise.Player.IsTurnedOver, exercise.IsLeftHanded);
+        var player = Player(exercise.Instrument, exercise.Instrument.Capo, handedness);
         return player == Player(front) ? "" : player;
     }
 

@@ -11,6 +11,7 @@ internal sealed class BlockHtml
     private readonly Outline _outline = new();
     private readonly FigureHtml _figures;
     private readonly StatementHtml _statements;
+    private readonly ExerciseHtml _exercises;
 
     /// <summary>Writes into an HTML text.</summary>
     public BlockHtml(HtmlText html, PicturedLesson pictured)
@@ -19,6 +20,7 @@ internal sealed class BlockHtml
         var drawings = new PictureHtml(html);
         _figures = new FigureHtml(html, pictured, drawings);
         _statements = new StatementHtml(html, pictured, drawings);
+        _exercises = new ExerciseHtml(html, pictured, drawings);
     }
 
     /// <summary>Writes blocks, each heading opening a section that ends before the next heading of its level.</summary>
@@ -78,7 +80,7 @@ internal sealed class BlockHtml
             _figures.WriteRow(row.Cast<Block.Figure>());
         }
 
-        _figures.WriteCautions(row.OfType<Block.Figure>());
+        _figures.WriteCautions(row);
     }
 
     private void Write(Block block)
@@ -117,6 +119,9 @@ internal sealed class BlockHtml
                 break;
             case Block.Statement statement:
                 _statements.Write(statement);
+                break;
+            case Block.Exercise exercise:
+                _exercises.Write(exercise);
                 break;
             case Block.Problem problem:
                 _html

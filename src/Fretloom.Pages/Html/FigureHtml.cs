@@ -61,10 +61,10 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured, Picture
         html.Close();
     }
 
-    /// <summary>Writes the general words of caution that belong after some figures.</summary>
-    public void WriteCautions(IEnumerable<Block.Figure> figures)
+    /// <summary>Writes the general words of caution that belong after some blocks.</summary>
+    public void WriteCautions(IEnumerable<Block> blocks)
     {
-        foreach (var words in pictured.CautionsAfter(figures))
+        foreach (var words in pictured.CautionsAfter(blocks))
         {
             var id = "caution-" + Number(++_cautions);
             html.Line().Open("div", ("class", "caution"), ("role", "note"), ("aria-labelledby", id));

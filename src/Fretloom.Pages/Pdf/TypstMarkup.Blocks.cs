@@ -108,6 +108,31 @@ public readonly partial record struct TypstMarkup
     /// <param name="caption">Caption; figures with one are numbered. Empty for a picture without.</param>
     public static TypstMarkup Figure(HandoutPicture picture, TypstMarkup caption) => Block(picture.ToCall(caption));
 
+    /// <summary>An exercise: its systems one below the other, the first with its heading (handout template).</summary>
+    /// <param name="number">What it is called.</param>
+    /// <param name="title">Its heading.</param>
+    /// <param name="caption">Words to the student; empty for none.</param>
+    /// <param name="note">Metre and tempo.</param>
+    /// <param name="systems">Its systems; empty when there is only plain text.</param>
+    /// <param name="tablature">Plain-text tablature; empty when there are systems.</param>
+    /// <param name="caution">Words for the sake of the hand; empty for none.</param>
+    internal static TypstMarkup Exercise(
+        TypstMarkup number,
+        TypstMarkup title,
+        TypstMarkup caption,
+        TypstMarkup note,
+        IReadOnlyList<HandoutPicture> systems,
+        string tablature,
+        TypstMarkup caution
+    )
+    {
+        var pictures = string.Concat(systems.Select(system => $"arguments({system.Arguments}), "));
+        var lines = tablature.Length == 0 ? "none" : Literal(tablature);
+        return Block(
+            $"exercise({number.Bracketed}, {title.Bracketed}, caption: {caption.OrNone}, note: {note.Bracketed}, systems: ({pictures}), tablature: {lines}, caution: {caution.OrNone})"
+        );
+    }
+
     /// <summary>Figures side by side, each in a column of at least its width (handout template).</summary>
     /// <param name="figures">Caption as for <see cref="Figure"/>, and pictures one below the other, each with its width in points.</param>
     public static TypstMarkup FigureRow(

@@ -19,6 +19,9 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
     private readonly Instrument _instrument = content.Map.Instrument;
     private readonly NeckGround _ground = new(content.Map, frame);
 
+    /// <summary>Where things lie.</summary>
+    public NeckFrame Frame => frame;
+
     /// <summary>Baseline of the fret numbers.</summary>
     public double NumbersY => frame.EdgeBottom + (HasTicks ? TickGap + _measures.TickHeight + 11 : 12);
 

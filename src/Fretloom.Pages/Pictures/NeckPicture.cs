@@ -21,7 +21,21 @@ internal static class NeckPicture
         double width,
         (string Title, string Description) words,
         HashSet<string> explained
-    ) => Draw(content, content.Map, width, words, explained, layers => layers.All);
+    ) => Draw(content, width, words, explained, layers => layers.All);
+
+    /// <summary>Lays a neck out with other layers than its own.</summary>
+    /// <param name="content">What it shows.</param>
+    /// <param name="width">Points there are.</param>
+    /// <param name="words">Title and description.</param>
+    /// <param name="explained">The words of the signs explained before; those explained here are added.</param>
+    /// <param name="choose">What is drawn of a row, in drawing order.</param>
+    public static Drawing Draw(
+        NeckContent content,
+        double width,
+        (string Title, string Description) words,
+        HashSet<string> explained,
+        Func<NeckLayers, IEnumerable<Node>> choose
+    ) => Draw(content, content.Map, width, words, explained, choose);
 
     /// <summary>Lays out the landmarks of a neck alone, as a strip.</summary>
     public static Drawing DrawLandmarks(

@@ -56,6 +56,9 @@ public sealed record Exercise
     /// <summary>Whether fingers were asked for where they are not always printed, as in plain text.</summary>
     public bool ShowsFingers { get; init; }
 
+    /// <summary>Whether pictures of the neck are mirrored for a left-handed player; tablature never is.</summary>
+    public bool IsLeftHanded { get; init; }
+
     /// <summary>How notes are named where they are named.</summary>
     public NoteNaming NoteNames { get; init; }
 

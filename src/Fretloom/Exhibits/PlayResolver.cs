@@ -85,7 +85,11 @@ public static class PlayResolver
             return PlayResolution.Refused(error);
         }
 
-        var exercise = Arranger.Arrange(complete, player, parts) with { NoteNames = defaults.NoteNames };
+        var exercise = Arranger.Arrange(complete, player, parts) with
+        {
+            NoteNames = defaults.NoteNames,
+            IsLeftHanded = complete.Material is { IsLeftHanded: true, IsTurnedOver: false },
+        };
         return (TooLong(exercise) ?? Shifts.WhyNot(exercise)) is { } wrong
             ? PlayResolution.Refused(wrong)
             : PlayResolution.Played(exercise);
