@@ -17,6 +17,7 @@ public sealed class Lesson
         Front = resolver.Front;
         Blocks = resolver.Blocks;
         Claims = resolver.Claims;
+        Exercises = resolver.Exercises;
         Diagnostics = resolver.Diagnostics;
     }
 
@@ -34,6 +35,9 @@ public sealed class Lesson
 
     /// <summary>The claims that could be checked, in order, those that are errors too.</summary>
     public ValueList<LessonClaim> Claims { get; }
+
+    /// <summary>The exercises that can be played, in order.</summary>
+    public ValueList<Block.Exercise> Exercises { get; }
 
     /// <summary>What the author should know, in the order of the file.</summary>
     public ValueList<Diagnostic> Diagnostics { get; }

@@ -14,7 +14,7 @@ internal sealed class LessonResolver
     private readonly DiagnosticList _found;
     private readonly List<LessonClaim> _claims = [];
     private int _figures;
-    private int _exercises;
+    private readonly List<Block.Exercise> _exercises = [];
 
     public LessonResolver(ParsedLesson parsed, Key key)
     {
@@ -24,6 +24,7 @@ internal sealed class LessonResolver
         Front = Filled(parsed.Front);
         Blocks = Resolved(parsed.Blocks);
         Claims = _claims.ToValueList();
+        Exercises = _exercises.ToValueList();
         Diagnostics = parsed
             .Diagnostics.Concat(IsHome ? [] : parsed.InOtherKeys)
             .Concat(_found.InOrder())
@@ -41,6 +42,9 @@ internal sealed class LessonResolver
 
     /// <summary>The claims that could be checked.</summary>
     public ValueList<LessonClaim> Claims { get; }
+
+    /// <summary>The exercises that can be played.</summary>
+    public ValueList<Block.Exercise> Exercises { get; }
 
     /// <summary>Everything found, while reading and while working out.</summary>
     public ValueList<Diagnostic> Diagnostics { get; }
@@ -173,7 +177,9 @@ internal sealed class LessonResolver
         }
 
         var options = play.Options with { Caption = Fill(play.Options.Caption), Title = Fill(play.Options.Title) };
-        return new Block.Exercise(play.Line, ++_exercises, resolution.Exercise, options);
+        var exercise = new Block.Exercise(play.Line, _exercises.Count + 1, resolution.Exercise, options);
+        _exercises.Add(exercise);
+        return exercise;
     }
 
     private Resolution Resolve(Block.Show show)

@@ -45,7 +45,13 @@ public sealed class Chromium : IAsyncLifetime
     /// <param name="path">An HTML file.</param>
     /// <param name="width">The width of the window in CSS pixels.</param>
     /// <param name="colours">Light, dark or forced colours.</param>
-    public async Task<OpenPage> OpenAsync(string path, int width = 1280, Colours colours = Colours.Light)
+    /// <param name="before">A script that runs before those of the page; null for none.</param>
+    public async Task<OpenPage> OpenAsync(
+        string path,
+        int width = 1280,
+        Colours colours = Colours.Light,
+        string? before = null
+    )
     {
         Assert.SkipWhen(WhyNot is not null, WhyNot ?? "");
         var context = await _browser!.NewContextAsync(
@@ -58,6 +64,11 @@ public sealed class Chromium : IAsyncLifetime
             }
         );
         context.SetDefaultTimeout(10_000);
+        if (before is not null)
+        {
+            await context.AddInitScriptAsync(before);
+        }
+
         var opened = new OpenPage(await context.NewPageAsync());
         await opened.GoToAsync(path);
         return opened;

@@ -139,7 +139,7 @@ public class HandoutTests(Chromium chromium, Handouts handouts)
         );
 
         var reached = 0;
-        for (var at = 0; at < 60 && reached < wide; at++)
+        for (var at = 0; at < 120 && reached < wide; at++)
         {
             await page.Keyboard.PressAsync("Tab");
             if (

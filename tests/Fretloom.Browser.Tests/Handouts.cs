@@ -39,6 +39,9 @@ public sealed class Handouts : IDisposable
         File.WriteAllText(PathOf(Discovered), DiscoveryReport.Write(found));
     }
 
+    /// <summary>The lesson with exercises to be heard.</summary>
+    public const string WithExercises = "exercises";
+
     private const string InTwelveKeys = "straight-across-is-four";
     private const string Discovered = "discovered";
 
@@ -47,6 +50,7 @@ public sealed class Handouts : IDisposable
         Directory
             .GetFiles(Repository.PathTo("lessons"), "*.md")
             .Append(Repository.PathTo("tests", "Fretloom.Pages.Tests", "Documents", "every-construct.md"))
+            .Append(Repository.PathTo("tests", "Fretloom.Pages.Tests", "Documents", $"{WithExercises}.md"))
             .ToDictionary(path => Path.GetFileNameWithoutExtension(path), path => path);
 
     /// <summary>The names of all lessons: the pages with pictures.</summary>

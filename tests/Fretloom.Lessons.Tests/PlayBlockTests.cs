@@ -13,18 +13,18 @@ public class PlayBlockTests
     [Fact]
     public void A_sentence_takes_instrument_key_and_hand_of_the_lesson()
     {
-        var played = WithPlay("the scale, 2 notes a string, frets 0-5").Single<Block.Exercise>().Played;
+        var played = WithPlay("the scale, 2 notes a string, frets 0-7").Single<Block.Exercise>().Played;
 
         Assert.Equal(
             ("bass", "G major", 165.0),
-            (played.Instrument.Name, played.Key.ToString(), played.Player.Hand.Millimetres)
+            (played.Instrument.Name, played.Key.ToString(), played.Player.Hand.LengthMm)
         );
     }
 
     [Fact]
     public void A_capo_of_the_lesson_goes_with_its_instrument()
     {
-        var lesson = Lesson.Parse("---\ntitle: T\ncapo: 2\n---\n```play\nthe triads, on strings 3-1\n```\n");
+        var lesson = Lesson.Parse("---\ntitle: T\ncapo: 2\n---\n```play\nthe chord I, on strings 3-1\n```\n");
 
         Assert.Equal(2, lesson.Single<Block.Exercise>().Played.Instrument.Capo);
     }
@@ -32,7 +32,7 @@ public class PlayBlockTests
     [Fact]
     public void Title_and_caption_follow_the_sentence()
     {
-        var exercise = WithPlay("the triads,\n  on strings 4-2\ntitle: Slowly, in {key}\ncaption: \"\\\"Home\\\" is {degree 1}\"")
+        var exercise = WithPlay("the triads,\n  on strings 4-2, frets 0-14\ntitle: Slowly, in {key}\ncaption: \"\\\"Home\\\" is {degree 1}\"")
             .Single<Block.Exercise>();
 
         Assert.Equal(("Slowly, in G major", "“Home” is G"), (exercise.Title, exercise.Options.Caption));
@@ -42,7 +42,7 @@ public class PlayBlockTests
     public void Without_a_title_it_has_the_name_of_what_is_played() =>
         Assert.StartsWith(
             "The triads in G major",
-            WithPlay("the triads, on strings 4-2").Single<Block.Exercise>().Title,
+            WithPlay("the triads, on strings 4-2, frets 0-14").Single<Block.Exercise>().Title,
             StringComparison.Ordinal
         );
 
@@ -67,7 +67,7 @@ public class PlayBlockTests
     [InlineData("the triads,\nat 5000", "9:4: error: ")]
     [InlineData("the triads\nwidth: half", "9:1: error: 'width' is not known here; expected one of: caption, title.")]
     [InlineData("the triads\ntitle: In {kee}", "9:11: error: '{kee}' is not known;")]
-    [InlineData("the triads, on strings 2-1", "8:13: error: ")]
+    [InlineData("the triads, on strings 2-1", "8:1: error: G has 3 notes and needs a string for each;")]
     [InlineData("caption: Slowly", "7:1: error: The block is empty;")]
     public void What_is_wrong_is_said_where_it_stands(string lines, string expected) =>
         Assert.Contains(expected, WithPlay(lines).Found(), StringComparison.Ordinal);
@@ -82,7 +82,7 @@ public class PlayBlockTests
 
     /// <summary>An exercise carried along the neck is the same exercise, as many half-steps higher or lower as the key.</summary>
     [Theory]
-    [InlineData("the triads, on strings 4-2, frets 3-9", "A major", 2)]
+    [InlineData("the chords I IV, on strings 4-2, frets 2-12", "A major", 2)]
     [InlineData("the spots 4:3 4:5 3:2 3:5", "A major", 2)]
     [InlineData("the spots 4:3 4:5 3:2 3:5", "F major", -2)]
     [InlineData("the scale, in fifth position, up and down", "A major", 2)]
@@ -119,11 +119,13 @@ public class PlayBlockTests
     [Fact]
     public void What_cannot_be_played_in_another_key_is_told_with_the_key()
     {
-        var lesson = WithPlay("the chord I, on strings 4-2, frets 0-3");
+        var lesson = WithPlay("the chord I, on strings 4-2, frets 0-5");
 
-        Assert.All(
-            lesson.InKey(Key.Parse("D major")).Diagnostics,
-            found => Assert.StartsWith("In D major: ", found.Message, StringComparison.Ordinal)
+        Assert.Empty(lesson.Diagnostics);
+        Assert.StartsWith(
+            "8:1: error: In F# major: No shape of I (F#) fits",
+            lesson.InKey(Key.Parse("F# major")).Found(),
+            StringComparison.Ordinal
         );
     }
 }

@@ -4,6 +4,7 @@ using Fretloom.Exercises;
 using Fretloom.Lessons;
 using Fretloom.Pages.Html;
 using Fretloom.Pages.Pdf;
+using Fretloom.Pages.Pictures;
 using Fretloom.Pages.Png;
 using Fretloom.Pages.Svg;
 using Fretloom.Scores.Engraving;
@@ -87,12 +88,11 @@ public sealed class HandoutBuilder : IDisposable
     }
 
     // Said once, at the first exercise.
-    private static IEnumerable<Diagnostic> NotEngraved(IEnumerable<Lesson> lessons, BuildOptions options) =>
-        Engraver.WhyNot is { } why && options.Formats.Any(format => format is HandoutFormat.Pdf or HandoutFormat.Html)
-            ? lessons
-                .SelectMany(lesson => new PicturedLesson(lesson).Exercises)
-                .Take(1)
-                .Select(exercise => new Diagnostic(exercise.Line, 1, Severity.Warning, why))
+    private IEnumerable<Diagnostic> NotEngraved(IEnumerable<Lesson> lessons, BuildOptions options) =>
+        options.Formats.Any(format => format is HandoutFormat.Pdf or HandoutFormat.Html)
+        && lessons.SelectMany(lesson => lesson.Exercises).FirstOrDefault() is { } first
+        && new PicturedExercise(first.Played, PicturePlan.PageWidth, _engraver).Warning is { } warning
+            ? [new Diagnostic(first.Line, 1, Severity.Warning, warning + ".")]
             : [];
 
     private ValueList<BuiltFile> Write(
@@ -139,11 +139,15 @@ public sealed class HandoutBuilder : IDisposable
                 [
                     new(name + ".html", "html", () => Utf8(HtmlPage.Of(upright.Value, print.SourceName, print.Paper))),
                 ],
-                HandoutFormat.Svg => Pictures(alone.Value, name, "svg", svg => Utf8(svg)),
+                HandoutFormat.Svg =>
+                [
+                    .. Pictures(alone.Value, name, "svg", svg => Utf8(svg)),
+                    .. Systems(upright.Value, name),
+                ],
                 HandoutFormat.Png => Pictures(alone.Value, name, "png", svg => SvgRasteriser.ToPng(svg)),
-                HandoutFormat.MusicXml => Exercises(upright.Value, name, "musicxml", "musicxml", one => Utf8(MusicXmlWriter.Write(one))),
-                HandoutFormat.Midi => Exercises(upright.Value, name, "mid", "midi", one => MidiWriter.Write(one)),
-                HandoutFormat.Wav => Exercises(upright.Value, name, "wav", "wav", Wav),
+                HandoutFormat.MusicXml => Exercises(lesson, name, "musicxml", "musicxml", one => Utf8(MusicXmlWriter.Write(one))),
+                HandoutFormat.Midi => Exercises(lesson, name, "mid", "midi", one => MidiWriter.Write(one, new MidiOptions())),
+                HandoutFormat.Wav => Exercises(lesson, name, "wav", "wav", Wav),
                 _ => throw new ArgumentOutOfRangeException(nameof(options)),
             };
             foreach (var file in files)
@@ -195,17 +199,27 @@ public sealed class HandoutBuilder : IDisposable
             ));
 
     private static IEnumerable<PlannedFile> Exercises(
-        PicturedLesson pictured,
+        Lesson lesson,
         string name,
         string ending,
         string kind,
         Func<Exercise, byte[]> encode
     ) =>
-        pictured.Exercises.Select(exercise => new PlannedFile(
+        lesson.Exercises.Select(exercise => new PlannedFile(
             string.Create(CultureInfo.InvariantCulture, $"{name}-exercise-{exercise.Number}.{ending}"),
             kind,
             () => encode(exercise.Played)
         ));
+
+    private static IEnumerable<PlannedFile> Systems(PicturedLesson pictured, string name) =>
+        from exercise in pictured.Exercises
+        from drawn in pictured.PicturesOf(exercise).Systems.Select((system, at) => (system, at))
+        let place = drawn.at == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"-{drawn.at + 1}")
+        select new PlannedFile(
+            string.Create(CultureInfo.InvariantCulture, $"{name}-exercise-{exercise.Number}{place}.svg"),
+            "svg",
+            () => Utf8(drawn.system.Svg)
+        );
 
     private static byte[] Wav(Exercise exercise)
     {

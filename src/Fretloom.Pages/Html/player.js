@@ -4,6 +4,7 @@
   // One plucked string (Karplus and Strong 1983, with the changes of Jaffe and Smith 1983): the same method and figures as in
   // Fretloom.Scores/Sound. A pluck goes round in a loop as long as the period, tuned by an allpass, and loses a little each time.
   const loudness = 0.12;
+  const longestSeconds = 4;
   const fallIn = (t60, hz) => 10 ** (-3 / (hz * t60));
   const hzOf = midi => 440 * 2 ** ((midi - 69) / 12);
 
@@ -67,11 +68,10 @@
     const loop = pluck(Math.trunc(period - 0.3), voice, rate, noiseOf(midi));
     const left = period - loop.length;
     const allpass = Math.sin(((1 - left) * turn) / 2) / Math.sin(((1 + left) * turn) / 2);
-    const body = [[0.6, 1, 6], [0.5, 1.9, 8], [0.3, 3.8, 6]].map(([gain, factor, quality]) => {
-      const part = resonator(voice.bodyHz * factor, quality, rate);
-      return x => gain * part(x);
-    });
-    const samples = new Float32Array(Math.round(Math.min(t60, 4) * rate));
+    const air = resonator(voice.bodyHz, 6, rate);
+    const top = resonator(voice.bodyHz * 1.9, 8, rate);
+    const back = resonator(voice.bodyHz * 3.8, 6, rate);
+    const samples = new Float32Array(Math.round(Math.min(t60, longestSeconds) * rate));
     let [at, before, into, out] = [0, 0, 0, 0];
     for (let frame = 0; frame < samples.length; frame++) {
       const sample = loop[at];
@@ -82,7 +82,7 @@
       loop[at] = tuned * keepRound;
       at = at + 1 === loop.length ? 0 : at + 1;
       const attacked = sample * Math.min(1, frame / (0.001 * rate));
-      samples[frame] = body.reduce((sum, part) => sum + part(attacked), 0.75 * attacked);
+      samples[frame] = 0.75 * attacked + 0.6 * air(attacked) + 0.5 * top(attacked) + 0.3 * back(attacked);
     }
     return samples;
   }
@@ -171,8 +171,32 @@
       this.setVolume();
       this.isPlaying = true;
       this.rung = 0;
-      this.begin(this.control("count").checked);
       this.button.textContent = "Stop";
+      this.prepare(() => this.run());
+    }
+
+    // Makes every sound before the first is heard, one at a time, so that the page answers meanwhile.
+    prepare(then) {
+      const missing = this.data.notes.map(note => note[4]).find(midi => !buffers.has(this.nameOf(midi)));
+      if (!this.isPlaying) return;
+      if (missing === undefined) {
+        then();
+        return;
+      }
+      this.bufferOf(missing);
+      this.timer = setTimeout(() => this.prepare(then), 0);
+    }
+
+    nameOf(midi) {
+      return `${this.data.scale} ${midi}`;
+    }
+
+    bufferOf(midi) {
+      return bufferOf(this.nameOf(midi), rate => samplesOf(midi, this.voice, rate));
+    }
+
+    run() {
+      this.begin(this.control("count").checked);
       this.timer = setInterval(() => this.schedule(), 25);
       this.frame = requestAnimationFrame(() => this.light());
     }
@@ -183,12 +207,13 @@
       clearInterval(this.timer);
       cancelAnimationFrame(this.frame);
       this.silence();
+      this.round = undefined;
       this.button.textContent = "Hear it";
       this.say("");
     }
 
     restart() {
-      if (!this.isPlaying) return;
+      if (!this.isPlaying || !this.round) return;
       this.silence();
       this.begin(false);
     }
@@ -224,7 +249,7 @@
 
     // What was already handed over stays; the rest follows at the new tempo.
     setTempo(tempo) {
-      if (this.isPlaying) {
+      if (this.round) {
         const time = Math.max(this.handedOver ?? 0, context.currentTime);
         this.anchor = { time, at: this.anchor.at + (time - this.anchor.time) / this.quarterSeconds };
       }
@@ -314,10 +339,9 @@
       } else {
         const end = time + event.length * this.quarterSeconds;
         if (event.sounds) {
-          const { scale, strings } = this.data;
-          const make = rate => samplesOf(event.midi, this.voice, rate);
+          const { strings } = this.data;
           const pan = strings > 1 ? 0.35 * (1 - (2 * (event.string - 1)) / (strings - 1)) : 0;
-          this.sound(bufferOf(`${scale} ${event.midi}`, make), time, event.accent ? 1.15 : 1, pan, end);
+          this.sound(this.bufferOf(event.midi), time, event.accent ? 1.15 : 1, pan, end);
         }
         this.lights.push({ time, end, note: event.note, spot: event.spot });
       }
@@ -432,11 +456,13 @@
         right: Math.max(...boxes.map(one => one.right)),
         top: Math.min(...boxes.map(one => one.top)),
         bottom: Math.max(...boxes.map(one => one.bottom)),
-        system: part.closest(".system"),
+        system: part.closest("div.system"),
       };
-      const isFirst = box.system && box.system.querySelector("[data-bar]") === part;
-      const heads = isFirst ? [...part.querySelectorAll("[data-note]")].map(one => one.getBoundingClientRect().left) : [];
-      if (heads.length > 0) box.left = Math.max(box.left, Math.min(...heads) - 16);
+      const edges = (names, side) => [...part.querySelectorAll(names)].map(one => one.getBoundingClientRect()[side]);
+      const signs = edges(".clef, .keySig, .meterSig", "right");
+      const heads = edges("[data-note]", "left");
+      // Where a system begins, midway between its clef and signs and the first note.
+      if (signs.length > 0 && heads.length > 0) box.left = (Math.max(...signs) + Math.min(...heads)) / 2;
       return box;
     }
 

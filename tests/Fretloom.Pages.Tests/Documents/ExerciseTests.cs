@@ -1,0 +1,169 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.RegularExpressions;
+using Fretloom.Lessons;
+using Fretloom.Lessons.Syntax;
+using Fretloom.Pages.Documents;
+using Fretloom.Pages.Html;
+using Fretloom.Pages.Pictures;
+using Fretloom.Scores.Engraving;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.DocumentLayoutAnalysis.TextExtractor;
+
+namespace Fretloom.Pages.Tests.Documents;
+
+public sealed partial class ExerciseTests : IDisposable
+{
+    private static readonly HandoutBuilder Builder = new();
+    private static readonly Engraver Engraver = new();
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("fretloom-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    private static Lesson WithPlay(string lines, string front = "") =>
+        Lesson.Parse($"---\ntitle: T\nkey: F major\n{front}---\n\n```play\n{lines}\n```\n");
+
+    private BuildResult Build(string lines, params ReadOnlySpan<HandoutFormat> formats)
+    {
+        var path = Path.Combine(_folder, "lesson.md");
+        File.WriteAllText(path, $"---\ntitle: T\nkey: F major\n---\n\n```play\n{lines}\n```\n");
+        var options = new BuildOptions(Path.Combine(_folder, "out"));
+        return Builder.Build(path, formats.Length == 0 ? options : options with { Formats = [.. formats] });
+    }
+
+    private const string Chords = "the seventh chords from I to IV, on strings 4-1, frets 0-10, in eighths, at 60";
+
+    [Fact]
+    public void Beside_the_handout_lie_a_musicxml_and_a_midi_file()
+    {
+        var result = Build(Chords);
+
+        Assert.Equal(["pdf", "html", "svg", "musicxml", "midi"], result.Files.Select(file => file.Kind));
+        Assert.Equal(
+            ["lesson-exercise-1.mid", "lesson-exercise-1.musicxml", "lesson-exercise-1.svg", "lesson.html", "lesson.pdf"],
+            result.Files.Select(file => Path.GetFileName(file.Path)).Order(StringComparer.Ordinal)
+        );
+        Assert.Empty(result.Diagnostics);
+        // Standard MIDI Files 1.0: a header chunk comes first.
+        Assert.Equal("MThd"u8.ToArray(), File.ReadAllBytes(result.Files[4].Path)[..4]);
+        Assert.Contains("<score-partwise", File.ReadAllText(result.Files[3].Path), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sound_is_written_when_it_is_asked_for()
+    {
+        var file = Assert.Single(Build(Chords, HandoutFormat.Wav).Files);
+
+        Assert.Equal(("wav", "lesson-exercise-1.wav"), (file.Kind, Path.GetFileName(file.Path)));
+        Assert.Equal("RIFF"u8.ToArray(), File.ReadAllBytes(file.Path)[..4]);
+    }
+
+    [Fact]
+    public void The_printed_exercise_has_heading_caption_tempo_and_every_fret()
+    {
+        var result = Build(Chords + "\ntitle: Up we go\ncaption: \"From {key}\"", HandoutFormat.Pdf);
+
+        using var pdf = PdfDocument.Open(Assert.Single(result.Files).Path);
+        var text = ContentOrderTextExtractor.GetText(pdf.GetPage(1));
+        Assert.Contains("Exercise 1", text, StringComparison.Ordinal);
+        Assert.Contains("Up we go", text, StringComparison.Ordinal);
+        Assert.Contains("From F major", text, StringComparison.Ordinal);
+        Assert.Contains("60 beats a minute", text, StringComparison.Ordinal);
+        Assert.Equal(1, pdf.NumberOfPages);
+    }
+
+    [Fact]
+    public void One_script_may_run_and_only_where_there_are_exercises()
+    {
+        var page = HtmlPage.Of(WithPlay(Chords), engraver: Engraver);
+        var script = Script().Match(page).Groups[1].Value;
+
+        var hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(script)));
+        Assert.Contains($"script-src 'sha256-{hash}'\"", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("script", HtmlPage.Of(Samples.InReach), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_note_is_to_be_found_on_the_staves_for_page_and_phone_and_in_words()
+    {
+        var lesson = WithPlay(Chords);
+        var notes = lesson.Exercises[0].Played.Notes;
+        var page = HtmlPage.Of(lesson, engraver: Engraver);
+
+        for (var note = 0; note < notes.Count; note++)
+        {
+            // Notehead and figure, on the staff for the page and on that for a phone.
+            Assert.Equal(4, Regex.Count(page, $"data-note=\"{note}\""));
+        }
+
+        Assert.Contains("aria-label=\"Bars 1 to 2. Bar 1: 4:3 F, 3:2 A, 2:1 C, 1:0 E,", page, StringComparison.Ordinal);
+        Assert.Equal(notes.Count, ExerciseWords.Table(lesson.Exercises[0].Played).Rows.Count);
+    }
+
+    [Fact]
+    public void Without_the_engraver_there_is_tablature_in_plain_text()
+    {
+        var page = HtmlPage.Of(WithPlay(Chords));
+
+        Assert.Contains("<pre tabindex=\"0\" class=\"tablature\"><code>", page, StringComparison.Ordinal);
+        Assert.Matches(@"(?m)^E\|--*0-", page);
+        Assert.Contains("<span data-bar=\"2\">2</span>", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Tablature_is_never_mirrored_and_the_neck_is()
+    {
+        var right = WithPlay(Chords).Exercises[0].Played;
+        var left = WithPlay(Chords, "player: left-handed\n").Exercises[0].Played;
+
+        Assert.Equal(
+            Engraver.Engrave(right, 170).Systems.Select(system => system.Svg),
+            Engraver.Engrave(left, 170).Systems.Select(system => system.Svg)
+        );
+        Assert.NotEqual(ExerciseNeck.Of(right, 340).Drawing.Nodes, ExerciseNeck.Of(left, 340).Drawing.Nodes);
+    }
+
+    [Fact]
+    public void What_is_wide_is_said_once_in_general_and_at_each_exercise()
+    {
+        var lesson = Lesson.Parse(
+            "---\ntitle: T\nkey: F major\n---\n" + string.Concat(Enumerable.Repeat($"\n```play\n{Chords}\n```\n", 2))
+        );
+
+        var page = HtmlPage.Of(lesson);
+        Assert.Equal(2, Regex.Count(page, "<p class=\"reach\">Wide for a hand of 189 mm on this instrument: "));
+        Assert.Equal(1, Regex.Count(page, HandNotes.Heading));
+    }
+
+    [Theory]
+    [InlineData("the open strings, at 60", "60 beats a minute")]
+    [InlineData(
+        "the scale, 3 notes a string, frets 0-8, in swing eighths, from 60 to 84 in steps of 12, with a count-in",
+        "60 to 84 beats a minute, 3 times, swing, after a count-in of 1 bar"
+    )]
+    [InlineData("the open strings, short, twice, at 80", "80 beats a minute, 2 times, short")]
+    public void The_tempo_is_told_in_words(string sentence, string words) =>
+        Assert.Equal(words, ExerciseWords.Tempo(WithPlay(sentence).Exercises[0].Played));
+
+    [Fact]
+    public void Threads_join_thirds_that_follow_each_other_on_neighbouring_strings()
+    {
+        var exercise = WithPlay("the spots 4:3 3:2 2:1 1:1").Exercises[0].Played;
+
+        var lights = Groups(ExerciseNeck.Of(exercise, 340).Drawing.Nodes)
+            .Where(name => name.StartsWith("light ", StringComparison.Ordinal));
+
+        // F A C in thirds; from C to F is a fourth.
+        Assert.Equal(
+            ["light 4-3 3-2", "light 3-2 2-1", "light 4-3", "light 3-2", "light 2-1", "light 1-1"],
+            lights
+        );
+    }
+
+    private static IEnumerable<string> Groups(IEnumerable<Scene.Node> nodes) =>
+        nodes.OfType<Scene.Node.Group>().Select(group => group.Name);
+
+    [GeneratedRegex("<script>(.*)</script>", RegexOptions.Singleline)]
+    private static partial Regex Script();
+}
