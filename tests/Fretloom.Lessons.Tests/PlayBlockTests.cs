@@ -82,7 +82,7 @@ public class PlayBlockTests
 
     /// <summary>An exercise carried along the neck is the same exercise, as many half-steps higher or lower as the key.</summary>
     [Theory]
-    [InlineData("the chords I IV, on strings 4-2, frets 2-12", "A major", 2)]
+    [InlineData("the chord V, on strings 4-2, frets 7-12", "A major", 2)]
     [InlineData("the spots 4:3 4:5 3:2 3:5", "A major", 2)]
     [InlineData("the spots 4:3 4:5 3:2 3:5", "F major", -2)]
     [InlineData("the scale, in fifth position, up and down", "A major", 2)]
@@ -123,7 +123,7 @@ public class PlayBlockTests
 
         Assert.Empty(lesson.Diagnostics);
         Assert.StartsWith(
-            "8:1: error: In F# major: No shape of I (F#) fits",
+            "8:30: error: In F# major: No shape of I (F#) fits",
             lesson.InKey(Key.Parse("F# major")).Found(),
             StringComparison.Ordinal
         );
