@@ -161,8 +161,8 @@ public sealed partial class ExerciseTests : IDisposable
         );
     }
 
-    private static IEnumerable<string> Groups(IEnumerable<Scene.Node> nodes) =>
-        nodes.OfType<Scene.Node.Group>().Select(group => group.Name);
+    private static IEnumerable<string> Groups(IEnumerable<Pages.Scene.Node> nodes) =>
+        nodes.OfType<Pages.Scene.Node.Group>().Select(group => group.Name);
 
     [GeneratedRegex("<script>(.*)</script>", RegexOptions.Singleline)]
     private static partial Regex Script();
