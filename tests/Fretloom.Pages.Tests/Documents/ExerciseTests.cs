@@ -7,8 +7,8 @@ using Fretloom.Pages.Documents;
 using Fretloom.Pages.Html;
 using Fretloom.Pages.Pictures;
 using Fretloom.Scores.Engraving;
-using UglyToad.PdfPig;
 using UglyToad.PdfPig.DocumentLayoutAnalysis.TextExtractor;
+using PdfDocument = UglyToad.PdfPig.PdfDocument;
 
 namespace Fretloom.Pages.Tests.Documents;
 
