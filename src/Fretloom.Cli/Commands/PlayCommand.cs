@@ -28,7 +28,7 @@ internal static class PlayCommand
         };
         var file = new Option<string?>("--out")
         {
-            Description = "Write the exercise to this file: .musicxml, .mxl, .mid, .wav or .txt.",
+            Description = "Write the exercise to this file: .musicxml, .mxl, .mid, .wav, .svg, .pdf or .txt.",
             HelpName = "FILE",
         };
         file.Validators.Add(result =>

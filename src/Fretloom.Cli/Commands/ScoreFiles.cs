@@ -33,16 +33,17 @@ internal static class ScoreFiles
         [".mxl"] = (exercise, _, _, _) => MxlFile.Write(exercise),
         [".mid"] = (exercise, options, _, _) => MidiWriter.Write(exercise, options.Midi),
         [".wav"] = (exercise, options, progress, stop) => Wav(exercise, options.Sound, progress, stop),
+        [".svg"] = (exercise, _, _, _) => EngravedFiles.Svg(exercise),
+        [".pdf"] = (exercise, _, _, _) => EngravedFiles.Pdf(exercise),
         [".txt"] = (exercise, options, _, _) =>
             Encoding.UTF8.GetBytes(TabText.Write(exercise, hasFingers: options.HasFingers || exercise.ShowsFingers)),
     };
 
     /// <summary>What is wrong with the name of a file; null when it is of a kind we write.</summary>
     public static string? WhyNot(string path) =>
-        Writers.ContainsKey(Path.GetExtension(path)) ? null
-        : Path.GetExtension(path) is ".svg" or ".pdf"
-            ? $"Exercises are not engraved yet: '{path}'. Take .musicxml, .mxl, .mid, .wav or .txt."
-        : $"The file's name must end in .musicxml, .mxl, .mid, .wav or .txt: '{path}'.";
+        Writers.ContainsKey(Path.GetExtension(path))
+            ? null
+            : $"The file's name must end in .musicxml, .mxl, .mid, .wav, .svg, .pdf or .txt: '{path}'.";
 
     /// <summary>Writes one file, whole or not at all.</summary>
     /// <param name="exercise">What is written.</param>

@@ -1,0 +1,51 @@
+using System.Globalization;
+using System.Text;
+using Fretloom.Exercises;
+using Fretloom.Lessons;
+using Fretloom.Pages.Documents;
+using Fretloom.Pages.Pdf;
+using Fretloom.Scores.Engraving;
+
+namespace Fretloom.Cli.Commands;
+
+/// <summary>An exercise as it is printed, in a file of its own.</summary>
+internal static class EngravedFiles
+{
+    // The text of an A4 page.
+    private const double WidthMm = 170;
+
+    /// <summary>One picture: the systems one below the other.</summary>
+    /// <exception cref="IOException">The engraver's file is missing.</exception>
+    public static byte[] Svg(Exercise exercise)
+    {
+        using var engraver = new Engraver(new EngravingCache(EngravingCache.UsersFolder));
+        var systems = engraver.Engrave(exercise, WidthMm);
+        if (systems.Warning is { } missing)
+        {
+            throw new IOException(missing);
+        }
+
+        var (height, body) = (0.0, new StringBuilder());
+        foreach (var system in systems.Systems)
+        {
+            body.Append(CultureInfo.InvariantCulture, $"<svg y=\"{height:0.##}mm\"{system.Svg["<svg".Length..]}\n");
+            height += system.HeightMm;
+        }
+
+        return Encoding.UTF8.GetBytes(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{WidthMm}mm\" height=\"{height:0.##}mm\">\n{body}</svg>\n"
+            )
+        );
+    }
+
+    /// <summary>A sheet with nothing else on it.</summary>
+    public static byte[] Pdf(Exercise exercise)
+    {
+        using var typst = new TypstCompiler();
+        using var engraver = new Engraver(new EngravingCache(EngravingCache.UsersFolder));
+        var lesson = Lesson.Parse($"---\ntitle: \"{exercise.Name}\"\n---\n\n```play\n{exercise.Sentence}\n```\n");
+        return PdfDocument.Of(lesson, new PrintOptions(), typst, engraver);
+    }
+}
