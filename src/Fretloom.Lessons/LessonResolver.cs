@@ -210,7 +210,9 @@ internal sealed class LessonResolver
         {
             _found.Warning(
                 place(),
-                InThisKey("The spots stay where they are, since they do not fit the neck a key further; name the notes in another way.")
+                InThisKey(
+                    "The spots stay where they are, since they do not fit the neck a key further; name the notes in another way."
+                )
             );
         }
 
@@ -218,12 +220,7 @@ internal sealed class LessonResolver
     }
 
     private ShowSentence WithCapo(ShowSentence sentence) =>
-        sentence.Instrument is null
-            ? sentence with
-            {
-                Capo = sentence.Capo ?? _parsed.Front.Capo,
-            }
-            : sentence;
+        sentence.Instrument is null ? sentence with { Capo = sentence.Capo ?? _parsed.Front.Capo } : sentence;
 
     private string InThisKey(string message) => IsHome ? message : $"In {_key}: {message}";
 }

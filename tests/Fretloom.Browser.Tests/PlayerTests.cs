@@ -181,7 +181,9 @@ public class PlayerTests(Chromium chromium, Handouts handouts)
         await page.Keyboard.PressAsync("Home");
         await page.ClickAsync("#exercise-2 .hear");
         await UntilAsync(page, "heard.lit.length >= 1");
-        var clicks = await page.EvaluateAsync<double[]>("heard.starts.filter(one => one.seconds < 0.05).map(one => one.time)");
+        var clicks = await page.EvaluateAsync<double[]>(
+            "heard.starts.filter(one => one.seconds < 0.05).map(one => one.time)"
+        );
         var first = await page.EvaluateAsync<double>("heard.lit[0].time");
         await UntilAsync(page, "document.querySelector('#exercise-2 input.tempo').value === '72'");
 

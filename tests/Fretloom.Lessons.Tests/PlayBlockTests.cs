@@ -32,7 +32,9 @@ public class PlayBlockTests
     [Fact]
     public void Title_and_caption_follow_the_sentence()
     {
-        var exercise = WithPlay("the triads,\n  on strings 4-2, frets 0-14\ntitle: Slowly, in {key}\ncaption: \"\\\"Home\\\" is {degree 1}\"")
+        var exercise = WithPlay(
+                "the triads,\n  on strings 4-2, frets 0-14\ntitle: Slowly, in {key}\ncaption: \"\\\"Home\\\" is {degree 1}\""
+            )
             .Single<Block.Exercise>();
 
         Assert.Equal(("Slowly, in G major", "“Home” is G"), (exercise.Title, exercise.Options.Caption));

@@ -88,7 +88,8 @@ public abstract record Block(int Line)
     /// <param name="Number">Its number among the exercises of the lesson, counted from 1.</param>
     /// <param name="Played">What is to be played.</param>
     /// <param name="Options">What the author said about it.</param>
-    public sealed record Exercise(int Line, int Number, Exercises.Exercise Played, ExerciseOptions Options) : Block(Line)
+    public sealed record Exercise(int Line, int Number, Exercises.Exercise Played, ExerciseOptions Options)
+        : Block(Line)
     {
         /// <summary>What stands above it: the author's words, or the exercise's own name.</summary>
         public string Title => Options.Title ?? Played.Name;

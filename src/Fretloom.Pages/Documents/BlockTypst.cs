@@ -29,8 +29,7 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
             FigureRows
                 .Of(blocks)
                 .Select(row =>
-                    (row is [var block] ? Markup(block) : Row(row.Cast<Block.Figure>().ToValueList()))
-                    + After(row)
+                    (row is [var block] ? Markup(block) : Row(row.Cast<Block.Figure>().ToValueList())) + After(row)
                 )
         );
 

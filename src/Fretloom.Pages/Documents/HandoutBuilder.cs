@@ -145,8 +145,20 @@ public sealed class HandoutBuilder : IDisposable
                     .. Systems(upright.Value, name),
                 ],
                 HandoutFormat.Png => Pictures(alone.Value, name, "png", svg => SvgRasteriser.ToPng(svg)),
-                HandoutFormat.MusicXml => Exercises(lesson, name, "musicxml", "musicxml", one => Utf8(MusicXmlWriter.Write(one))),
-                HandoutFormat.Midi => Exercises(lesson, name, "mid", "midi", one => MidiWriter.Write(one, new MidiOptions())),
+                HandoutFormat.MusicXml => Exercises(
+                    lesson,
+                    name,
+                    "musicxml",
+                    "musicxml",
+                    one => Utf8(MusicXmlWriter.Write(one))
+                ),
+                HandoutFormat.Midi => Exercises(
+                    lesson,
+                    name,
+                    "mid",
+                    "midi",
+                    one => MidiWriter.Write(one, new MidiOptions())
+                ),
                 HandoutFormat.Wav => Exercises(lesson, name, "wav", "wav", Wav),
                 _ => throw new ArgumentOutOfRangeException(nameof(options)),
             };

@@ -40,10 +40,18 @@ public static class PdfDocument
             return new PicturedLesson(lesson, engraver: engraver);
         }
 
-        var upright = new PicturedLesson(lesson, TextWidth(options.Paper, isLandscape: false) / LeastLargePrintScale, engraver: engraver);
+        var upright = new PicturedLesson(
+            lesson,
+            TextWidth(options.Paper, isLandscape: false) / LeastLargePrintScale,
+            engraver: engraver
+        );
         return FitsUpright(upright, options.Paper)
             ? upright
-            : new PicturedLesson(lesson, TextWidth(options.Paper, isLandscape: true) / LargePrintScale, engraver: engraver);
+            : new PicturedLesson(
+                lesson,
+                TextWidth(options.Paper, isLandscape: true) / LargePrintScale,
+                engraver: engraver
+            );
     }
 
     // The whole edition lies on its side when one picture would be too small on an upright sheet; a point more is no matter.

@@ -61,6 +61,5 @@ internal sealed class PicturedExercise
             : null;
 
     /// <summary>The general words of caution, to be said once on a page; null when nothing is wide.</summary>
-    public string? General =>
-        Caution is null ? null : $"{Cautions.General(_exercise.Player.Hand)} {Cautions.Settings}";
+    public string? General => Caution is null ? null : $"{Cautions.General(_exercise.Player.Hand)} {Cautions.Settings}";
 }

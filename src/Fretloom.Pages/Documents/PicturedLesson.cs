@@ -25,7 +25,12 @@ internal sealed class PicturedLesson
     /// <param name="width">The width of the text, in points.</param>
     /// <param name="areAlone">Whether the pictures are to be shown one by one: else a sign is explained where it first occurs.</param>
     /// <param name="engraver">Engraves the exercises; null writes them as plain-text tablature.</param>
-    public PicturedLesson(Lesson lesson, double width = PicturePlan.PageWidth, bool areAlone = false, Engraver? engraver = null)
+    public PicturedLesson(
+        Lesson lesson,
+        double width = PicturePlan.PageWidth,
+        bool areAlone = false,
+        Engraver? engraver = null
+    )
         : this(lesson.Front, RunningLines.Of(lesson), lesson.Blocks, width, areAlone, engraver) { }
 
     /// <summary>Draws every picture of a page about a lesson.</summary>

@@ -60,7 +60,10 @@ internal sealed class ExerciseHtml(HtmlText html, PicturedLesson pictured, Pictu
         html.Open("div", ("class", "staves")).Line();
         if (pictures.Systems.Count == 0)
         {
-            html.Open("pre", ("tabindex", "0"), ("class", "tablature")).Element("code", pictures.Tablature).Close().Line();
+            html.Open("pre", ("tabindex", "0"), ("class", "tablature"))
+                .Element("code", pictures.Tablature)
+                .Close()
+                .Line();
             html.Open("div", ("class", "bars"), ("aria-hidden", "true"));
             for (var bar = 1; bar <= block.Played.Bars; bar++)
             {

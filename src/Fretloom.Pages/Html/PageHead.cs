@@ -39,5 +39,6 @@ internal static class PageHead
     }
 
     // Content Security Policy Level 3, section 8.4: the SHA-256 of the script's UTF-8, in base64.
-    private static string HashOf(string script) => Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(script)));
+    private static string HashOf(string script) =>
+        Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(script)));
 }

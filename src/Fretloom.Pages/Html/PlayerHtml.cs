@@ -94,7 +94,13 @@ internal static class PlayerHtml
     private static void Box(HtmlText html, string id, string name, string words, bool isTicked)
     {
         html.Open("span", ("class", "choice"));
-        html.Empty("input", ("id", id), ("class", name), ("type", "checkbox"), ("checked", isTicked ? "checked" : null));
+        html.Empty(
+            "input",
+            ("id", id),
+            ("class", name),
+            ("type", "checkbox"),
+            ("checked", isTicked ? "checked" : null)
+        );
         html.Element("label", words, ("for", id)).Close().Line();
     }
 

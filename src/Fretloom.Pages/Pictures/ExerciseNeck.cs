@@ -54,15 +54,24 @@ internal static class ExerciseNeck
         };
     }
 
-    private static IEnumerable<Node> Lit(NeckLayers layers, NeckContent content, List<(NeckNote One, NeckNote Other)> threads)
+    private static IEnumerable<Node> Lit(
+        NeckLayers layers,
+        NeckContent content,
+        List<(NeckNote One, NeckNote Other)> threads
+    )
     {
         var (frame, measures) = (layers.Frame, layers.Frame.Measures);
         foreach (var layer in layers.All)
         {
             if (layer is Node.Group { Name: "marks" })
             {
-                var drawn = threads.Where(pair => frame.Contains(pair.One.Spot) && frame.Contains(pair.Other.Spot)).ToList();
-                yield return new Node.Group("threads", drawn.Select(pair => Thread(pair, MarkKind.OfKey)).ToValueList<Node>());
+                var drawn = threads
+                    .Where(pair => frame.Contains(pair.One.Spot) && frame.Contains(pair.Other.Spot))
+                    .ToList();
+                yield return new Node.Group(
+                    "threads",
+                    drawn.Select(pair => Thread(pair, MarkKind.OfKey)).ToValueList<Node>()
+                );
                 foreach (var pair in drawn)
                 {
                     yield return new Node.Group(
@@ -78,7 +87,13 @@ internal static class ExerciseNeck
         foreach (var note in content.Notes.Where(note => frame.Contains(note.Spot)))
         {
             var (x, y) = frame.PointOf(note.Spot);
-            var ring = new Node.Circle(x, y, measures.CulpritRadius, Tone.None, new Stroke(Tone.Focus, 2 * measures.CulpritLine));
+            var ring = new Node.Circle(
+                x,
+                y,
+                measures.CulpritRadius,
+                Tone.None,
+                new Stroke(Tone.Focus, 2 * measures.CulpritLine)
+            );
             yield return new Node.Group($"light {Name(note.Spot)}", [ring]);
         }
 
@@ -95,7 +110,10 @@ internal static class ExerciseNeck
     /// <summary>The thirds on neighbouring strings between notes that sound together or one after the other.</summary>
     private static List<(NeckNote One, NeckNote Other)> Threads(Exercise exercise)
     {
-        var chords = exercise.Notes.GroupBy(note => note.At).Select(chord => chord.Select(note => note.Note).ToList()).ToList();
+        var chords = exercise
+            .Notes.GroupBy(note => note.At)
+            .Select(chord => chord.Select(note => note.Note).ToList())
+            .ToList();
         var pairs = chords.SelectMany(
             (chord, at) =>
                 from other in chord

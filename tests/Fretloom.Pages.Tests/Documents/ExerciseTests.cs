@@ -41,7 +41,13 @@ public sealed partial class ExerciseTests : IDisposable
 
         Assert.Equal(["pdf", "html", "svg", "musicxml", "midi"], result.Files.Select(file => file.Kind));
         Assert.Equal(
-            ["lesson-exercise-1.mid", "lesson-exercise-1.musicxml", "lesson-exercise-1.svg", "lesson.html", "lesson.pdf"],
+            [
+                "lesson-exercise-1.mid",
+                "lesson-exercise-1.musicxml",
+                "lesson-exercise-1.svg",
+                "lesson.html",
+                "lesson.pdf",
+            ],
             result.Files.Select(file => Path.GetFileName(file.Path)).Order(StringComparer.Ordinal)
         );
         Assert.Empty(result.Diagnostics);
@@ -155,10 +161,7 @@ public sealed partial class ExerciseTests : IDisposable
             .Where(name => name.StartsWith("light ", StringComparison.Ordinal));
 
         // F A C in thirds; from C to F is a fourth.
-        Assert.Equal(
-            ["light 4-3 3-2", "light 3-2 2-1", "light 4-3", "light 3-2", "light 2-1", "light 1-1"],
-            lights
-        );
+        Assert.Equal(["light 4-3 3-2", "light 3-2 2-1", "light 4-3", "light 3-2", "light 2-1", "light 1-1"], lights);
     }
 
     private static IEnumerable<string> Groups(IEnumerable<Pages.Scene.Node> nodes) =>
