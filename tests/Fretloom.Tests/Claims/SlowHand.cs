@@ -20,7 +20,7 @@ internal static class SlowHand
         return tips.Count == 0 ? 0 : tips.Max() - tips.Min();
     }
 
-    /// <summary>The cheapest fingers with one for each note, and how wide they are; null off the neck, and where there are not enough fingers.</summary>
+    /// <summary>The cheapest fingers with one for each note, and how wide they are; null off the neck.</summary>
     public static (ValueList<Finger> Fingers, Width Width)? Best(Player player, ValueList<Spot> spots)
     {
         if (!spots.All(player.Instrument.Has))
@@ -38,13 +38,9 @@ internal static class SlowHand
         var priced = ArpeggioFingering
             .Find(player, spots, 1000)
             .Fingerings.ToDictionary(one => one.Notes.Select(note => note.Finger).ToValueList());
-        var ways = SlowHolds.All(player, spots, isOneFingerANote: true).ToList();
-        if (ways.Count == 0)
-        {
-            return null;
-        }
-
-        var best = ways.OrderBy(fingers => priced[fingers].Cost)
+        var best = SlowHolds
+            .All(player, spots, isOneFingerANote: true)
+            .OrderBy(fingers => priced[fingers].Cost)
             .ThenBy(fingers => string.Concat(fingers.Select(finger => (int)finger)), StringComparer.Ordinal)
             .First();
         return (best, priced[best].Width);
