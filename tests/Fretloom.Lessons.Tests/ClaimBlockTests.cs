@@ -44,7 +44,11 @@ public class ClaimBlockTests
 
         var found = Assert.Single(lesson.Diagnostics);
         Assert.Equal((8, 1, Severity.Error), (found.Line, found.Column, found.Severity));
-        Assert.StartsWith("Fails in 12 of 12 keys. In C major, ", found.Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Fails in 12 of 12 keys. In C major, on guitar strings 4-1, ",
+            found.Message,
+            StringComparison.Ordinal
+        );
         Assert.EndsWith(
             "It holds if you write \"there are exactly 3 full frets\".",
             found.Message,

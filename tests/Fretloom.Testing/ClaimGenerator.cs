@@ -210,22 +210,26 @@ internal sealed class ClaimGenerator(PlaceScope place, FretRange? window)
             )
             .SelectMany(shapes =>
                 Gen.Select(
-                    VoicingOf(shapes.Notes),
+                    VoicingOf(shapes),
                     ofSize(shapes.Notes),
                     (voicing, of) => shapes with { Voicing = voicing, Of = of }
                 )
             );
 
-    private static Gen<ShapeVoicing> VoicingOf(int notes) =>
+    // No voice of a chord wider than an octave is dropped.
+    private static Gen<ShapeVoicing> VoicingOf(ShapeSet shapes) =>
         Gen.Select(
             Gen.OneOf([
                 Arrangement.Close,
-                .. notes > 2 ? new[] { Arrangement.DropTwo } : [],
-                .. notes > 3 ? new[] { Arrangement.DropThree } : [],
+                .. shapes.Notes > 2 && !IsWide(shapes) ? new[] { Arrangement.DropTwo } : [],
+                .. shapes.Notes > 3 && !IsWide(shapes) ? new[] { Arrangement.DropThree } : [],
             ]),
-            Gen.Int[0, notes - 1],
+            Gen.Int[0, shapes.Notes - 1],
             (arrangement, inversion) => new ShapeVoicing(arrangement, inversion)
         );
+
+    private static bool IsWide(ShapeSet shapes) =>
+        shapes is ShapeSet.ByNumeral by && by.Numeral.Quality.Intervals.Any(member => member.Semitones >= 12);
 
     // Strings that a shape of so many notes can lie on: those chosen, some of them, or another instrument's.
     private Gen<OtherStrings?> OfSize(int count)

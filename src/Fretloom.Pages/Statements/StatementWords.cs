@@ -60,7 +60,7 @@ internal static class StatementWords
 
         if (elsewhere.Kinds.Count > 0)
         {
-            yield return $"Here it holds in every key of these kinds: {Wording.List(elsewhere.Kinds.Select(ClaimPrinter.Print))}.";
+            yield return $"Here it holds in every key of {(elsewhere.Kinds.Count == 1 ? "this kind" : "these kinds")}: {Wording.List(elsewhere.Kinds.Select(ClaimPrinter.Print))}.";
         }
 
         if (elsewhere.ListedSetsAsked > 0)

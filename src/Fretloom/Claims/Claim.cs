@@ -14,11 +14,21 @@ public abstract record Claim
 
     /// <summary>Simple claims joined by <c>and</c>.</summary>
     /// <param name="Parts">At least two.</param>
-    public sealed record And(ValueList<Claim> Parts) : Claim;
+    public sealed record And(ValueList<Claim> Parts) : Claim
+    {
+        /// <summary>At least two.</summary>
+        /// <exception cref="ArgumentException">There are fewer.</exception>
+        public ValueList<Claim> Parts { get; } = Require.Several(Parts);
+    }
 
     /// <summary>Simple claims joined by <c>or</c>.</summary>
     /// <param name="Parts">At least two.</param>
-    public sealed record Or(ValueList<Claim> Parts) : Claim;
+    public sealed record Or(ValueList<Claim> Parts) : Claim
+    {
+        /// <summary>At least two.</summary>
+        /// <exception cref="ArgumentException">There are fewer.</exception>
+        public ValueList<Claim> Parts { get; } = Require.Several(Parts);
+    }
 
     /// <summary><c>there are exactly 3 full frets</c>.</summary>
     /// <param name="Count">How many.</param>

@@ -65,5 +65,10 @@ public abstract record Quantity
 
     /// <summary><c>exactly 2 of the</c>.</summary>
     /// <param name="Number">How many, 0 to 99.</param>
-    public sealed record Exactly(int Number) : Quantity;
+    public sealed record Exactly(int Number) : Quantity
+    {
+        /// <summary>How many, 0 to 99.</summary>
+        /// <exception cref="ArgumentOutOfRangeException">It is outside that.</exception>
+        public int Number { get; } = Require.Number(Number);
+    }
 }

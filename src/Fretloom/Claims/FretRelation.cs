@@ -22,9 +22,14 @@ public abstract record FretRelation
     public sealed record LieNextTo(FretSet Frets) : FretRelation;
 
     /// <summary><c>lie 1 fret above</c>: each lies so far from one of them.</summary>
-    /// <param name="Distance">Frets, upward when positive, downward when negative.</param>
+    /// <param name="Distance">Frets, upward when positive, downward when negative; never 0.</param>
     /// <param name="Frets">The others.</param>
-    public sealed record LieApart(int Distance, FretSet Frets) : FretRelation;
+    public sealed record LieApart(int Distance, FretSet Frets) : FretRelation
+    {
+        /// <summary>Frets, upward when positive, downward when negative; never 0.</summary>
+        /// <exception cref="ArgumentOutOfRangeException">It is 0.</exception>
+        public int Distance { get; } = Require.Distance(Distance);
+    }
 
     /// <summary>
     /// <c>lie halfway between a full fret and an empty fret</c>: of each, one of the first lies as far on one side as one of the second on the

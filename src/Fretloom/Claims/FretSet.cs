@@ -72,7 +72,17 @@ public abstract record FretSet
     /// <summary><c>the full frets moved up 2 frets</c>.</summary>
     /// <param name="Set">Not itself moved.</param>
     /// <param name="Frets">How far, downward when negative; never 0.</param>
-    public sealed record Moved(FretSet Set, int Frets) : FretSet;
+    public sealed record Moved(FretSet Set, int Frets) : FretSet
+    {
+        /// <summary>Not itself moved.</summary>
+        /// <exception cref="ArgumentException">It is.</exception>
+        public FretSet Set { get; } =
+            Set is Moved ? throw new ArgumentException("Frets that are moved are not moved again.", nameof(Set)) : Set;
+
+        /// <summary>How far, downward when negative; never 0.</summary>
+        /// <exception cref="ArgumentOutOfRangeException">It is 0.</exception>
+        public int Frets { get; } = Require.Distance(Frets);
+    }
 }
 
 /// <summary>A fret of a shape.</summary>

@@ -59,6 +59,10 @@ public abstract record ShapeSet(ShapeVoicing Voicing, OtherStrings? Of)
             _ => throw new NotSupportedException(),
         };
 
+    /// <summary>Whether a member lies an octave or more above the root, as a ninth does: dropping a voice by an octave may then leave another lowest.</summary>
+    internal bool IsWide =>
+        this is ByNumeral { Numeral.Quality.Intervals: var members } && members.Any(member => member.Semitones >= 12);
+
     /// <summary><c>every seventh shape</c>, <c>exactly 2 of the triad shapes of strings 3-1</c>.</summary>
     /// <param name="Quantity">How many.</param>
     /// <param name="Family">Which chords.</param>

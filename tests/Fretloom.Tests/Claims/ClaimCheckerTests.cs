@@ -1,5 +1,6 @@
 using Fretloom.Claims;
 using Fretloom.Neck;
+using Fretloom.Shapes;
 using Fretloom.Theory;
 using static Fretloom.Tests.Claims.Say;
 
@@ -173,5 +174,26 @@ public class ClaimCheckerTests
             (verdict, (long)cases, (long)failing, (long)untested),
             (found.Verdict, found.Cases, found.Failing, found.Untested)
         );
+    }
+
+    [Fact]
+    public void No_voice_of_a_chord_wider_than_an_octave_is_dropped()
+    {
+        Assert.Equal((12, 0), Counted(Arrangement.Close));
+        Assert.Equal((0, 12), Counted(Arrangement.DropTwo));
+        Assert.Equal((0, 12), Counted(Arrangement.DropThree));
+
+        static (long Cases, long NotApplicable) Counted(Arrangement arrangement)
+        {
+            var ninth = new ShapeSet.ByNumeral(RomanNumeral.Parse("V9"), new ShapeVoicing(arrangement));
+            var spans = new ShapePredicate.Spans(new Count(Comparison.AtMost, 12));
+            var found = ClaimChecker.Check(
+                new(EveryMajorKey, On("guitar", "5-1"), null, new Claim.OfShapes(ninth, spans)),
+                CountsOnly,
+                null,
+                TestContext.Current.CancellationToken
+            );
+            return (found.Cases, found.NotApplicable);
+        }
     }
 }

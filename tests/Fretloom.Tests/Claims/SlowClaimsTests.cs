@@ -81,12 +81,11 @@ public class SlowClaimsTests
 
     /// <summary>Hands are left out: fingering every shape in hundreds of cases takes long.</summary>
     private static bool IsJudgedSlowly(ClaimSentence sentence) =>
-        HasChordsInAnOctave(sentence)
-        && !SlowFit
+        !SlowFit
             .Within(sentence.Claim)
             .Any(part => part is ShapePredicate.Stretches or ShapePredicate.CanBePlayed or ShapePredicate.IsFingeredAs);
 
-    /// <summary>Dropping a voice of a chord wider than an octave may leave another one lowest.</summary>
+    /// <summary>On chords wider than an octave, mostly of five notes, the definitions and the program do not agree under a hand; why is not known yet.</summary>
     private static bool HasChordsInAnOctave(ClaimSentence sentence) =>
         SlowFit
             .Within(sentence.Claim)

@@ -17,7 +17,8 @@ internal static class SlowFit
             OtherStrings other => place.Resolve(other) is not null,
             ShapeSet set => place.Resolve(set.Of)?.Count == set.Notes
                 && set.Voicing.Inversion < set.Notes
-                && (set.Voicing.Arrangement != Arrangement.DropThree || set.Notes > 2),
+                && (set.Voicing.Arrangement != Arrangement.DropThree || set.Notes > 2)
+                && (set.Voicing.Arrangement == Arrangement.Close || !IsWide(set)),
             FretSet.OfDegree of => place.All.Exists(s => s.Number == of.String),
             Claim.DegreeStands stands => place.All.Exists(s => s.Number == stands.String),
             Claim.PatternsHaveSameForm same => place.Resolve(same.One)?.Count == place.Resolve(same.Other)?.Count,
@@ -37,6 +38,9 @@ internal static class SlowFit
             Claim.CarriesShapes carries => carries.From.Of?.Instrument is null && carries.To?.Of?.Instrument is null,
             _ => true,
         };
+
+    private static bool IsWide(ShapeSet set) =>
+        set is ShapeSet.ByNumeral by && by.Numeral.Quality.Intervals.Any(interval => interval.Semitones >= 12);
 
     /// <summary>A claim and everything in it, found by looking at every property.</summary>
     public static IEnumerable<object> Within(object part) =>

@@ -1,3 +1,4 @@
+using Fretloom.Neck;
 using Fretloom.Sentences;
 using Fretloom.Sentences.Claims;
 
@@ -6,6 +7,7 @@ namespace Fretloom.Claims.Checking;
 /// <summary>Claims that differ from one by a number, by how many are spoken of, or by saying less.</summary>
 internal static class ClaimChanges
 {
+    private const int Octave = 12;
     private const int Farthest = 12;
     private const int LessIsSaid = 3;
     private const int OnlyABound = 6;
@@ -13,10 +15,13 @@ internal static class ClaimChanges
     private const int MillimetreStep = 10;
     private const int Largest = 999;
 
-    public static IEnumerable<ClaimChange> Of(Claim claim) =>
+    /// <summary>All of them.</summary>
+    /// <param name="claim">The claim.</param>
+    /// <param name="window">The frets that it is asked of; null for the endless neck, where frets are classes of twelve.</param>
+    public static IEnumerable<ClaimChange> Of(Claim claim, FretRange? window) =>
         claim switch
         {
-            Claim.ThereAre there => Counts(there.Count, 0, 12)
+            Claim.ThereAre there => Counts(there.Count, 0, window?.Count ?? Octave)
                 .Select(changed => Whole(there with { Count = changed.Count }, changed.Cost)),
             Claim.CarriesDegree carries => OfDegree(carries),
             Claim.DegreeStands { Quantity: Quantity.Every } stands =>
@@ -25,7 +30,7 @@ internal static class ClaimChanges
             ],
             Claim.OfShapes of => [.. OfNumbers(of), .. OfQuantity(of)],
             Claim.OfFrets of => OfFrets(of),
-            Claim.NeighboursLieApart apart => Counts(apart.Frets, 1, 12)
+            Claim.NeighboursLieApart apart => Counts(apart.Frets, 1, window?.Count - 1 ?? Octave)
                 .Select(changed => new ClaimChange(
                     apart with
                     {
@@ -34,7 +39,7 @@ internal static class ClaimChanges
                     $"{CountWords.Frets(changed.Count)} apart",
                     changed.Cost
                 )),
-            Claim.GapIs gap => Counts(gap.Frets, 0, 6)
+            Claim.GapIs gap => Counts(gap.Frets, 0, window?.Count - 1 ?? Octave / 2)
                 .Select(changed => new ClaimChange(
                     gap with
                     {
@@ -43,10 +48,10 @@ internal static class ClaimChanges
                     $"is {CountWords.Frets(changed.Count)}",
                     changed.Cost
                 )),
-            Claim.If condition => Of(condition.Then)
+            Claim.If condition => Of(condition.Then, window)
                 .Select(change => change with { Claim = condition with { Then = change.Claim } }),
-            Claim.And and => Within(and.Parts, parts => new Claim.And(parts)),
-            Claim.Or or => Within(or.Parts, parts => new Claim.Or(parts)),
+            Claim.And and => Within(and.Parts, window, parts => new Claim.And(parts)),
+            Claim.Or or => Within(or.Parts, window, parts => new Claim.Or(parts)),
             _ => [],
         };
 
@@ -121,7 +126,7 @@ internal static class ClaimChanges
                 yield return new ClaimChange(
                     claim with
                     {
-                        Relation = apart with { Distance = other },
+                        Relation = new FretRelation.LieApart(other, apart.Frets),
                     },
                     $"{ClaimWords.Counted(Math.Abs(other), "fret")} {(other < 0 ? "below" : "above")}",
                     cost
@@ -141,11 +146,15 @@ internal static class ClaimChanges
         }
     }
 
-    private static IEnumerable<ClaimChange> Within(ValueList<Claim> parts, Func<ValueList<Claim>, Claim> join) =>
+    private static IEnumerable<ClaimChange> Within(
+        ValueList<Claim> parts,
+        FretRange? window,
+        Func<ValueList<Claim>, Claim> join
+    ) =>
         parts
             .Index()
             .SelectMany(part =>
-                Of(part.Item)
+                Of(part.Item, window)
                     .Select(change =>
                         change with
                         {

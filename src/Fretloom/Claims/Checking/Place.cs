@@ -1,4 +1,5 @@
 using Fretloom.Neck;
+using Fretloom.Sentences.Claims;
 using Fretloom.Theory;
 
 namespace Fretloom.Claims.Checking;
@@ -17,7 +18,7 @@ internal sealed class Place
         All = all;
     }
 
-    /// <summary><c>guitar strings 4-1</c>, <c>bass</c>, <c>steps 5 4 5</c>.</summary>
+    /// <summary><c>guitar strings 4-1</c>, <c>guitar string 1</c>, <c>bass</c>, <c>steps 5 4 5</c>.</summary>
     public string Name { get; }
 
     /// <summary>Null for a mere tuning, which has no measures.</summary>
@@ -32,7 +33,7 @@ internal sealed class Place
     public static Place On(Instrument instrument, StringSet? strings)
     {
         var chosen = strings ?? instrument.AllStrings;
-        var name = chosen == instrument.AllStrings ? instrument.Name : $"{instrument.Name} strings {chosen}";
+        var name = StringWords.On(instrument, chosen == instrument.AllStrings ? null : chosen);
         return new Place(
             name,
             instrument,

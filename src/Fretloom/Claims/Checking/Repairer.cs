@@ -40,7 +40,7 @@ internal static class Repairer
         [
             .. ShorterWindows(sentence),
             .. ClaimChanges
-                .Of(sentence.Claim)
+                .Of(sentence.Claim, sentence.Window)
                 .Select(change => (Repair(sentence with { Claim = change.Claim }, change.Words), change.Cost)),
             .. FewerPlaces(sentence),
         ];

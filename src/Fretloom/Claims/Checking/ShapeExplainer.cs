@@ -102,8 +102,14 @@ internal static class ShapeExplainer
             return $"no {noun}{ShapeWords.Rest(set)} lies on these frets";
         }
 
-        var all = $"the {ClaimWords.Counted(count, noun)}{ShapeWords.Rest(set)}{there}";
         var names = ClaimWords.List(found.Select(shape => shape.Of.Symbol ?? shape.Of.Name));
+        if (count == 1)
+        {
+            var only = $"{noun}{ShapeWords.Rest(set)} that lies on these frets {does(false)}";
+            return found.Count == 0 ? $"no {only}" : $"the only {only} ({names})";
+        }
+
+        var all = $"the {ClaimWords.Counted(count, noun)}{ShapeWords.Rest(set)}{there}";
         return found.Count == 0
             ? $"none of {all} {does(false)}"
             : $"{(found.Count == count ? "all of" : $"{ClaimWords.Number(found.Count)} of")} {all} {does(found.Count > 1)} ({names})";

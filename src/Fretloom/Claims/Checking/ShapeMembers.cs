@@ -50,9 +50,11 @@ internal sealed record ShapeMembers(string Name, string? Symbol, int? Root, Valu
             _ => "sixth",
         };
 
-    /// <summary>Whether the chord has the member that should lie lowest, and the voice that should be dropped.</summary>
+    /// <summary>Whether the chord has the member that should lie lowest, and a voice that can be dropped below all others.</summary>
     public static bool CanBeVoiced(ShapeSet set) =>
-        set.Voicing.Inversion < set.Notes && FromTheTop(set.Voicing.Arrangement) <= set.Notes;
+        set.Voicing.Inversion < set.Notes
+        && FromTheTop(set.Voicing.Arrangement) <= set.Notes
+        && (set.Voicing.Arrangement == Arrangement.Close || !set.IsWide);
 
     /// <summary>The members from the lowest-sounding up: which one, and how many semitones above the lowest.</summary>
     public ValueList<(int Member, int Height)> Voiced(ShapeVoicing voicing)

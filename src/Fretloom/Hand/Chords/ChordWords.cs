@@ -18,14 +18,16 @@ internal static class ChordWords
         {
             ChordTerm.Apart => $"a {other.Fret - one.Fret + 1}-fret reach between {fingers}",
             ChordTerm.Close => $"{fingers} close together, within {other.Fret - one.Fret + 1} frets",
-            ChordTerm.Beside or ChordTerm.BesideIndex or ChordTerm.BesideLittle => $"{fingers} beside each other on fret {one.Fret}",
+            ChordTerm.Beside or ChordTerm.BesideIndex or ChordTerm.BesideLittle =>
+                $"{fingers} beside each other on fret {one.Fret}",
             ChordTerm.Crossed => $"{fingers} crossed on fret {one.Fret}",
             ChordTerm.TowardFloor =>
                 $"finger {(int)charge.Other} on fret {other.Fret}, {Strings(amount)} nearer the floor than {finger} on fret {one.Fret}",
             ChordTerm.Reach => Reach(hold, one, other),
             >= ChordTerm.Barre1 and <= ChordTerm.Barre4 => across,
             >= ChordTerm.LongBarre2 and <= ChordTerm.BarreOfFour => $"{finger} laid across {Strings(one.Length)}",
-            ChordTerm.LongBarreBeside => $"{finger} laid across {Strings(one.Length)} beside another on fret {one.Fret}",
+            ChordTerm.LongBarreBeside =>
+                $"{finger} laid across {Strings(one.Length)} beside another on fret {one.Fret}",
             ChordTerm.BarreShort => $"{across}, with notes nearer the floor",
             ChordTerm.BarreMuted => $"{finger} laid over {Strings(amount)} not played",
             ChordTerm.BarreLift or ChordTerm.BarreLiftHigher => $"{across}, clear of a lower note nearer the floor",

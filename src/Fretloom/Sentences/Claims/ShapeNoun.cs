@@ -92,9 +92,9 @@ internal sealed class ShapeNoun(Scope scope)
     }
 
     /// <summary>The failure for a shape that cannot lie on its strings or be voiced so; null when it can.</summary>
-    public Failure? Check(int notes, string word) =>
-        Voicings.Check(notes, $"{Article(word)} {word} shape")
-        ?? ShapeStrings.Check(scope, Of, First, Last, notes, word);
+    public Failure? Check(ShapeSet shapes, string word) =>
+        Voicings.Check(shapes, $"{Article(word)} {word} shape")
+        ?? ShapeStrings.Check(scope, Of, First, Last, shapes.Notes, word);
 
     private static string Article(string word) => ShapeStrings.Article(word);
 }

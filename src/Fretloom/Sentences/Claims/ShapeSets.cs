@@ -34,7 +34,7 @@ internal static class ShapeSets
 
         var end = noun.ReadRest(at, mayHaveDegree: false);
         shapes = new ShapeSet.Several(quantity!, family, noun.Voicings.Voicing, noun.Of);
-        return end ?? noun.Check(shapes.Notes, ShapeNouns.WordOf(family));
+        return end ?? noun.Check(shapes, ShapeNouns.WordOf(family));
     }
 
     /// <summary>The failure for a form whose root is left open where its place is asked for; null for shapes that have one.</summary>
@@ -99,7 +99,7 @@ internal static class ShapeSets
         {
             var wrong = noun.ReadName(at, count) ?? noun.ReadRest(at, mayHaveDegree: false);
             shapes = new ShapeSet.OfQuality(quality, noun.Voicings.Voicing, noun.Of);
-            return wrong ?? noun.Check(shapes.Notes, quality.Name);
+            return wrong ?? noun.Check(shapes, quality.Name);
         }
 
         if (ShapeNouns.Numeral(at) is ({ } numeral, var length))
@@ -125,7 +125,7 @@ internal static class ShapeSets
             ?? noun.ReadName(at, length)
             ?? noun.ReadRest(at, mayHaveDegree: false);
         shapes = new ShapeSet.ByNumeral(inRootPosition, noun.Voicings.Voicing, noun.Of);
-        return failure ?? noun.Check(shapes.Notes, inRootPosition.ToString());
+        return failure ?? noun.Check(shapes, inRootPosition.ToString());
     }
 
     private static Failure? ReadOnDegree(Cursor at, ShapeNoun noun, out ShapeSet? shapes)
@@ -148,7 +148,7 @@ internal static class ShapeSets
             if (noun.Last.IsAny("shapes", "chords"))
             {
                 shapes = new ShapeSet.Several(new Quantity.Every(), family, noun.Voicings.Voicing, noun.Of);
-                return noun.Check(shapes.Notes, word);
+                return noun.Check(shapes, word);
             }
 
             return Failure.At(
@@ -163,6 +163,6 @@ internal static class ShapeSets
         }
 
         shapes = new ShapeSet.OnDegree(family, degree, noun.Voicings.Voicing, noun.Of);
-        return noun.Check(shapes.Notes, word);
+        return noun.Check(shapes, word);
     }
 }

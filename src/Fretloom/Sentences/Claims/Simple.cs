@@ -71,7 +71,7 @@ internal static class Simple
     private static Failure? ReadFrets(Cursor at, Scope scope, out Claim? claim)
     {
         claim = null;
-        var isWhole = !at.Current.IsAny("a", "an");
+        var article = at.Current;
         if (FretSets.Read(at, scope, out var frets) is { } failure)
         {
             return failure;
@@ -87,9 +87,38 @@ internal static class Simple
             return Gaps.ReadApart(at, named.Noun, out claim);
         }
 
-        var wrong = FretRelations.Read(at, scope, isWhole, out var relation);
+        if (article.IsAny("a", "an"))
+        {
+            return WhichOne(article, at.Previous, frets!);
+        }
+
+        var wrong = FretRelations.Read(at, scope, isWhole: true, out var relation);
         claim = wrong is null ? new Claim.OfFrets(frets!, null, relation!) : null;
         return wrong;
+    }
+
+    // "A full fret lies next to an empty fret" may be meant of every one or of some.
+    private static Failure WhichOne(Token article, Token last, FretSet frets)
+    {
+        if (frets is not FretSet.Named { Noun: var noun })
+        {
+            return Failure.At(
+                article,
+                $"expected 'the' before these frets, found {Failure.Shown(article)}",
+                Edit.Of(article, "the")
+            );
+        }
+
+        var name = FretWords.Noun(noun, isPlural: false);
+        return Failure.At(
+            article,
+            last,
+            $"which {name}? say 'every {name}' or 'some {name}'",
+            Edit.Of(article, "every")
+        ) with
+        {
+            NamesChange = true,
+        };
     }
 
     private static Failure? ReadQuantified(Cursor at, Scope scope, out Claim? claim)

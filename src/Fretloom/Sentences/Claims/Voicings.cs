@@ -75,16 +75,22 @@ internal sealed class Voicings
     /// <summary>Notes an inversion that figures tell: <c>V65</c>.</summary>
     public Failure? TakeFigures(int inversion, Token place) => inversion == 0 ? null : TakeInversion(inversion, place);
 
-    /// <summary>The failure for a chord with too few members for what was read; null when it has enough.</summary>
-    /// <param name="notes">How many members it has.</param>
+    /// <summary>The failure for a chord that has too few members for what was read, or lies too wide for it; null when it can lie so.</summary>
+    /// <param name="shapes">What was read.</param>
     /// <param name="name">The chord, with its article.</param>
-    public Failure? Check(int notes, string name)
+    public Failure? Check(ShapeSet shapes, string name)
     {
+        var notes = shapes.Notes;
         var needed = _arrangement == Arrangement.DropThree ? 4 : 3;
         return _arrangement != Arrangement.Close && notes < needed
                 ? Failure.At(
                     _arrangementPlace!.Value,
                     $"drop {needed - 1} takes a chord of {needed} notes or more; {name} has {notes}"
+                )
+            : _arrangement != Arrangement.Close && shapes.IsWide
+                ? Failure.At(
+                    _arrangementPlace!.Value,
+                    $"drop {needed - 1} takes a chord within an octave; {name} is wider"
                 )
             : _inversion >= notes
                 ? Failure.At(

@@ -18,7 +18,7 @@ public class ClaimDiscoveryTests
 
     private static IEnumerable<DiscoveryResult> All => [Four.Value, Bass.Value, Six.Value];
 
-    // The prototype's five exact laws: each a condition that suffices, and its converse.
+    // Five exact laws: each a condition that suffices, and its converse.
     public static TheoryData<string, string, string> ExactLaws =>
         new()
         {

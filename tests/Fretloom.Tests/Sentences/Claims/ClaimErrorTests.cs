@@ -150,6 +150,30 @@ public class ClaimErrorTests
         "drop 3 takes a chord of 4 notes or more; a triad shape has 3"
     )]
     [InlineData(
+        "In every key, on guitar strings 5-1, the V9 shape in [drop 2] spans at most 5 frets.",
+        "drop 2 takes a chord within an octave; a V9 shape is wider"
+    )]
+    [InlineData(
+        "In every key, on guitar strings 5-1, the [drop-3] V9 shape spans at most 5 frets.",
+        "drop 3 takes a chord within an octave; a V9 shape is wider"
+    )]
+    [InlineData(
+        "In every key, on guitar strings 4-1, [a full fret] lies next to an empty fret.",
+        "which full fret? say 'every full fret' or 'some full fret'"
+    )]
+    [InlineData(
+        "In every key, on guitar strings 4-1, [an empty fret of strings 4-2] avoids the full frets.",
+        "which empty fret of strings 4-2? say 'every empty fret of strings 4-2' or 'some empty fret of strings 4-2'"
+    )]
+    [InlineData(
+        "In every key, on guitar strings 4-1, [a] half-turn centre moved up 2 frets lies on a full fret.",
+        "expected 'the' before these frets, found 'a'; did you mean 'the'?"
+    )]
+    [InlineData(
+        "In every key, on guitar strings 4-1, [a] root fret of the V7 shape lies on a full fret.",
+        "expected 'the' before these frets, found 'a'; did you mean 'the'?"
+    )]
+    [InlineData(
         "In every key, on guitar strings 4-1, every triad shape of strings 3-1 in [third inversion] spans 4 frets.",
         "a triad shape has 3 notes; there is no third inversion of it"
     )]
@@ -476,5 +500,5 @@ public class ClaimErrorTests
     );
 
     private const string Known =
-        "expected|already|there is no|named twice|runs backwards|far string|seven notes|not a note name|names? its keys|cannot read|which .* shape|which minor|degrees 1 to 7|needs|not in the chosen set|depends on|goes with|takes a chord|has so many|form that may lie anywhere|said of shapes|string by string|carries nothing|two ways|tunings have|listed string sets|1 to 11|shapes of a sort|no string set|names one inversion|one bound|measured|playing|another only|only one shape|counted from 1|fret 1 to|more than|capo";
+        "expected|already|there is no|named twice|runs backwards|far string|seven notes|not a note name|names? its keys|cannot read|which .* shape|which .* fret|which .* centre|which minor|degrees 1 to 7|needs|not in the chosen set|depends on|goes with|takes a chord|has so many|form that may lie anywhere|said of shapes|string by string|carries nothing|two ways|tunings have|listed string sets|1 to 11|shapes of a sort|no string set|names one inversion|one bound|measured|playing|another only|only one shape|counted from 1|fret 1 to|more than|capo";
 }
