@@ -45,7 +45,8 @@ internal static class EngravedFiles
     {
         using var typst = new TypstCompiler();
         using var engraver = new Engraver(new EngravingCache(EngravingCache.UsersFolder));
-        var lesson = Lesson.Parse($"---\ntitle: \"{exercise.Name}\"\n---\n\n```play\n{exercise.Sentence}\n```\n");
+        var front = $"title: \"{exercise.Name}\"\nkey: {exercise.Key}\n";
+        var lesson = Lesson.Parse($"---\n{front}---\n\n```play\n{exercise.Sentence}\n```\n");
         return PdfDocument.Of(lesson, new PrintOptions(), typst, engraver);
     }
 }

@@ -123,11 +123,16 @@ internal static class SubjectPhrase
         }
 
         return at.AcceptAny("spot", "spots") ? SpotList.Read(at)
-            : at.Accept("open", "strings") ? (new Subject.TheOpenStrings(), null)
+            : at.Accept("open") ? ReadOpenStrings(at)
             : at.Accept("notes") ? ReadNotes(at)
             : at.AcceptAny("chord", "chords") ? ReadNamedChords(at)
             : ReadScaleOrChords(at, hasArticle);
     }
+
+    private static (Subject?, Failure?) ReadOpenStrings(Cursor at) =>
+        at.Accept("strings")
+            ? (new Subject.TheOpenStrings(), null)
+            : (null, Failure.Expected("'strings' after 'open'", at.Current, "strings"));
 
     private static bool OfTheKey(Cursor at) => at.Accept("of", "the", "key") || at.Accept("of", "the", "scale");
 
