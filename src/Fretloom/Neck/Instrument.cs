@@ -64,6 +64,10 @@ public sealed record Instrument
     /// <summary>The highest fret that can be played, counted from the capo.</summary>
     public int LastFret => Frets - Capo;
 
+    /// <summary>The highest fret that each of some strings has, counted from its own nut: a short string ends sooner.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A string is not there.</exception>
+    public int LastFretOf(StringSet strings) => LastFret - strings.Numbers.Max(number => String(number).StartsAtFret);
+
     /// <summary>Open pitches, string 1 first.</summary>
     public ValueList<Pitch> OpenPitches => Strings.Select(course => course.Open).ToValueList();
 

@@ -97,7 +97,7 @@ public class ClaimVerdictTests
     public void Frets_that_a_neck_has_not_got_are_not_asked_about()
     {
         const string claim = "there is at least 1 full fret.";
-        var asked = ListedStringSets.All.Count(place => place.Instrument!.LastFret >= 22);
+        var asked = ListedStringSets.All.Count(place => place.Strings.LastFret >= 22);
         Assert.InRange(asked, 1, 19);
         var found = Check($"In every major key, on every listed string set, on frets 0 to 22, {claim}");
         Assert.Equal((12 * asked, 12 * (20 - asked)), (found.Cases, found.NotApplicable));

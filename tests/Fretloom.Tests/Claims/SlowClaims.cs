@@ -332,7 +332,7 @@ internal sealed class SlowClaims(SlowPlace place, Key key, FretRange? window)
                 MeetsMm(SlowHand.StretchMm(InstrumentOf(claim.Shapes), spots), stretches.Millimetres)
             ),
             ShapePredicate.CanBePlayed played => AtPlaces(spots =>
-                SlowHand.Best(new Player(InstrumentOf(claim.Shapes), played.Hand), spots)
+                SlowHand.BestHold(new Player(InstrumentOf(claim.Shapes), played.Hand), spots)
                     is { Width: Width.InReach or Width.Wide }
             ),
             ShapePredicate.IsFingeredAs of => Others(

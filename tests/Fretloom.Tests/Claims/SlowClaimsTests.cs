@@ -28,16 +28,14 @@ public class SlowClaimsTests
 
     [Fact]
     public void The_checker_agrees_with_the_definitions_on_shapes_under_a_hand() =>
-        ClaimGen
-            .InHand.Where(HasChordsInAnOctave)
-            .Sample(
-                sentence =>
-                {
-                    var found = Check(sentence, CountsOnly);
-                    Assert.Equal(Slow(sentence), (found.Failing, found.Untested, found.Cases));
-                },
-                iter: 60
-            );
+        ClaimGen.InHand.Sample(
+            sentence =>
+            {
+                var found = Check(sentence, CountsOnly);
+                Assert.Equal(Slow(sentence), (found.Failing, found.Untested, found.Cases));
+            },
+            iter: 1000
+        );
 
     [Fact]
     public void Programs_agree_with_the_words_on_every_generated_sentence() =>
@@ -84,13 +82,6 @@ public class SlowClaimsTests
         !SlowFit
             .Within(sentence.Claim)
             .Any(part => part is ShapePredicate.Stretches or ShapePredicate.CanBePlayed or ShapePredicate.IsFingeredAs);
-
-    /// <summary>On chords wider than an octave, mostly of five notes, the definitions and the program do not agree under a hand; why is not known yet.</summary>
-    private static bool HasChordsInAnOctave(ClaimSentence sentence) =>
-        SlowFit
-            .Within(sentence.Claim)
-            .OfType<ShapeSet.ByNumeral>()
-            .All(by => by.Numeral.Quality.Intervals.All(interval => interval.Semitones < 12));
 
     private static (long Failing, long Untested, long Cases) Slow(ClaimSentence sentence)
     {

@@ -1,5 +1,6 @@
 using System.Collections;
 using Fretloom.Claims;
+using Fretloom.Neck;
 using Fretloom.Shapes;
 
 namespace Fretloom.Tests.Claims;
@@ -8,8 +9,19 @@ namespace Fretloom.Tests.Claims;
 internal static class SlowFit
 {
     public static bool Fits(SlowPlace place, ClaimSentence sentence) =>
-        (sentence.Window is not { } window || place.Instrument is null || window.Last <= place.Instrument.LastFret)
-        && Within(sentence.Claim).All(part => PartFits(place, part));
+        Within(sentence.Claim).All(part => PartFits(place, part))
+        && (
+            sentence.Window is not { } window
+            || HasFrets(place.Instrument, place.Chosen, window.Last)
+                && Within(sentence.Claim)
+                    .OfType<OtherStrings>()
+                    .All(other => HasFrets(other.Instrument ?? place.Instrument, place.Resolve(other)!, window.Last))
+        );
+
+    /// <summary>Whether every string goes on for so many frets from its own nut; a mere tuning has no end.</summary>
+    private static bool HasFrets(Instrument? instrument, List<SlowString> strings, int last) =>
+        instrument is null
+        || strings.TrueForAll(s => instrument.Has(new Spot(s.Number, last + instrument.String(s.Number).StartsAtFret)));
 
     private static bool PartFits(SlowPlace place, object part) =>
         part switch

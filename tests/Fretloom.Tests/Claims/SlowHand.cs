@@ -20,27 +20,35 @@ internal static class SlowHand
         return tips.Count == 0 ? 0 : tips.Max() - tips.Min();
     }
 
-    /// <summary>The cheapest fingers with one for each note, and how wide they are; null off the neck.</summary>
-    public static (ValueList<Finger> Fingers, Width Width)? Best(Player player, ValueList<Spot> spots)
+    /// <summary>The cheapest fingers, and how wide they are, held with one for each note or, where no hand holds the shape, played as a line; null off the neck.</summary>
+    public static (ValueList<Finger> Fingers, Width Width)? Best(Player player, ValueList<Spot> spots) =>
+        !spots.All(player.Instrument.Has) ? null
+        : BestHold(player, spots) is { } held ? held
+        : LineFingering.FindBothWays(player, spots).Best is { } line
+            ? (spots.Select(spot => line.FingerAt(spot)!.Value).ToValueList(), line.Width)
+        : null;
+
+    /// <summary>The cheapest fingers with one for each note, and how wide they are; null off the neck, farther apart than a hand, and for more stopped notes than fingers.</summary>
+    public static (ValueList<Finger> Fingers, Width Width)? BestHold(Player player, ValueList<Spot> spots)
     {
-        if (!spots.All(player.Instrument.Has))
+        if (
+            !spots.All(player.Instrument.Has)
+            || StretchMm(player.Instrument, spots) > MostOfHand * player.Hand.LengthMm
+        )
         {
             return null;
         }
 
-        if (StretchMm(player.Instrument, spots) > MostOfHand * player.Hand.LengthMm)
+        var ways = SlowHolds.All(player, spots, isOneFingerANote: true).ToList();
+        if (ways.Count == 0)
         {
-            return LineFingering.FindBothWays(player, spots).Best is { } line
-                ? (spots.Select(spot => line.FingerAt(spot)!.Value).ToValueList(), line.Width)
-                : null;
+            return null;
         }
 
         var priced = ArpeggioFingering
             .Find(player, spots, 1000)
             .Fingerings.ToDictionary(one => one.Notes.Select(note => note.Finger).ToValueList());
-        var best = SlowHolds
-            .All(player, spots, isOneFingerANote: true)
-            .OrderBy(fingers => priced[fingers].Cost)
+        var best = ways.OrderBy(fingers => priced[fingers].Cost)
             .ThenBy(fingers => string.Concat(fingers.Select(finger => (int)finger)), StringComparer.Ordinal)
             .First();
         return (best, priced[best].Width);

@@ -5,16 +5,20 @@ namespace Fretloom.Claims.Checking;
 /// <summary>Whether a claim can be asked of a string set at all; the key never matters.</summary>
 internal static class Applicability
 {
-    /// <summary>Whether a sentence can: its claim, and the neck has all of its frets.</summary>
+    /// <summary>Whether a sentence can: its claim, and every string it speaks of has all of its frets.</summary>
     public static bool Applies(Place place, ClaimSentence sentence) =>
-        HasFrets(place, sentence.Window) && Applies(place, sentence.Claim);
+        HasFrets(place, sentence) && Applies(place, sentence.Claim);
 
     /// <summary>Whether a claim of the endless neck can.</summary>
     public static bool Applies(Place place, Claim claim) => Parts.Of(claim).All(part => Fits(place, part));
 
-    /// <summary>A mere tuning has no last fret.</summary>
-    private static bool HasFrets(Place place, FretRange? window) =>
-        window is null || place.Instrument is null || window.Value.Last <= place.Instrument.LastFret;
+    private static bool HasFrets(Place place, ClaimSentence sentence) =>
+        sentence.Window is not { } window
+        || Parts
+            .Of(sentence.Claim)
+            .OfType<OtherStrings>()
+            .Prepend(null)
+            .All(strings => !(place.Resolve(strings)?.LastFret < window.Last));
 
     private static bool Fits(Place place, object part) =>
         part switch

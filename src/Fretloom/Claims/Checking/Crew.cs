@@ -32,6 +32,7 @@ internal static class Crew
     {
         var total = NewTallies(keys);
         var done = 0;
+        var gate = new Lock();
         if (threads == 1 || worker.Pieces == 1)
         {
             for (var piece = 0; piece < worker.Pieces; piece++)
@@ -81,7 +82,15 @@ internal static class Crew
             }
         }
 
-        void Report() => progress?.Report(Interlocked.Increment(ref done) / (double)worker.Pieces);
+        // One at a time: what is reported never steps back.
+        void Report()
+        {
+            lock (gate)
+            {
+                done++;
+                progress?.Report(done / (double)worker.Pieces);
+            }
+        }
     }
 
     private static Tally[] NewTallies(int keys) => [.. Enumerable.Range(0, keys).Select(_ => new Tally())];

@@ -11,6 +11,9 @@ internal sealed record OpenStrings(StringSet Numbers, ValueList<int> Opens)
     /// <summary>Whose strings they are; null where the place says it, or where they are a mere tuning.</summary>
     public Instrument? Instrument { get; private init; }
 
+    /// <summary>The highest fret that all of them have; null for a mere tuning, whose strings have no end.</summary>
+    public int? LastFret => Instrument?.LastFretOf(Numbers);
+
     public int Count => Opens.Count;
 
     /// <summary>From each string to the next one toward the floor, in semitones.</summary>

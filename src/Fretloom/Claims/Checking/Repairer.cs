@@ -16,6 +16,7 @@ internal static class Repairer
     public static ClaimRepair? Of(Survey survey, CheckOptions options, CancellationToken cancellation)
     {
         var known = survey.FirstFailing.Take(Tally.Remembered).ToList();
+        var left = options.Budget;
         return KindsRepairer.FewerKinds(survey).FirstOrDefault(repair => Try(repair)?.Verdict == Verdict.Holds)
             ?? Changes(survey.Sentence)
                 .OrderBy(change => change.Cost)
@@ -30,10 +31,18 @@ internal static class Repairer
                     Try(repair) is { Verdict: Verdict.Holds } changed && SaysAsMuch(survey, changed)
                 );
 
-        Survey? Try(ClaimRepair repair) =>
-            ClaimCost.Of(repair.Sentence).WhyNot(options.Budget) is null
-                ? Survey.Of(repair.Sentence, options, null, cancellation)
-                : null;
+        // All that is tried has to be done within the time of one check.
+        Survey? Try(ClaimRepair repair)
+        {
+            var cost = ClaimCost.Of(repair.Sentence);
+            if (cost.WhyNot(left) is not null)
+            {
+                return null;
+            }
+
+            left -= cost.Nanoseconds;
+            return Survey.Of(repair.Sentence, options, null, cancellation);
+        }
     }
 
     private static IEnumerable<(ClaimRepair Repair, int Cost)> Changes(ClaimSentence sentence) =>

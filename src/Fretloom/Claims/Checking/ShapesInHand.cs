@@ -1,4 +1,5 @@
 using Fretloom.Hand;
+using Fretloom.Hand.Chords;
 using Fretloom.Neck;
 
 namespace Fretloom.Claims.Checking;
@@ -13,9 +14,10 @@ internal static class ShapesInHand
     public static bool Stretches(HeldSpots at, Count millimetres) =>
         AdmitsLength(millimetres, at.Instrument.StretchMm(at.Spots));
 
-    /// <summary>Whether a hand takes it with one finger a note, and not very wide.</summary>
+    /// <summary>Whether a hand holds it with one finger a note, and not very wide: never five stopped notes.</summary>
     public static bool CanBePlayed(HeldSpots at, HandSize hand) =>
-        ArpeggioFingering.Find(new Player(at.Instrument, hand), at.Spots).Best is { Width: < Width.VeryWide };
+        ChordChoice.Best(new Player(at.Instrument, hand), at.Spots, 1, isOneFingerANote: true).Best
+            is { Width: < Width.VeryWide };
 
     /// <summary>The best fingers of an adult hand at the lowest place of a shape; null when it cannot take them, or there is no place.</summary>
     public static ValueList<int>? FingersAtLowest(IEnumerable<HeldSpots> everywhere) =>

@@ -29,6 +29,7 @@ internal static class OfStrings
             return failure ?? OutsideChosen(said, scope);
         }
 
+        var first = at.Current;
         if (InstrumentPhrase.Read(at, out var instrument) is { } unknown)
         {
             return Unknown(at, scope, unknown);
@@ -37,13 +38,18 @@ internal static class OfStrings
         if (!StringNames.Begins(at, scope))
         {
             of = new OtherStrings(null, instrument);
-            return null;
+            return BeyondNeck(first, at, scope, of);
         }
 
         var wrong = StringNames.Read(at, scope, said, out var strings) ?? StringNames.Missing(said, instrument!);
         of = new OtherStrings(strings, instrument);
-        return wrong;
+        return wrong ?? BeyondNeck(first, at, scope, of);
     }
+
+    private static Failure? BeyondNeck(Token first, Cursor at, Scope scope, OtherStrings of) =>
+        scope.BeyondNeck(of.Instrument!, of.Strings ?? of.Instrument!.AllStrings) is { } beyond
+            ? Failure.At(first, at.Previous, beyond)
+            : null;
 
     // Unknown, and so null, for listed sets and tunings.
     private static Failure? OutsideChosen(List<(int Number, Token Place)> said, Scope scope)

@@ -112,11 +112,17 @@ internal sealed class Scope(ClaimDefaults defaults)
             return missing;
         }
 
-        return Window?.Last > instrument.LastFret
-            ? Failure.At(
-                _said[ScopePart.Frets],
-                $"the {instrument} has {instrument.LastFret} frets; there is no fret {Window.Value.Last}"
-            )
+        return BeyondNeck(instrument, ChosenStrings!.Value) is { } beyond
+            ? Failure.At(_said[ScopePart.Frets], beyond)
             : null;
+    }
+
+    /// <summary>Why the frets chosen are not on some strings; null where they are.</summary>
+    public string? BeyondNeck(Instrument instrument, StringSet strings)
+    {
+        var last = instrument.LastFretOf(strings);
+        return !(Window?.Last > last) ? null
+            : last == instrument.LastFret ? $"the {instrument} has {last} frets; there is no fret {Window.Value.Last}"
+            : $"the short string of the {instrument} has {last} frets from its own nut; there is no fret {Window.Value.Last}";
     }
 }

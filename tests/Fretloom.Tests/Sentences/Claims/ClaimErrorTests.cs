@@ -185,6 +185,14 @@ public class ClaimErrorTests
         "In every key, on guitar, [on frets 0 to 30], there are 3 full frets.",
         "the guitar has 22 frets; there is no fret 30"
     )]
+    [InlineData(
+        "In every key, on guitar, on frets 0 to 20, the full frets are the full frets of [the ukulele].",
+        "the ukulele has 15 frets; there is no fret 20"
+    )]
+    [InlineData(
+        "In every key, on banjo strings 5-1, [on frets 0 to 20], there are 3 full frets.",
+        "the short string of the banjo has 17 frets from its own nut; there is no fret 20"
+    )]
     [InlineData("In every [blues] key, there are 3 full frets.", "a key has seven notes and blues has 6")]
     [InlineData(
         "In every key, there is [a] full fret.",
