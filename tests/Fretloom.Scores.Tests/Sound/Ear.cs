@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Numerics;
 
 namespace Fretloom.Scores.Tests.Sound;
@@ -5,6 +6,9 @@ namespace Fretloom.Scores.Tests.Sound;
 /// <summary>Measures the pitch of a sound, knowing nothing of what it should be.</summary>
 internal static class Ear
 {
+    // The roots of unity for each length of a spectrum.
+    private static readonly ConcurrentDictionary<int, Complex[]> Turns = [];
+
     /// <summary>The pitch in hertz: the shortest time after which the sound is most like itself.</summary>
     /// <param name="sound">One channel.</param>
     /// <param name="rate">Samples in a second.</param>
@@ -67,24 +71,27 @@ internal static class Ear
             }
         }
 
-        for (var size = 2; size <= values.Length; size <<= 1)
+        var turns = Turns.GetOrAdd(values.Length, TurnsOf);
+        for (int half = 1, stride = values.Length / 2; half < values.Length; half <<= 1, stride >>= 1)
         {
-            var step = Complex.FromPolarCoordinates(1, -2 * Math.PI / size);
-            for (var begin = 0; begin < values.Length; begin += size)
+            for (var begin = 0; begin < values.Length; begin += 2 * half)
             {
-                var turn = Complex.One;
-                for (var at = begin; at < begin + size / 2; at++, turn *= step)
+                for (var at = 0; at < half; at++)
                 {
-                    var (one, other) = (values[at], values[at + size / 2] * turn);
-                    (values[at], values[at + size / 2]) = (one + other, one - other);
+                    var (one, other) = (values[begin + at], values[begin + at + half] * turns[at * stride]);
+                    (values[begin + at], values[begin + at + half]) = (one + other, one - other);
                 }
             }
         }
     }
 
+    private static Complex[] TurnsOf(int size) =>
+        [.. Enumerable.Range(0, size / 2).Select(at => Complex.FromPolarCoordinates(1, -2 * Math.PI * at / size))];
+
     private static double[] Likeness(ReadOnlySpan<double> sound)
     {
-        var size = (int)BitOperations.RoundUpToPowerOf2((uint)(2 * sound.Length));
+        // Half the sound is as far as it is moved: so much silence keeps its end off its beginning.
+        var size = (int)BitOperations.RoundUpToPowerOf2((uint)(sound.Length + sound.Length / 2 + 1));
         var values = new Complex[size];
         for (var at = 0; at < sound.Length; at++)
         {

@@ -23,7 +23,7 @@ public class PluckedStringTests
             var wanted = 440 * Math.Pow(2, (midi - 69) / 12.0);
             foreach (var rate in new[] { 44_100, 48_000 })
             {
-                var sound = Sound(wanted, rate, voice, seconds: Math.Max(0.12, 16 / wanted));
+                var sound = Sound(wanted, rate, voice, seconds: Math.Max(0.11, 16 / wanted));
                 var cents = Ear.Cents(Ear.Hz(sound, rate), wanted);
                 Assert.True(Math.Abs(cents) < 1, $"{midi} at {rate}: {cents:0.00} cents off");
             }
