@@ -110,6 +110,7 @@ public class PlayTests
     [InlineData("the spots 6:1 1:22 6:1, at 200", "no hand gets from spot 6:1 to 1:22 in time")]
     [InlineData("the seventh chords, on strings 4-1, frets 0-2", "no shape of")]
     [InlineData("the thirds", "thirds are played on two strings")]
+    [InlineData("the scale, up and down, in quarters, 20 times, at 20", "at most 15", "--out", "scale.wav")]
     [InlineData("the scale, up and down, in quarters, 99 times, at 20", "at most an hour")]
     public void What_cannot_be_played_is_told_in_a_line(string sentence, string reason, params string[] options)
     {

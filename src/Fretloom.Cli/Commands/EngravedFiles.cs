@@ -18,7 +18,7 @@ internal static class EngravedFiles
     /// <exception cref="IOException">The engraver's file is missing.</exception>
     public static byte[] Svg(Exercise exercise)
     {
-        using var engraver = new Engraver(new EngravingCache(EngravingCache.UsersFolder));
+        using var engraver = new Engraver(EngravingCache.OfUser());
         var systems = engraver.Engrave(exercise, WidthMm);
         if (systems.Warning is { } missing)
         {
@@ -44,7 +44,7 @@ internal static class EngravedFiles
     public static byte[] Pdf(Exercise exercise)
     {
         using var typst = new TypstCompiler();
-        using var engraver = new Engraver(new EngravingCache(EngravingCache.UsersFolder));
+        using var engraver = new Engraver(EngravingCache.OfUser());
         var front = $"title: \"{exercise.Name}\"\nkey: {exercise.Key}\n";
         var lesson = Lesson.Parse($"---\n{front}---\n\n```play\n{exercise.Sentence}\n```\n");
         return PdfDocument.Of(lesson, new PrintOptions(), typst, engraver);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using Fretloom.Exercises;
 using Fretloom.Pages.Documents;
@@ -18,8 +17,6 @@ internal sealed record ScoreOptions(SoundOptions Sound, MidiOptions Midi, bool H
 /// <summary>Writes an exercise to a file; the kind follows the ending of the name.</summary>
 internal static class ScoreFiles
 {
-    private const int MostMinutes = 15;
-
     private delegate byte[] Writer(
         Exercise exercise,
         ScoreOptions options,
@@ -32,7 +29,8 @@ internal static class ScoreFiles
         [".musicxml"] = (exercise, _, _, _) => Encoding.UTF8.GetBytes(MusicXmlWriter.Write(exercise)),
         [".mxl"] = (exercise, _, _, _) => MxlFile.Write(exercise),
         [".mid"] = (exercise, options, _, _) => MidiWriter.Write(exercise, options.Midi),
-        [".wav"] = (exercise, options, progress, stop) => Wav(exercise, options.Sound, progress, stop),
+        [".wav"] = (exercise, options, progress, stop) =>
+            WavFile.Of(SoundRenderer.Render(exercise, options.Sound, progress, stop), options.Sound.Rate),
         [".svg"] = (exercise, _, _, _) => EngravedFiles.Svg(exercise),
         [".pdf"] = (exercise, _, _, _) => EngravedFiles.Pdf(exercise),
         [".txt"] = (exercise, options, _, _) =>
@@ -54,7 +52,9 @@ internal static class ScoreFiles
     public static string? Write(Exercise exercise, string path, ScoreOptions options)
     {
         var kind = Path.GetExtension(path);
-        if (kind.Equals(".wav", StringComparison.OrdinalIgnoreCase) && WhyTooLong(exercise) is { } tooLong)
+        if (
+            kind.Equals(".wav", StringComparison.OrdinalIgnoreCase) && SoundRenderer.WhyTooLong(exercise) is { } tooLong
+        )
         {
             return tooLong;
         }
@@ -78,29 +78,5 @@ internal static class ScoreFiles
         {
             return $"'{path}' cannot be written: {problem.Message}";
         }
-    }
-
-    // The sound is held in memory as a whole.
-    private static string? WhyTooLong(Exercise exercise)
-    {
-        var minutes = Performance.Of(exercise).Seconds / 60;
-        return minutes <= MostMinutes
-            ? null
-            : string.Create(
-                CultureInfo.InvariantCulture,
-                $"This would sound for {minutes:N0} minutes, and a sound file holds at most {MostMinutes}; play it fewer times, in fewer tempos or faster, or write a .mid file."
-            );
-    }
-
-    private static byte[] Wav(
-        Exercise exercise,
-        SoundOptions options,
-        IProgress<double> progress,
-        CancellationToken stop
-    )
-    {
-        using var bytes = new MemoryStream();
-        WavFile.Write(bytes, SoundRenderer.Render(exercise, options, progress, stop), options.Rate);
-        return bytes.ToArray();
     }
 }

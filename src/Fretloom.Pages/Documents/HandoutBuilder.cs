@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Fretloom.Exercises;
 using Fretloom.Lessons;
+using Fretloom.Lessons.Syntax;
 using Fretloom.Pages.Html;
 using Fretloom.Pages.Pdf;
 using Fretloom.Pages.Pictures;
@@ -26,7 +27,7 @@ namespace Fretloom.Pages.Documents;
 public sealed class HandoutBuilder : IDisposable
 {
     private readonly TypstCompiler _typst = new();
-    private readonly Engraver _engraver = new(new EngravingCache(EngravingCache.UsersFolder));
+    private readonly Engraver _engraver = new(EngravingCache.OfUser());
     private readonly Action<string, byte[]> _write;
 
     /// <summary>Makes a builder.</summary>
@@ -55,7 +56,7 @@ public sealed class HandoutBuilder : IDisposable
         var checks = new ClaimChecks(Environment.ProcessorCount, checking, cancellation);
         var home = Lesson.LoadUnlessStopped(path, checks);
         var lessons = options.Keys.For(home).Select(home.InKey).ToList();
-        var found = lessons.SelectMany(lesson => lesson.Diagnostics).Distinct();
+        var found = lessons.SelectMany(lesson => lesson.Diagnostics).Distinct().Concat(TooLong(lessons, options));
         var diagnostics = found.OrderBy(one => one.Line).ThenBy(one => one.Column).ToValueList();
         if (!home.IsText || (!options.IsKeepGoing && diagnostics.Any(one => one.Severity == Severity.Error)))
         {
@@ -68,7 +69,7 @@ public sealed class HandoutBuilder : IDisposable
             var plans = lessons.Select(lesson =>
             {
                 cancellation.ThrowIfCancellationRequested();
-                return Plan(lesson, NameOf(path, lesson.Key, options.Keys), options, print);
+                return Plan(lesson, NameOf(path, lesson.Key, options.Keys), options, print, cancellation);
             });
             var overview = options.Keys.Order is { } order ? Overview(path, home, order, options, print) : [];
             var files = Write([.. plans.SelectMany(plan => plan), .. overview], options, progress, cancellation);
@@ -85,6 +86,18 @@ public sealed class HandoutBuilder : IDisposable
     {
         _typst.Dispose();
         _engraver.Dispose();
+    }
+
+    // Said once of each block: an exercise is not as long in every key.
+    private static IEnumerable<Diagnostic> TooLong(IEnumerable<Lesson> lessons, BuildOptions options)
+    {
+        var heard = options.Formats.Contains(HandoutFormat.Wav) ? lessons.SelectMany(lesson => lesson.Exercises) : [];
+        var found =
+            from exercise in heard
+            let reason = SoundRenderer.WhyTooLong(exercise.Played)
+            where reason is not null
+            select new Diagnostic(exercise.Line, 1, Severity.Error, reason);
+        return found.DistinctBy(one => one.Line);
     }
 
     // Said once, at the first exercise.
@@ -122,7 +135,13 @@ public sealed class HandoutBuilder : IDisposable
         return plan.Select(file => new BuiltFile(Path.Combine(options.Folder, file.Name), file.Kind)).ToValueList();
     }
 
-    private IEnumerable<PlannedFile> Plan(Lesson lesson, string name, BuildOptions options, PrintOptions print)
+    private IEnumerable<PlannedFile> Plan(
+        Lesson lesson,
+        string name,
+        BuildOptions options,
+        PrintOptions print,
+        CancellationToken cancellation
+    )
     {
         // Drawn when the first file needs it, and shared by all that show pictures at the same width.
         var upright = new Lazy<PicturedLesson>(() => new PicturedLesson(lesson, engraver: _engraver));
@@ -146,20 +165,26 @@ public sealed class HandoutBuilder : IDisposable
                 ],
                 HandoutFormat.Png => Pictures(alone.Value, name, "png", svg => SvgRasteriser.ToPng(svg)),
                 HandoutFormat.MusicXml => Exercises(
-                    lesson,
+                    lesson.Exercises,
                     name,
                     "musicxml",
                     "musicxml",
                     one => Utf8(MusicXmlWriter.Write(one))
                 ),
                 HandoutFormat.Midi => Exercises(
-                    lesson,
+                    lesson.Exercises,
                     name,
                     "mid",
                     "midi",
                     one => MidiWriter.Write(one, new MidiOptions())
                 ),
-                HandoutFormat.Wav => Exercises(lesson, name, "wav", "wav", Wav),
+                HandoutFormat.Wav => Exercises(
+                    lesson.Exercises.Where(one => SoundRenderer.WhyTooLong(one.Played) is null),
+                    name,
+                    "wav",
+                    "wav",
+                    one => Wav(one, cancellation)
+                ),
                 _ => throw new ArgumentOutOfRangeException(nameof(options)),
             };
             foreach (var file in files)
@@ -211,13 +236,13 @@ public sealed class HandoutBuilder : IDisposable
             ));
 
     private static IEnumerable<PlannedFile> Exercises(
-        Lesson lesson,
+        IEnumerable<Block.Exercise> exercises,
         string name,
         string ending,
         string kind,
         Func<Exercise, byte[]> encode
     ) =>
-        lesson.Exercises.Select(exercise => new PlannedFile(
+        exercises.Select(exercise => new PlannedFile(
             string.Create(CultureInfo.InvariantCulture, $"{name}-exercise-{exercise.Number}.{ending}"),
             kind,
             () => encode(exercise.Played)
@@ -233,12 +258,10 @@ public sealed class HandoutBuilder : IDisposable
             () => Utf8(drawn.system.Svg)
         );
 
-    private static byte[] Wav(Exercise exercise)
+    private static byte[] Wav(Exercise exercise, CancellationToken cancellation)
     {
         var options = new SoundOptions();
-        using var bytes = new MemoryStream();
-        WavFile.Write(bytes, SoundRenderer.Render(exercise, options), options.Rate);
-        return bytes.ToArray();
+        return WavFile.Of(SoundRenderer.Render(exercise, options, cancellation: cancellation), options.Rate);
     }
 
     private static byte[] Utf8(string text) => Encoding.UTF8.GetBytes(text);

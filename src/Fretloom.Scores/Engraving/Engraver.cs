@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using System.Text;
 using Fretloom.Exercises;
 using Fretloom.Scores.Scripting;
 using Fretloom.Scores.Tab;
@@ -19,6 +21,7 @@ public sealed class Engraver : IDisposable
 
     private readonly EngravingCache? cache;
     private readonly string library;
+    private readonly Lazy<string> versions;
     private bool isUser;
     private bool isDisposed;
 
@@ -27,7 +30,11 @@ public sealed class Engraver : IDisposable
     public Engraver(EngravingCache? cache = null)
         : this(cache, EngraverEngine.Library) { }
 
-    internal Engraver(EngravingCache? cache, string library) => (this.cache, this.library) = (cache, library);
+    internal Engraver(EngravingCache? cache, string library)
+    {
+        (this.cache, this.library) = (cache, library);
+        versions = new(() => $"{typeof(Engraver).Module.ModuleVersionId}\n{Hash(File.ReadAllBytes(library))}");
+    }
 
     private bool IsThere => File.Exists(library);
 
@@ -46,16 +53,20 @@ public sealed class Engraver : IDisposable
 
         var score = MeiWriter.Write(exercise);
         var options = EngravedPage.Options(widthMm);
-        var key = EngravingCache.Key(score, options);
-        if (cache?.Read(key) is { } kept)
+        if (cache is null)
         {
-            return EngravedExercise.OfSystems(kept);
+            return EngravedExercise.OfSystems(Systems(score, options));
         }
 
-        var systems = Pages(score, options)
-            .Select((page, at) => SystemPicture.Of(page, $"f{key[..10]}-{at}"))
-            .ToArray();
-        cache?.Write(key, systems);
+        // All that the pictures come from: this code, the engraver, what it is told and what it is given.
+        var key = Hash($"{versions.Value}\n{options}\n{score}");
+        var systems = cache.Read(key);
+        if (systems is null)
+        {
+            systems = Systems(score, options);
+            cache.Write(key, systems);
+        }
+
         return EngravedExercise.OfSystems(systems);
     }
 
@@ -92,6 +103,12 @@ public sealed class Engraver : IDisposable
         }
     }
 
+    private EngravedSystem[] Systems(string score, string options)
+    {
+        var name = "f" + Hash($"{options}\n{score}")[..10];
+        return [.. Pages(score, options).Select((page, at) => SystemPicture.Of(page, $"{name}-{at}"))];
+    }
+
     private string[] Pages(string score, string options)
     {
         lock (ScriptRuntime.Gate)
@@ -116,6 +133,10 @@ public sealed class Engraver : IDisposable
 
         return engine ??= new(library);
     }
+
+    private static string Hash(string text) => Hash(Encoding.UTF8.GetBytes(text));
+
+    private static string Hash(byte[] content) => Convert.ToHexStringLower(SHA256.HashData(content));
 
     private static void End()
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Fretloom.Exercises;
 
 namespace Fretloom.Scores.Sound;
@@ -9,6 +10,9 @@ namespace Fretloom.Scores.Sound;
 /// </remarks>
 public static class SoundRenderer
 {
+    /// <summary>The longest that an exercise may sound: its sound is held in memory, some 320 MB for a quarter of an hour. Ours, without source.</summary>
+    public const int MostMinutes = 15;
+
     private const double Loudest = 0.9;
     private const double TailSeconds = 1;
     private const double DampedSeconds = 0.25;
@@ -21,7 +25,7 @@ public static class SoundRenderer
     /// <param name="options">How.</param>
     /// <param name="progress">Told the share that is done, from 0 to 1, ascending, now and then.</param>
     /// <param name="cancellation">Stops it.</param>
-    /// <exception cref="ArgumentException">The exercise takes more than <see cref="Exercise.MostSeconds"/>.</exception>
+    /// <exception cref="ArgumentException">The exercise takes more than <see cref="MostMinutes"/>, as <see cref="WhyTooLong"/> says.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static float[] Render(
         Exercise exercise,
@@ -32,9 +36,9 @@ public static class SoundRenderer
     {
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(options);
-        if (exercise.Seconds > Exercise.MostSeconds)
+        if (WhyTooLong(exercise) is { } tooLong)
         {
-            throw new ArgumentException("The exercise takes more than an hour.", nameof(exercise));
+            throw new ArgumentException(tooLong, nameof(exercise));
         }
 
         var performance = Performance.Of(exercise);
@@ -50,6 +54,19 @@ public static class SoundRenderer
         Soften(sound);
         progress?.Report(1);
         return sound;
+    }
+
+    /// <summary>Why an exercise is too long to be rendered, and what to do about it; null when it is not.</summary>
+    public static string? WhyTooLong(Exercise exercise)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        var minutes = exercise.Seconds / 60;
+        return minutes <= MostMinutes
+            ? null
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"This would sound for {Math.Ceiling(minutes):N0} minutes, and a sound file holds at most {MostMinutes}; play it fewer times, in fewer tempos or faster, or make a MIDI file of it."
+            );
     }
 
     /// <summary>The frequency of a MIDI note, in hertz.</summary>

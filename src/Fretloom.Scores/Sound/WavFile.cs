@@ -6,6 +6,15 @@ namespace Fretloom.Scores.Sound;
 public static class WavFile
 {
     private const int BlockSamples = 1 << 16;
+    private const int HeaderBytes = 64;
+
+    /// <summary>A sound as the bytes of a file; see <see cref="Write"/>.</summary>
+    public static byte[] Of(ReadOnlySpan<float> sound, int rate)
+    {
+        using var bytes = new MemoryStream(HeaderBytes + sizeof(short) * sound.Length);
+        Write(bytes, sound, rate);
+        return bytes.ToArray();
+    }
 
     /// <summary>Writes a sound; the stream stays open.</summary>
     /// <param name="output">Where to; it must be able to seek.</param>

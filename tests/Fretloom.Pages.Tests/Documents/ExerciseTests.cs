@@ -7,6 +7,7 @@ using Fretloom.Pages.Documents;
 using Fretloom.Pages.Html;
 using Fretloom.Pages.Pictures;
 using Fretloom.Scores.Engraving;
+using Fretloom.Theory;
 using UglyToad.PdfPig.DocumentLayoutAnalysis.TextExtractor;
 using PdfDocument = UglyToad.PdfPig.PdfDocument;
 
@@ -24,15 +25,24 @@ public sealed partial class ExerciseTests : IDisposable
     private static Lesson WithPlay(string lines, string front = "") =>
         Lesson.Parse($"---\ntitle: T\nkey: F major\n{front}---\n\n```play\n{lines}\n```\n");
 
-    private BuildResult Build(string lines, params ReadOnlySpan<HandoutFormat> formats)
+    private string Write(string lines)
     {
         var path = Path.Combine(_folder, "lesson.md");
         File.WriteAllText(path, $"---\ntitle: T\nkey: F major\n---\n\n```play\n{lines}\n```\n");
+        return path;
+    }
+
+    private BuildResult Build(string lines, params ReadOnlySpan<HandoutFormat> formats)
+    {
+        var path = Write(lines);
         var options = new BuildOptions(Path.Combine(_folder, "out"));
         return Builder.Build(path, formats.Length == 0 ? options : options with { Formats = [.. formats] });
     }
 
     private const string Chords = "the seventh chords from I to IV, on strings 4-1, frets 0-10, in eighths, at 60";
+
+    // Forty beats or so at 20 beats a minute, thirty times.
+    private const string TooLong = "the scale, up and down, in quarters, at 20, 30 times";
 
     [Fact]
     public void Beside_the_handout_lie_a_musicxml_and_a_midi_file()
@@ -64,6 +74,54 @@ public sealed partial class ExerciseTests : IDisposable
         Assert.Equal(("wav", "lesson-exercise-1.wav"), (file.Kind, Path.GetFileName(file.Path)));
         Assert.Equal("RIFF"u8.ToArray(), File.ReadAllBytes(file.Path)[..4]);
     }
+
+    [Fact]
+    public void An_exercise_too_long_to_sound_is_told_at_its_block_and_nothing_is_written()
+    {
+        var result = Build(TooLong, HandoutFormat.Html, HandoutFormat.Wav);
+
+        var found = Assert.Single(result.Diagnostics);
+        Assert.Equal((6, 1, Severity.Error), (found.Line, found.Column, found.Severity));
+        Assert.Contains("minutes, and a sound file holds at most 15;", found.Message, StringComparison.Ordinal);
+        Assert.Empty(result.Files);
+        Assert.False(Directory.Exists(Path.Combine(_folder, "out")));
+    }
+
+    [Fact]
+    public void An_exercise_too_long_to_sound_is_told_once_for_all_keys()
+    {
+        var path = Write(TooLong);
+        var options = new BuildOptions(Path.Combine(_folder, "out"))
+        {
+            Formats = [HandoutFormat.Wav],
+            Keys = KeyChoice.All(KeyOrder.Fourths),
+        };
+
+        Assert.Single(Builder.Build(path, options).Diagnostics);
+    }
+
+    [Fact]
+    public void An_exercise_too_long_to_sound_is_made_without_its_sound_when_errors_are_to_be_passed_over()
+    {
+        var path = Write(TooLong + "\n```\n\n```play\nthe spot 5:3");
+        var options = new BuildOptions(Path.Combine(_folder, "out"))
+        {
+            Formats = [HandoutFormat.Midi, HandoutFormat.Wav],
+            IsKeepGoing = true,
+        };
+
+        var result = Builder.Build(path, options);
+
+        Assert.Single(result.Diagnostics);
+        Assert.Equal(
+            ["lesson-exercise-1.mid", "lesson-exercise-2.mid", "lesson-exercise-2.wav"],
+            result.Files.Select(file => Path.GetFileName(file.Path))
+        );
+    }
+
+    [Fact]
+    public void An_exercise_too_long_to_sound_is_none_for_other_kinds() =>
+        Assert.Empty(Build(TooLong, HandoutFormat.Html, HandoutFormat.Midi).Diagnostics);
 
     [Fact]
     public void The_printed_exercise_has_heading_caption_tempo_and_every_fret()

@@ -4,18 +4,14 @@ using Fretloom.Scores.Engraving;
 
 namespace Fretloom.Scores.Tests.Engraving;
 
-public sealed class EngraverTests(WarmEngraver warm) : IClassFixture<WarmEngraver>, IDisposable
+public sealed class EngraverTests(WarmEngraver warm) : IClassFixture<WarmEngraver>
 {
     private const double A4 = 170;
     private const double Phone = 85;
 
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
-    private readonly string folder = Directory.CreateTempSubdirectory("fretloom-engraving-").FullName;
-
     public static TheoryData<string> Sentences => [.. Repertoire.Others];
-
-    public void Dispose() => Directory.Delete(folder, recursive: true);
 
     [Theory]
     [MemberData(nameof(Sentences))]
@@ -126,46 +122,12 @@ public sealed class EngraverTests(WarmEngraver warm) : IClassFixture<WarmEngrave
     [Fact]
     public void Without_its_file_the_tablature_is_text_and_a_warning_says_why()
     {
-        using var engraver = new Engraver(null, Path.Combine(folder, "none.js"));
+        using var engraver = new Engraver(null, Path.Combine(Path.GetTempPath(), Path.GetRandomFileName()));
         engraver.WarmUp();
         var engraved = engraver.Engrave(Played.Of("play the triads"), A4);
         Assert.Empty(engraved.Systems);
         Assert.Contains("|-", engraved.PlainText, StringComparison.Ordinal);
         Assert.Contains("plain-text tablature", engraved.Warning, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void What_was_engraved_once_is_read_from_the_folder()
-    {
-        var exercise = Played.Of("play the triads");
-        using var engraver = new Engraver(new EngravingCache(folder));
-        var fresh = engraver.Engrave(exercise, A4);
-        var file = Assert.Single(Directory.GetFiles(folder));
-        Assert.Equal(fresh, engraver.Engrave(exercise, A4));
-        File.WriteAllText(file, "[{\"Svg\":");
-        Assert.Equal(fresh, engraver.Engrave(exercise, A4));
-        File.WriteAllText(file, "null");
-        Assert.Equal(fresh, engraver.Engrave(exercise, A4));
-        Assert.Single(Directory.GetFiles(folder));
-    }
-
-    [Fact]
-    public async Task A_folder_is_shared_by_builds_at_once()
-    {
-        var exercises = Repertoire.Others.Take(4).Select(Played.Of).ToList();
-        var builds = await Task.WhenAll(
-            Enumerable
-                .Range(0, 4)
-                .Select(_ =>
-                    Task.Run(() =>
-                    {
-                        using var engraver = new Engraver(new EngravingCache(folder));
-                        return exercises.ConvertAll(exercise => engraver.Engrave(exercise, A4));
-                    })
-                )
-        );
-        Assert.All(builds, build => Assert.Equal(builds[0], build));
-        Assert.Equal(exercises.Count, Directory.GetFiles(folder).Length);
     }
 
     [Fact]

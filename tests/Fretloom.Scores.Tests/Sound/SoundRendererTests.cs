@@ -20,6 +20,32 @@ public class SoundRendererTests
         Assert.NotEqual(Bytes(exercise, seed: 1), Bytes(exercise, seed: 2));
     }
 
+    [Theory]
+    [InlineData(15, true)]
+    [InlineData(16, false)]
+    public void A_quarter_of_an_hour_is_the_longest_sound(int minutes, bool isRendered)
+    {
+        // A bar of four beats at 20 beats a minute, five times a minute.
+        var bar = Played.AtOnce(Catalogue.Default, [new Spot(1, 0)], 20);
+        var exercise = bar with { Passes = [.. Enumerable.Repeat(new Tempo(20), 5 * minutes)] };
+        var options = new SoundOptions { HasStrings = false };
+
+        if (isRendered)
+        {
+            Assert.Null(SoundRenderer.WhyTooLong(exercise));
+            Assert.InRange(
+                Render(exercise, options).Length,
+                2 * 44_100 * 60 * minutes,
+                2 * 44_100 * (60 * minutes + 2)
+            );
+        }
+        else
+        {
+            Assert.Contains("16 minutes", SoundRenderer.WhyTooLong(exercise), StringComparison.Ordinal);
+            Assert.Throws<ArgumentException>(() => Render(exercise, options));
+        }
+    }
+
     /// <summary>A ten-note chord and more: the instruments of the catalogue have up to twelve strings.</summary>
     [Theory]
     [MemberData(nameof(Instruments))]
