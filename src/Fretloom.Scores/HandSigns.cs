@@ -18,15 +18,14 @@ internal static class HandSigns
     /// <summary>Whether a chord is only struck again: strokes of one shape say their fingers once.</summary>
     public static bool IsStruckAgain(Exercise exercise, IReadOnlyList<ExerciseNote> together)
     {
-        if (together.Count == 1 || exercise.Notes[0].At == together[0].At)
-        {
-            return false;
-        }
-
-        var earlier = exercise.Notes.Where(note => note.At < together[0].At).ToList();
-        return earlier
-            .TakeLast(together.Count)
-            .Select(note => (note.Note.Spot, note.Finger))
-            .SequenceEqual(together.Select(note => (note.Note.Spot, note.Finger)));
+        var first = exercise.NotesBefore(together[0].At);
+        return together.Count > 1
+            && first >= together.Count
+            && Enumerable
+                .Range(0, together.Count)
+                .All(at =>
+                    exercise.Notes[first - together.Count + at].Note.Spot == together[at].Note.Spot
+                    && exercise.Notes[first - together.Count + at].Finger == together[at].Finger
+                );
     }
 }

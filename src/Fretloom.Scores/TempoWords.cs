@@ -5,7 +5,7 @@ namespace Fretloom.Scores;
 /// <summary>The tempo as it stands over the staff, without the note that is counted.</summary>
 internal static class TempoWords
 {
-    /// <summary>Such as <c>= 72</c> or <c>= 60 to 96, 7 times, swing</c>.</summary>
+    /// <summary>Such as <c>= 72</c> or <c>= 60 to 96, in steps of 6, swing</c>.</summary>
     public static string Of(Exercise exercise) => string.Join(", ", Words(exercise).Prepend($"= {Number(exercise)}"));
 
     /// <summary>One tempo, or the first and the last.</summary>
@@ -18,9 +18,16 @@ internal static class TempoWords
     /// <summary>What else is to be known at the beginning.</summary>
     public static IEnumerable<string> Words(Exercise exercise)
     {
-        if (exercise.Passes.Count > 1)
+        var rungs = exercise.Passes.Distinct().ToList();
+        if (rungs.Count > 1)
         {
-            yield return $"{exercise.Passes.Count} times";
+            yield return $"in steps of {rungs[1].BeatsPerMinute - rungs[0].BeatsPerMinute}";
+        }
+
+        var times = exercise.Passes.Count / rungs.Count;
+        if (times > 1)
+        {
+            yield return rungs.Count > 1 ? $"each {times} times" : $"{times} times";
         }
 
         if (exercise.IsSwung)

@@ -71,7 +71,7 @@ public static class PlayGen
     private static Gen<PlaySentence> Hand =>
         Gen.Select(
             Gen.OneOf(Touching.Sustained, Touching.Short).Nullable(),
-            Gen.Bool.Array[1, 12].Where(strokes => Eighths(strokes) <= StrumPattern.MostEighths).Null(),
+            Gen.Bool.Array[1, 3].Array[1, 4].Null(),
             Gen.OneOf(
                 Gen.Enum<Picked>().Where(picked => picked is Picked.Down or Picked.Up).Array[0, 6],
                 Gen.Enum<Picked>().Where(picked => picked > Picked.Up).Array[0, 8]
@@ -81,7 +81,7 @@ public static class PlayGen
                 new PlaySentence
                 {
                     Touch = touch,
-                    Strum = strum is null ? null : new StrumPattern(strum),
+                    Strum = strum is null ? null : new StrumPattern(strum.Select(group => group.ToValueList())),
                     Picking = picking.ToValueList(),
                     IsForTuning = isForTuning,
                 }
@@ -95,9 +95,6 @@ public static class PlayGen
             (one, other, step) =>
                 new TempoLadder(new Tempo(Math.Min(one, other)), new Tempo(Math.Max(one, other)), step)
         );
-
-    private static int Eighths(bool[] strokes) =>
-        strokes.Aggregate(0, (next, isDown) => next + (next % 2 == (isDown ? 0 : 1) ? 1 : 2));
 
     private static PlaySentence Join(ShowSentence show, PlaySentence order, PlaySentence time, PlaySentence hand)
     {
@@ -121,7 +118,7 @@ public static class PlayGen
         return time with
         {
             Material = show with { Subjects = [subject], Labels = null, IsOneShapeEach = false },
-            Direct = order.Direct,
+            Direct = isChords && isByFingers && strum is null && isBlock != true ? null : order.Direct,
             Grouping = isRow ? order.Grouping : null,
             Through = subject is Subject.ChordsOfTheKey ? order.Through : null,
             EveryKey = isOfKey ? order.EveryKey : null,

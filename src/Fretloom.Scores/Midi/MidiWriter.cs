@@ -110,8 +110,17 @@ public static class MidiWriter
         }
     }
 
+    // A file knows major and minor only: a mode has the signature of the major key with its notes.
     private static KeySignatureEvent Signature(Key key, long tick) =>
-        new(KeySignature.Of(key), key.Kind.IsMinor ? 1 : 0, tick);
+        new(
+            KeySignature.Of(key),
+            key.Kind == ScaleKind.NaturalMinor
+            || key.Kind == ScaleKind.HarmonicMinor
+            || key.Kind == ScaleKind.MelodicMinor
+                ? 1
+                : 0,
+            tick
+        );
 
     private static IEnumerable<MidiEvent> Notes(Performance performance, MidiOptions options)
     {
@@ -165,7 +174,7 @@ public static class MidiWriter
 
     private static int Program(Instrument instrument) =>
         instrument.Name.Contains("banjo", StringComparison.Ordinal) ? Banjo
-        : instrument.ScaleLengthMm >= 750 ? Bass
+        : instrument.IsBass ? Bass
         : instrument.ScaleLengthMm > 560 ? SteelGuitar
         : NylonGuitar;
 

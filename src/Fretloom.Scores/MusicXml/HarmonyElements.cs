@@ -6,39 +6,9 @@ using Fretloom.Theory;
 namespace Fretloom.Scores.MusicXml;
 
 /// <summary>Writes chord symbols with their boxes, and Roman numerals.</summary>
-internal sealed class HarmonyElements(Elements xml, Instrument instrument)
+internal sealed class HarmonyElements(Elements xml, Exercise exercise)
 {
-    private const int LeastFrets = 4;
-
-    private static readonly Dictionary<string, string> Kinds = new(StringComparer.Ordinal)
-    {
-        [""] = "major",
-        ["m"] = "minor",
-        ["dim"] = "diminished",
-        ["aug"] = "augmented",
-        ["7"] = "dominant",
-        ["maj7"] = "major-seventh",
-        ["m7"] = "minor-seventh",
-        ["dim7"] = "diminished-seventh",
-        ["m7b5"] = "half-diminished",
-        ["aug7"] = "augmented-seventh",
-        ["mMaj7"] = "major-minor",
-        ["m(maj7)"] = "major-minor",
-        ["6"] = "major-sixth",
-        ["m6"] = "minor-sixth",
-        ["9"] = "dominant-ninth",
-        ["maj9"] = "major-ninth",
-        ["m9"] = "minor-ninth",
-        ["11"] = "dominant-11th",
-        ["maj11"] = "major-11th",
-        ["m11"] = "minor-11th",
-        ["13"] = "dominant-13th",
-        ["maj13"] = "major-13th",
-        ["m13"] = "minor-13th",
-        ["sus2"] = "suspended-second",
-        ["sus4"] = "suspended-fourth",
-        ["5"] = "power",
-    };
+    private readonly FrameElements _frame = new(xml, exercise);
 
     /// <summary>Writes a chord: the symbol above the staff, the numeral below it.</summary>
     public void Write(ChordMark mark)
@@ -48,15 +18,16 @@ internal sealed class HarmonyElements(Elements xml, Instrument instrument)
             () =>
             {
                 xml.Within("root", () => Note("root", mark.Chord.Root));
-                Kind(mark.Chord.Quality);
+                var degrees = Kind(mark.Chord.Quality);
                 if (mark.Chord.Bass != mark.Chord.Root)
                 {
                     xml.Within("bass", () => Note("bass", mark.Chord.Bass));
                 }
 
+                Degrees(degrees);
                 if (mark.Shape is { } shape)
                 {
-                    Frame(shape);
+                    _frame.Write(mark, shape);
                 }
 
                 xml.Leaf("staff", 1);
@@ -65,31 +36,70 @@ internal sealed class HarmonyElements(Elements xml, Instrument instrument)
         );
         if (mark.Roman is { } roman)
         {
-            xml.Within(
-                "harmony",
-                () =>
-                {
-                    xml.Within(
-                        "numeral",
-                        () =>
-                        {
-                            xml.Leaf("numeral-root", roman.Degree.Number, ("text", roman));
-                            if (!roman.Degree.IsDiatonic)
-                            {
-                                xml.Leaf("numeral-alter", roman.Degree.Alteration);
-                            }
-                        }
-                    );
-                    Kind(mark.Chord.Quality);
-                    xml.Leaf("staff", 1);
-                },
-                ("placement", "below")
-            );
+            xml.Within("harmony", () => Numeral(roman, exercise.SectionAt(mark.At).Key), ("placement", "below"));
         }
     }
 
-    private void Kind(ChordQuality quality) =>
-        xml.Leaf("kind", Kinds.GetValueOrDefault(quality.Symbol, "other"), ("text", quality.Symbol));
+    private void Numeral(RomanNumeral roman, Key key)
+    {
+        xml.Within(
+            "numeral",
+            () =>
+            {
+                xml.Leaf("numeral-root", roman.Degree.Number, ("text", roman));
+                if (!roman.Degree.IsDiatonic)
+                {
+                    xml.Leaf("numeral-alter", roman.Degree.Alteration);
+                }
+
+                if (roman.Target is { } target)
+                {
+                    xml.Within("numeral-key", () => KeyOf(target.InKey(key)));
+                }
+            }
+        );
+        var degrees = Kind(roman.Quality);
+        if (roman.Inversion > 0)
+        {
+            xml.Leaf("inversion", roman.Inversion);
+        }
+
+        Degrees(degrees);
+        xml.Leaf("staff", 1);
+    }
+
+    // A chord leads to another as it would in the major or minor key of that.
+    private void KeyOf(Chord target)
+    {
+        var kind = target.Quality.IsMinorThird ? ScaleKind.NaturalMinor : ScaleKind.Major;
+        xml.Leaf("numeral-fifths", KeySignature.Of(new Key(target.Root, kind)));
+        xml.Leaf("numeral-mode", kind.Name);
+    }
+
+    private ValueList<ChordDegree> Kind(ChordQuality quality)
+    {
+        var (kind, degrees) = ChordKinds.Of(quality);
+        xml.Leaf("kind", kind, ("text", quality.Symbol));
+        return degrees;
+    }
+
+    // The text of the kind says them already.
+    private void Degrees(ValueList<ChordDegree> degrees)
+    {
+        foreach (var degree in degrees)
+        {
+            xml.Within(
+                "degree",
+                () =>
+                {
+                    xml.Leaf("degree-value", degree.Number);
+                    xml.Leaf("degree-alter", degree.Alteration);
+                    xml.Leaf("degree-type", degree.Type);
+                },
+                ("print-object", "no")
+            );
+        }
+    }
 
     private void Note(string name, NoteName note)
     {
@@ -98,39 +108,5 @@ internal sealed class HarmonyElements(Elements xml, Instrument instrument)
         {
             xml.Leaf($"{name}-alter", note.Alteration);
         }
-    }
-
-    private void Frame(Shape shape)
-    {
-        var pressed = shape
-            .Spots.Where(spot => !instrument.IsOpen(spot))
-            .Select(spot => spot.Fret)
-            .DefaultIfEmpty(1)
-            .ToList();
-        var first = pressed.Max() <= LeastFrets ? 1 : pressed.Min();
-        xml.Within(
-            "frame",
-            () =>
-            {
-                xml.Leaf("frame-strings", instrument.Strings.Count);
-                xml.Leaf("frame-frets", Math.Max(LeastFrets, pressed.Max() - first + 1));
-                if (first > 1)
-                {
-                    xml.Leaf("first-fret", first);
-                }
-
-                foreach (var spot in shape.Spots)
-                {
-                    xml.Within(
-                        "frame-note",
-                        () =>
-                        {
-                            xml.Leaf("string", spot.String);
-                            xml.Leaf("fret", spot.Fret - instrument.String(spot.String).StartsAtFret);
-                        }
-                    );
-                }
-            }
-        );
     }
 }

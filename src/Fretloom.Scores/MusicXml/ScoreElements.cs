@@ -7,7 +7,18 @@ namespace Fretloom.Scores.MusicXml;
 /// <summary>Writes the score: its head, then bar by bar.</summary>
 internal sealed class ScoreElements(Elements xml, Exercise exercise)
 {
-    private readonly HarmonyElements _harmony = new(xml, exercise.Instrument);
+    private static readonly ScaleKind[] Modes =
+    [
+        ScaleKind.Major,
+        ScaleKind.NaturalMinor,
+        ScaleKind.Dorian,
+        ScaleKind.Phrygian,
+        ScaleKind.Lydian,
+        ScaleKind.Mixolydian,
+        ScaleKind.Locrian,
+    ];
+
+    private readonly HarmonyElements _harmony = new(xml, exercise);
 
     /// <summary>Writes it.</summary>
     public void Write() =>
@@ -88,7 +99,10 @@ internal sealed class ScoreElements(Elements xml, Exercise exercise)
             () =>
             {
                 xml.Leaf("fifths", KeySignature.Of(section.Key));
-                xml.Leaf("mode", section.Key.Kind.IsMinor ? "minor" : "major");
+                if (ModeOf(section.Key.Kind) is { } mode)
+                {
+                    xml.Leaf("mode", mode);
+                }
             }
         );
         if (!isFirst)
@@ -108,6 +122,12 @@ internal sealed class ScoreElements(Elements xml, Exercise exercise)
         Clef();
         TabStaff();
     }
+
+    // The modes that MusicXML 4.0 names (simple type mode); a scale of another name has a signature alone.
+    private static string? ModeOf(ScaleKind kind) =>
+        kind == ScaleKind.HarmonicMinor || kind == ScaleKind.MelodicMinor ? ScaleKind.NaturalMinor.Name
+        : Modes.Contains(kind) ? kind.Name
+        : null;
 
     private void Clef()
     {
@@ -197,7 +217,7 @@ internal sealed class ScoreElements(Elements xml, Exercise exercise)
                         )
                 );
                 xml.Leaf("staff", 1);
-                xml.Empty("sound", ("tempo", first.QuartersPerMinute(exercise.Metre)));
+                Sound(first);
             },
             ("placement", "above")
         );
@@ -207,6 +227,31 @@ internal sealed class ScoreElements(Elements xml, Exercise exercise)
         {
             Direction("above", () => xml.Leaf("words", text));
         }
+    }
+
+    private void Sound(Tempo tempo)
+    {
+        var quarters = ("tempo", (object)tempo.QuartersPerMinute(exercise.Metre));
+        if (!exercise.IsSwung)
+        {
+            xml.Empty("sound", quarters);
+            return;
+        }
+
+        xml.Within(
+            "sound",
+            () =>
+                xml.Within(
+                    "swing",
+                    () =>
+                    {
+                        xml.Leaf("first", 2);
+                        xml.Leaf("second", 1);
+                        xml.Leaf("swing-type", "eighth");
+                    }
+                ),
+            quarters
+        );
     }
 
     private void Direction(string placement, Action type) =>

@@ -24,7 +24,7 @@ internal sealed class TabBar
     {
         _exercise = exercise;
         _begin = exercise.Metre.Bar * bar;
-        var notes = exercise.Notes.Where(note => note.At >= _begin && note.At < _begin + exercise.Metre.Bar).ToList();
+        var notes = exercise.NotesIn(_begin, _begin + exercise.Metre.Bar).ToList();
         _unit = Unit(notes);
         _columns = Columns(notes, hasFingers);
         Opening = exercise.Sections.FirstOrDefault(section => section.At == _begin)?.Heading;
@@ -95,7 +95,23 @@ internal sealed class TabBar
             column = Math.Max(column, Math.Max(words, chord.Max(note => Fret(note).Length)) + 1);
         }
 
+        WidenForChords(columns);
         return columns;
+    }
+
+    // A name ends before the next one, and before the end of the bar.
+    private void WidenForChords(int[] columns)
+    {
+        var chords = _exercise
+            .Chords.Where(chord => chord.At >= _begin && chord.At < _begin + _exercise.Metre.Bar)
+            .Select(chord => (Column: (chord.At - _begin) / _unit, ChordNames.Of(_exercise, chord.Chord).Length))
+            .ToList();
+        for (var at = 0; at < chords.Count; at++)
+        {
+            var end = at + 1 < chords.Count ? chords[at + 1].Column : columns.Length;
+            var room = columns[chords[at].Column..end].Sum();
+            columns[chords[at].Column] += Math.Max(0, chords[at].Length + 1 - room);
+        }
     }
 
     private string String(List<ExerciseNote> notes, int number)

@@ -11,6 +11,9 @@ public sealed record Exercise
     /// <summary>The longest that all passes together may take: an hour.</summary>
     public const int MostSeconds = 3600;
 
+    /// <summary>The most bars of a count-in.</summary>
+    public const int MostCountInBars = 4;
+
     /// <summary>The sentence with every default filled in that concerns it, printed canonically.</summary>
     public required string Sentence { get; init; }
 
@@ -24,7 +27,12 @@ public sealed record Exercise
     public required Metre Metre { get; init; }
 
     /// <summary>The tempo of each time the exercise is played through; at least one. A ladder has a pass for each of its rungs.</summary>
-    public required ValueList<Tempo> Passes { get; init; }
+    /// <exception cref="ArgumentException">There is none.</exception>
+    public required ValueList<Tempo> Passes
+    {
+        get;
+        init => field = value.Count > 0 ? value : throw new ArgumentException("An exercise is played at least once.");
+    }
 
     /// <summary>Whether each pair of eighths is played long and short, two thirds of a beat and one third.</summary>
     public bool IsSwung { get; init; }
@@ -33,16 +41,40 @@ public sealed record Exercise
     public Touching Touch { get; init; }
 
     /// <summary>Bars of clicks before the first pass, 0 to 4.</summary>
-    public int CountInBars { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 4.</exception>
+    public int CountInBars
+    {
+        get;
+        init
+        {
+            ArgumentOutOfRangeException.ThrowIfNegative(value);
+            ArgumentOutOfRangeException.ThrowIfGreaterThan(value, MostCountInBars);
+            field = value;
+        }
+    }
 
     /// <summary>One pass: by time, then the far string first. Never empty.</summary>
-    public required ValueList<ExerciseNote> Notes { get; init; }
+    /// <exception cref="ArgumentException">There is no note.</exception>
+    public required ValueList<ExerciseNote> Notes
+    {
+        get;
+        init => field = value.Count > 0 ? value : throw new ArgumentException("An exercise has notes.");
+    }
 
     /// <summary>The length of one pass: whole bars, as long as the last note and the rests after it.</summary>
     public required Beats Length { get; init; }
 
     /// <summary>Its parts by time; the first begins at 0 and gives the key. An exercise through the keys has one for each.</summary>
-    public required ValueList<Section> Sections { get; init; }
+    /// <exception cref="ArgumentException">There is none, or the first begins later.</exception>
+    public required ValueList<Section> Sections
+    {
+        get;
+        init =>
+            field =
+                value.Count > 0 && value[0].At.Ticks == 0
+                    ? value
+                    : throw new ArgumentException("The first section begins where the exercise does.");
+    }
 
     /// <summary>The chords over the notes, by time; empty for scales and single notes.</summary>
     public ValueList<ChordMark> Chords { get; init; }
@@ -77,6 +109,29 @@ public sealed record Exercise
 
     /// <summary>The part that a place belongs to.</summary>
     public Section SectionAt(Beats at) => Sections.Last(section => section.At <= at);
+
+    /// <summary>How many notes begin before a place, which is where those at or after it begin in <see cref="Notes"/>.</summary>
+    public int NotesBefore(Beats at)
+    {
+        var (from, to) = (0, Notes.Count);
+        while (from < to)
+        {
+            var middle = (from + to) / 2;
+            (from, to) = Notes[middle].At < at ? (middle + 1, to) : (from, middle);
+        }
+
+        return from;
+    }
+
+    /// <summary>The notes that begin at or after a place and before another.</summary>
+    public IEnumerable<ExerciseNote> NotesIn(Beats begin, Beats end)
+    {
+        var last = NotesBefore(end);
+        for (var at = NotesBefore(begin); at < last; at++)
+        {
+            yield return Notes[at];
+        }
+    }
 
     /// <summary>When a written place sounds, in quarter notes from the beginning of a pass: swing moves the second eighth of a beat.</summary>
     public double SoundsAt(Beats written)

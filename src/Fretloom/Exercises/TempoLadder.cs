@@ -6,6 +6,8 @@ public sealed record TempoLadder
     /// <summary>The most rungs of a ladder.</summary>
     public const int MostRungs = 60;
 
+    private const int WidestStep = Tempo.Fastest - Tempo.Slowest;
+
     /// <summary>A single tempo.</summary>
     public TempoLadder(Tempo only)
         : this(only, only, 1) { }
@@ -13,11 +15,12 @@ public sealed record TempoLadder
     /// <summary>A ladder.</summary>
     /// <param name="first">Where it begins.</param>
     /// <param name="last">Where it ends, as fast or faster; the last rung is this even if the step does not fit.</param>
-    /// <param name="step">Beats a minute from rung to rung, at least 1.</param>
-    /// <exception cref="ArgumentException">The last tempo is slower, the step is less than 1, or there are more than 60 rungs.</exception>
+    /// <param name="step">Beats a minute from rung to rung, 1 to 280.</param>
+    /// <exception cref="ArgumentException">The last tempo is slower, the step is out of range, or there are more than 60 rungs.</exception>
     public TempoLadder(Tempo first, Tempo last, int step)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(step, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(step, WidestStep);
         ArgumentOutOfRangeException.ThrowIfLessThan(last.BeatsPerMinute, first.BeatsPerMinute, nameof(last));
         (First, Last, Step) = (first, last, first == last ? 1 : step);
         if (Rungs.Count > MostRungs)

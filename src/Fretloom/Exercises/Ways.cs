@@ -4,7 +4,7 @@ namespace Fretloom.Exercises;
 internal static class Ways
 {
     /// <summary>The places in the order in which they are played.</summary>
-    /// <param name="count">Notes in the row, at least 1.</param>
+    /// <param name="count">Notes in the row, at least as many as <see cref="Least"/>.</param>
     /// <param name="direct">Up, down, or there and back.</param>
     /// <param name="grouping">Note by note, or in overlapping groups, each complete.</param>
     public static IEnumerable<int> Through(int count, Direct direct, Grouping grouping)
@@ -19,6 +19,9 @@ internal static class Ways
             _ => There(down, up, grouping),
         };
     }
+
+    /// <summary>How many notes a row needs to be gone through so.</summary>
+    public static int Least(Grouping grouping) => Group(grouping)[^1] + 1;
 
     /// <summary>The degrees of some chords of a key in another order, beginning with the same one.</summary>
     /// <param name="degrees">The degrees in steps.</param>
@@ -42,15 +45,16 @@ internal static class Ways
 
     private static IEnumerable<int> Up(int count, Grouping grouping)
     {
-        int[] group = grouping switch
+        var group = Group(grouping);
+        return Enumerable.Range(0, count - group[^1]).SelectMany(first => group.Select(place => first + place));
+    }
+
+    private static int[] Group(Grouping grouping) =>
+        grouping switch
         {
             Grouping.BrokenThirds => [0, 2],
             Grouping.Threes => [0, 1, 2],
             Grouping.Fours => [0, 1, 2, 3],
             _ => [0],
         };
-        return Enumerable
-            .Range(0, Math.Max(0, count - group[^1]))
-            .SelectMany(first => group.Select(place => first + place));
-    }
 }

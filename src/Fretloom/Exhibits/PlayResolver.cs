@@ -16,6 +16,7 @@ public static class PlayResolver
     public const int MostBars = 999;
 
     private const int UsualTempo = 72;
+    private const int HalfStepsOfFifth = 7;
 
     /// <summary>Fills in what the sentence leaves unsaid, and lays the notes out in time with their fingers.</summary>
     /// <param name="sentence">A sentence that was read with the instrument of the defaults as the one unsaid.</param>
@@ -26,49 +27,86 @@ public static class PlayResolver
     {
         ArgumentNullException.ThrowIfNull(sentence);
         ArgumentNullException.ThrowIfNull(defaults);
-        var frets = sentence.Material.Frets ?? defaults.Frets;
-        var windows = frets is null && sentence.Material.Voicing.Position is null ? Windows(sentence) : [null];
         PlayResolution? best = null;
-        foreach (var last in windows)
+        var fewest = int.MaxValue;
+        foreach (var attempt in Windows(sentence, defaults).Select(window => Attempt(window, defaults)))
         {
-            var attempt = Attempt(Within(sentence, defaults, last), defaults);
-            best = best is { IsPlayed: true } && !attempt.IsPlayed ? best : attempt;
-            if (attempt.IsPlayed && (!IsRun(sentence) || BeginsAtHome(attempt.Exercise)))
+            var flaws = attempt.IsPlayed ? Flaws(sentence, attempt.Exercise) : int.MaxValue;
+            if (flaws == 0)
             {
                 return attempt;
             }
+
+            (best, fewest) = best is null || flaws < fewest ? (attempt, flaws) : (best, fewest);
         }
 
         return best!;
     }
 
-    // Where no frets are said, those beyond the twelfth are used for what does not fit below: null stands for the usual ones.
-    private static ValueList<int?> Windows(PlaySentence sentence) =>
-        sentence.Material.Voicing.Inversions is { Count: not 1 }
-            ? [15, 17, int.MaxValue]
-            : [null, 15, 17, int.MaxValue];
-
-    private static PlaySentence Within(PlaySentence sentence, ShowDefaults defaults, int? last)
+    // Where no frets are said, those beyond the twelfth are used for what does not fit below.
+    private static IEnumerable<PlaySentence> Windows(PlaySentence sentence, ShowDefaults defaults)
     {
-        if (last is null)
+        var material = sentence.Material;
+        if ((material.Frets ?? defaults.Frets) is not null || material.Voicing.Position is not null)
         {
-            return sentence;
+            return [sentence];
         }
 
-        var instrument = ShowResolver.MapOf(ShowResolver.Completed(sentence.Material, defaults)).Instrument;
-        return sentence with
-        {
-            Material = sentence.Material with { Frets = new FretRange(0, Math.Min(last.Value, instrument.LastFret)) },
-        };
+        var instrument = ShowResolver.MapOf(ShowResolver.Completed(material, defaults)).Instrument;
+        var wider = new[] { 15, 17, instrument.LastFret }
+            .Select(last => Math.Min(last, instrument.LastFret))
+            .Distinct()
+            .Select(last => sentence with { Material = material with { Frets = new FretRange(0, last) } });
+        return material.Voicing.Inversions is { Count: not 1 } ? wider : wider.Prepend(sentence);
     }
 
-    private static bool IsRun(PlaySentence sentence) =>
-        sentence.Material.Subjects[0] is Subject.ScaleShapes { NotesPerString: not null };
+    // A run of so many notes a string begins on the tonic, a scale that is laid out in no way runs from tonic to tonic, and
+    // chords of the key go on without a leap: how often it is otherwise.
+    private static int Flaws(PlaySentence sentence, Exercise exercise) =>
+        sentence.Material.Subjects[0] switch
+        {
+            Subject.ScaleShapes { NotesPerString: not null } => exercise.Sections.Count(section =>
+                exercise.Notes.First(note => note.At >= section.At).Note.Pitch.PitchClass
+                != section.Key.Tonic.PitchClass
+            ),
+            Subject.ChordsOfTheKey when sentence.Strum is null => Leaps(exercise),
+            Subject.NotesOfTheKey => exercise.Sections.Count(section =>
+                !HasOctave(exercise, section, section.Key.Tonic)
+            ),
+            Subject.NotesOfScale notes => exercise.Sections.Count(section =>
+                !HasOctave(exercise, section, notes.Scale.Tonic)
+            ),
+            _ => 0,
+        };
 
-    private static bool BeginsAtHome(Exercise exercise) =>
-        exercise.Sections.All(section =>
-            exercise.Notes.First(note => note.At >= section.At).Note.Pitch.PitchClass == section.Key.Tonic.PitchClass
-        );
+    // A chord that lies more than a fifth higher or lower than the one before it; from key to key there may be one.
+    private static int Leaps(Exercise exercise)
+    {
+        var begins = exercise.Chords.Select(chord => chord.At).ToList();
+        var heights = begins
+            .Zip(begins.Skip(1).Append(exercise.Length))
+            .Select(chord => exercise.NotesIn(chord.First, chord.Second))
+            .Select(notes => notes.Average(note => note.Note.Pitch.MidiNumber))
+            .ToList();
+        return Enumerable
+            .Range(1, Math.Max(0, begins.Count - 1))
+            .Count(at =>
+                Math.Abs(heights[at] - heights[at - 1]) > HalfStepsOfFifth
+                && exercise.SectionAt(begins[at]) == exercise.SectionAt(begins[at - 1])
+            );
+    }
+
+    private static bool HasOctave(Exercise exercise, Section section, NoteName tonic)
+    {
+        var pitches = exercise
+            .Notes.Where(note => exercise.SectionAt(note.At) == section)
+            .Select(note => note.Note.Pitch)
+            .OrderBy(pitch => pitch.MidiNumber)
+            .ToList();
+        return pitches[^1].MidiNumber > pitches[0].MidiNumber
+            && pitches[0].PitchClass == tonic.PitchClass
+            && pitches[^1].PitchClass == tonic.PitchClass;
+    }
 
     private static PlayResolution Attempt(PlaySentence sentence, ShowDefaults defaults)
     {
@@ -85,6 +123,11 @@ public static class PlayResolver
             return PlayResolution.Refused(error);
         }
 
+        if (Ungrouped(complete, parts) is { } few)
+        {
+            return PlayResolution.Refused(few);
+        }
+
         var exercise = Arranger.Arrange(complete, player, parts) with
         {
             NoteNames = defaults.NoteNames,
@@ -93,6 +136,18 @@ public static class PlayResolver
         return (TooLong(exercise) ?? Shifts.WhyNot(exercise)) is { } wrong
             ? PlayResolution.Refused(wrong)
             : PlayResolution.Played(exercise);
+    }
+
+    private static PlayError? Ungrouped(PlaySentence complete, ValueList<Part> parts)
+    {
+        var least = Ways.Least(complete.Grouping ?? Grouping.Plain);
+        var few = parts.SelectMany(part => part.Groups).Min(group => group.Notes.Count);
+        return complete.Grouping is null || few >= least
+            ? null
+            : new(
+                $"such groups need {least} notes, and there {(few == 1 ? "is 1" : $"are {few}")}; look at more frets or strings, or leave the groups out",
+                Played: PlayPhrase.Grouping
+            );
     }
 
     private static PlayError? TooLong(Exercise exercise) =>

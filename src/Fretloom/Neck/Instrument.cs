@@ -6,6 +6,8 @@ namespace Fretloom.Neck;
 /// <remarks>Strings are counted as players do: string 1 is nearest the floor. Two instruments are equal when everything is.</remarks>
 public sealed record Instrument
 {
+    private const double ShortestBassMm = 750;
+
     /// <summary>Makes an instrument.</summary>
     /// <param name="name">As it stands in a sentence, without article: <c>low-G ukulele</c>.</param>
     /// <param name="strings">String 1 first; 1 to 20 of them.</param>
@@ -57,6 +59,9 @@ public sealed record Instrument
 
     /// <summary>Distance between neighbouring strings.</summary>
     public StringSpacing Spacing { get; }
+
+    /// <summary>Whether it has the length of a bass: 750 mm or more. The shortest basses have 762 mm, the longest guitars about 700: common practice, no source.</summary>
+    public bool IsBass => ScaleLengthMm >= ShortestBassMm;
 
     /// <summary>The fret of the capo, 0 for none. Frets are then counted from it.</summary>
     public int Capo { get; }

@@ -7,6 +7,12 @@ namespace Fretloom.Sentences;
 /// <remarks>Two sentences are equal when they say the same. <see cref="ToString"/> prints canonically and parses back to an equal value.</remarks>
 public sealed record PlaySentence
 {
+    /// <summary>The most times that a tempo is played through.</summary>
+    public const int MostTimes = 99;
+
+    /// <summary>The most bars between two answers; ours, without source.</summary>
+    public const int MostEchoBars = 16;
+
     /// <summary>What is played, where, in which voicing and by which hand: these phrases are those of show sentences.</summary>
     public ShowSentence Material { get; init; } = new();
 
@@ -35,10 +41,30 @@ public sealed record PlaySentence
     public TempoLadder? Tempo { get; init; }
 
     /// <summary><c>twice</c>, <c>4 times</c>: how often each tempo is played through, 1 to 99.</summary>
-    public int? Times { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
+    public int? Times
+    {
+        get;
+        init
+        {
+            ArgumentOutOfRangeException.ThrowIfLessThan(value ?? 1, 1, nameof(value));
+            ArgumentOutOfRangeException.ThrowIfGreaterThan(value ?? 1, MostTimes, nameof(value));
+            field = value;
+        }
+    }
 
     /// <summary>Bars of <c>with a count-in</c>, 0 to 4.</summary>
-    public int? CountInBars { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
+    public int? CountInBars
+    {
+        get;
+        init
+        {
+            ArgumentOutOfRangeException.ThrowIfLessThan(value ?? 0, 0, nameof(value));
+            ArgumentOutOfRangeException.ThrowIfGreaterThan(value ?? 0, Exercise.MostCountInBars, nameof(value));
+            field = value;
+        }
+    }
 
     /// <summary><c>sustained</c>, <c>short</c>.</summary>
     public Touching? Touch { get; init; }
@@ -50,7 +76,17 @@ public sealed record PlaySentence
     public ValueList<Picked> Picking { get; init; }
 
     /// <summary>Bars of <c>two bars, then two bars' rest</c>, 1 to 16.</summary>
-    public int? EchoBars { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
+    public int? EchoBars
+    {
+        get;
+        init
+        {
+            ArgumentOutOfRangeException.ThrowIfLessThan(value ?? 1, 1, nameof(value));
+            ArgumentOutOfRangeException.ThrowIfGreaterThan(value ?? 1, MostEchoBars, nameof(value));
+            field = value;
+        }
+    }
 
     /// <summary>Whether <c>for tuning</c> was said.</summary>
     public bool IsForTuning { get; init; }

@@ -129,4 +129,67 @@ public class MusicXmlWriterTests
         12 * ((int)pitch.Element(prefix + "octave")! + 1)
         + "C D EF G A B".IndexOf(pitch.Element(prefix + "step")!.Value, StringComparison.Ordinal)
         + ((int?)pitch.Element(prefix + "alter") ?? 0);
+
+    // The modes are those of the schema; the signature of E dorian is that of D major.
+    [Theory]
+    [InlineData("E dorian", "2", "dorian")]
+    [InlineData("G mixolydian", "0", "mixolydian")]
+    [InlineData("A harmonic minor", "0", "minor")]
+    [InlineData("A minor", "0", "minor")]
+    [InlineData("C major", "0", "major")]
+    [InlineData("C harmonic major", "0", null)]
+    public void A_key_says_its_own_mode(string name, string fifths, string? mode)
+    {
+        var key = MusicXmlReader
+            .Parse(MusicXmlWriter.Write(Played.Of($"the scale, in {name}")))
+            .Descendants("key")
+            .First();
+        Assert.Equal((fifths, mode), (key.Element("fifths")!.Value, key.Element("mode")?.Value));
+    }
+
+    [Fact]
+    public void A_chord_that_leads_to_another_is_read_in_the_key_of_that()
+    {
+        var score = MusicXmlReader.Parse(MusicXmlWriter.Write(Played.Of("the chords V7/ii V7/V, in C major")));
+        Assert.Equal(
+            ["5 -1 minor dominant", "5 1 major dominant"],
+            score
+                .Descendants("harmony")
+                .Where(harmony => harmony.Element("numeral") is not null)
+                .Select(harmony =>
+                    string.Join(
+                        ' ',
+                        harmony.Descendants("numeral-root").Single().Value,
+                        harmony.Descendants("numeral-fifths").Single().Value,
+                        harmony.Descendants("numeral-mode").Single().Value,
+                        harmony.Element("kind")!.Value
+                    )
+                )
+        );
+    }
+
+    [Fact]
+    public void A_box_has_the_fingers_and_the_barre()
+    {
+        var score = MusicXmlReader.Parse(MusicXmlWriter.Write(Played.Of("F, strum down")));
+        var notes = score.Descendants("frame-note").ToList();
+        Assert.Equal(
+            ["6:1:1 start", "5:3:3 ", "4:3:4 ", "3:2:2 ", "2:1:1 ", "1:1:1 stop"],
+            notes.Select(note =>
+                $"{note.Element("string")!.Value}:{note.Element("fret")!.Value}:{note.Element("fingering")!.Value} {note.Element("barre")?.Attribute("type")!.Value}"
+            )
+        );
+    }
+
+    [Fact]
+    public void Swing_is_for_machines_too() =>
+        Assert.Equal(
+            ["2", "1", "eighth"],
+            MusicXmlReader
+                .Parse(MusicXmlWriter.Write(Played.Of("the scale, in swing eighths")))
+                .Descendants("swing")
+                .Single()
+                .Elements()
+                .Select(element => element.Value)
+        );
 }

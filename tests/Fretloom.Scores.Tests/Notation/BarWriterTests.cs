@@ -190,11 +190,27 @@ public class BarWriterTests
     [InlineData("ukulele", 'G', 0)]
     [InlineData("mandolin", 'G', 0)]
     [InlineData("banjo", 'G', -1)]
+    [InlineData("seven-string guitar", 'G', -1)]
+    [InlineData("eight-string guitar", 'G', -1)]
+    [InlineData("baritone guitar", 'G', -1)]
+    [InlineData("five-string bass", 'F', -1)]
+    [InlineData("bass in guitar tuning", 'F', -1)]
     public void Clefs_are_those_of_the_trade(string instrument, char sign, int octave)
     {
         var clef = StaffClef.For(Named(instrument));
         Assert.Equal((sign, octave), (clef.Sign, clef.OctaveChange));
     }
+
+    [Fact]
+    public void A_capo_changes_no_clef() =>
+        Assert.All(
+            Catalogue.All,
+            instrument =>
+                Assert.All(
+                    Enumerable.Range(1, instrument.Frets - 1),
+                    capo => Assert.Equal(StaffClef.For(instrument), StaffClef.For(instrument.WithCapo(capo)))
+                )
+        );
 
     private static Instrument Named(string name) =>
         Catalogue.TryFind(name, out var instrument) ? instrument : throw new ArgumentException(name, nameof(name));

@@ -43,7 +43,7 @@ public class ChordWalkTests
 
     private static double Cost(ValueList<ChordWalk.Step> steps, List<int> row)
     {
-        var places = row.Select((choice, at) => new ChordWalk.Place(steps[at].Shapes[choice], 0)).ToList();
+        var places = row.Select((choice, at) => new ChordWalk.Place(steps[at], choice)).ToList();
         return row.Select((choice, at) => ChordWalk.Own(steps[at], choice)).Sum()
             + places.Zip(places.Skip(1), ChordWalk.Move).Sum();
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Fretloom.Exercises;
 using Fretloom.Exhibits;
 using Fretloom.Hand;
@@ -126,16 +127,19 @@ public class PlayQuestionTests
         }
     }
 
-    [Fact]
-    public void Fingers_of_a_line_are_those_of_the_fingering_of_lines()
+    // Fingers as methods have them: C major in second position from G, A minor pentatonic in fifth, first position with open
+    // strings. Common practice, no source.
+    [Theory]
+    [InlineData("the spots 6:3 6:5 5:2 5:3 5:5 4:2 4:4 4:5", "2 4 1 2 4 1 3 4")]
+    [InlineData("A minor pentatonic, in fifth position", "1 4 1 3 1 3 1 3 1 4 1 4")]
+    [InlineData("the scale, in C major, in first position", "3 0 2 3 0 2 0 1 0 1 3 0 1 3")]
+    public void Fingers_of_a_line_are_those_that_are_taught(string sentence, string fingers)
     {
-        var exercise = Play("the spots 6:3 6:5 5:2 5:3 5:5 4:2 4:4 4:5");
-        var spots = exercise.Notes.Select(note => note.Note.Spot).ToValueList();
-
-        Assert.Equal(
-            LineFingering.FindBothWays(exercise.Player, spots).Best!.Notes.Select(note => note.Finger),
-            exercise.Notes.Select(note => note.Finger)
-        );
+        var taught = fingers.Split(' ').ToList();
+        var found = Play(sentence)
+            .Notes.Select(note => ((int)note.Finger).ToString(CultureInfo.InvariantCulture))
+            .ToList();
+        Assert.Equal(taught.Take(found.Count), found);
     }
 
     [Theory]
@@ -162,6 +166,122 @@ public class PlayQuestionTests
         );
         Assert.Equal("1 2 & & 4 &", string.Join(' ', exercise.Directions.Select(words => words.Text)));
     }
+
+    [Theory]
+    [InlineData("the C major scale, on string 2, frets 0-13", "2:1 2:3 2:5 2:6 2:8 2:10 2:12 2:13")]
+    [InlineData("the scale, in D major, on string 4", "4:0 4:2 4:4 4:5 4:7 4:9 4:11 4:12")]
+    [InlineData("the scale, in G major, on string 4, on a bass", "4:3 4:5 4:7 4:8 4:10 4:12 4:14 4:15")]
+    [InlineData("the A minor pentatonic scale, on strings 2-1", "1:5 1:8 1:10 1:12 1:15 1:17")]
+    [InlineData("the scale, in C major, on strings 2-1", "2:1 2:3 1:0 1:1 1:3 1:5 1:7 1:8")]
+    public void A_scale_on_few_strings_goes_along_them(string sentence, string spots) =>
+        Assert.Equal(spots, string.Join(' ', Play(sentence).Notes.Select(note => note.Note.Spot)));
+
+    [Theory]
+    [InlineData("the scale, in G major, in first position", "G2 G4")]
+    [InlineData("the scale, in E minor, in first position", "E2 E4")]
+    [InlineData("A minor pentatonic, in fifth position", "A2 C5")]
+    public void A_scale_in_a_position_runs_from_tonic_to_tonic_and_a_box_to_its_end(string sentence, string ends)
+    {
+        var notes = Play(sentence).Notes;
+        Assert.Equal(ends, $"{notes[0].Note.Pitch} {notes[^1].Note.Pitch}");
+    }
+
+    [Theory]
+    [InlineData("the triads, in G major, in first inversion, on strings 3-1, as block chords")]
+    [InlineData("the triads, in C major, on strings 3-1")]
+    [InlineData("the seventh chords, in G major, in drop 2, on strings 4-1, as block chords")]
+    [InlineData("the triads, on a guitar in fourths, in E major, on strings 4-2")]
+    public void Chords_of_the_key_rise_from_each_to_the_next(string sentence)
+    {
+        var exercise = Play(sentence);
+        var heights = exercise
+            .Chords.Select((chord, at) => (chord.At, End: at == 6 ? exercise.Length : exercise.Chords[at + 1].At))
+            .Select(chord => exercise.NotesIn(chord.At, chord.End).Average(note => note.Note.Pitch.MidiNumber))
+            .ToList();
+        Assert.Equal(7, heights.Count);
+        Assert.All(heights.Zip(heights.Skip(1)), pair => Assert.InRange(pair.Second - pair.First, 0.5, 4));
+    }
+
+    [Fact]
+    public void Inversions_follow_each_other_up_the_neck_and_are_named()
+    {
+        var exercise = Play("Cmaj7, in every inversion, in drop 2, on strings 4-1, as block chords");
+
+        Assert.Equal(["Cmaj7/E", "Cmaj7/G", "Cmaj7/B", "Cmaj7"], exercise.Chords.Select(mark => mark.Chord.ToString()));
+        Assert.Equal(
+            [2, 5, 9, 10],
+            exercise.Notes.Where(note => note.Note.Spot.String == 4).Select(note => note.Note.Spot.Fret)
+        );
+    }
+
+    [Fact]
+    public void Figures_tell_the_inversions_of_chords_of_the_key() =>
+        Assert.Equal(
+            ["I6", "ii6", "iii6"],
+            Play("the triads from I to III, in first inversion, on strings 3-1").Chords.Select(mark => $"{mark.Roman}")
+        );
+
+    // Every row shorter than a group, and every other.
+    [Fact]
+    public void Groups_need_as_many_notes_as_they_have()
+    {
+        foreach (
+            var (group, least) in new[] { ("in broken thirds", 3), ("in groups of three", 3), ("in groups of four", 4) }
+        )
+        {
+            for (var count = 1; count <= 5; count++)
+            {
+                var answer = PlayQuestion.Answer(
+                    $"every E, {group}, frets 0-{(count < 5 ? 0 : 5)}, on strings {(count switch { 1 => "1", 2 => "6, 1", _ => "6-1" })}",
+                    ShowDefaults.Standard
+                );
+                if (answer.IsRead)
+                {
+                    Assert.True(answer.Value.Notes.Count >= least);
+                }
+                else
+                {
+                    Assert.StartsWith($"such groups need {least} notes", answer.Errors[0].Message);
+                }
+            }
+        }
+    }
+
+    [Theory]
+    [InlineData(
+        "the spots 6:1 6:2 6:3 6:4 6:5 6:6 6:7 6:8 6:9 6:10 6:11 6:12 6:13 6:14 6:15 6:15, at 150, twice",
+        "6:15 to 6:1"
+    )]
+    [InlineData("the spots 6:1 6:15 6:1, at 150", "6:1 to 6:15")]
+    public void No_hand_leaps_too_far_in_too_short_a_time_nor_back_to_the_beginning(string sentence, string leap) =>
+        Assert.Contains(leap, PlayQuestion.Answer(sentence, ShowDefaults.Standard).Errors[0].Message);
+
+    [Theory]
+    [InlineData("strum down down, in 6/8", "0 3")]
+    [InlineData("strum down-up-down down-up, in 6/8", "0 1 2 3 4")]
+    [InlineData("strum down down down down down down, in 6/8", "0 1 2 3 4 5")]
+    [InlineData("strum down-up, in 12/8", "0 1 3 4 6 7 9 10")]
+    [InlineData("strum down down-up", "0 2 3 4 6 7")]
+    [InlineData("strum down down-up, in 3/4", "0 2 3")]
+    [InlineData("strum down up, in 2/4", "0 1 2 3")]
+    [InlineData("strum up down", "1 2 5 6")]
+    public void Strokes_come_on_beats_or_between_them_and_fill_the_bar(string strum, string eighths) =>
+        Assert.Equal(
+            eighths,
+            string.Join(' ', Play($"C, {strum}").Notes.Select(note => note.At / Beats.Of(1, 8)).Distinct())
+        );
+
+    [Fact]
+    public void A_short_exercise_goes_round_until_it_fills_the_bars_before_an_answer()
+    {
+        var exercise = Play("the C major scale, on a ukulele, two bars, then two bars' rest");
+
+        Assert.Equal([0, 1], exercise.Notes.Select(note => note.At / exercise.Metre.Bar).Distinct());
+        Assert.Equal(4, exercise.Bars);
+    }
+
+    [Fact]
+    public void Single_notes_far_apart_warn_of_no_stretch() => Assert.Null(Play("every F#").Widest);
 
     [Fact]
     public void Rests_for_an_answer_are_as_long_as_what_is_played()

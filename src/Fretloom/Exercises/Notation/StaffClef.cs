@@ -8,19 +8,18 @@ namespace Fretloom.Exercises.Notation;
 /// <param name="OctaveChange">Octaves that sound above the written note; -1 for a guitar, which sounds an octave lower.</param>
 public sealed record StaffClef(char Sign, int Line, int OctaveChange)
 {
-    private const int LowestOfBass = 36;
     private const int LowestOfTreble = 52;
 
     /// <summary>
-    /// The bass clef for what reaches below C2, the treble clef for the rest; written an octave higher than it sounds where the lowest
-    /// string sounds below E3. Common practice, no source.
+    /// The bass clef for a bass, the treble clef for the rest; written an octave higher than it sounds where the lowest string sounds
+    /// below E3 without a capo. So a guitar keeps its clef however many strings it has and however low they are tuned. Common
+    /// practice, no source.
     /// </summary>
     public static StaffClef For(Instrument instrument)
     {
         ArgumentNullException.ThrowIfNull(instrument);
-        var lowest = instrument.OpenPitches.Min(pitch => pitch.MidiNumber);
-        return lowest < LowestOfBass ? new('F', 4, -1)
-            : lowest < LowestOfTreble ? new('G', 2, -1)
+        return instrument.IsBass ? new('F', 4, -1)
+            : instrument.WithCapo(0).OpenPitches.Min(pitch => pitch.MidiNumber) < LowestOfTreble ? new('G', 2, -1)
             : new('G', 2, 0);
     }
 }

@@ -79,21 +79,21 @@ internal static class Arranger
     private static void Strummed(IEnumerable<PlayedGroup> groups, StrumPattern strum, Timeline time, Metre metre)
     {
         var eighth = Beats.Of(1, 8);
+        var strokes = strum.In(metre)!.Value;
         foreach (var group in groups)
         {
             time.Mark(group, isHeld: true);
             var isFirst = time.At.Ticks == 0;
-            time.Rest(eighth * strum.Eighths[0]);
-            for (var at = 0; at < strum.Eighths.Count; at++)
+            time.Rest(eighth * strokes[0].Eighth);
+            for (var at = 0; at < strokes.Count; at++)
             {
-                var stroke = strum.Eighths[at];
-                var next = at + 1 < strum.Eighths.Count ? eighth * strum.Eighths[at + 1] : metre.Bar;
+                var next = at + 1 < strokes.Count ? eighth * strokes[at + 1].Eighth : metre.Bar;
                 if (isFirst)
                 {
-                    time.Say(Count(stroke, metre));
+                    time.Say(Count(strokes[at].Eighth, metre));
                 }
 
-                time.Add(group.Notes, next - eighth * stroke, stroke % 2 == 0 ? Picked.Down : Picked.Up);
+                time.Add(group.Notes, next - eighth * strokes[at].Eighth, strokes[at].IsDown ? Picked.Down : Picked.Up);
             }
         }
     }

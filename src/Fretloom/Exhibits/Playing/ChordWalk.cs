@@ -9,17 +9,20 @@ namespace Fretloom.Exhibits.Playing;
 /// <summary>Chooses for each chord of a row the shape to play, so that the hand moves little from one to the next.</summary>
 /// <remarks>
 /// The cheapest row of shapes, by dynamic programming (Bellman 1957). Between two shapes the middle of what is stopped moves so
-/// many millimetres along the neck, and each string further across counts as much as twenty; a shape costs for its place in the
+/// many millimetres along the neck (open strings lie at the nut), and each string further across counts as much as twenty; of
+/// chords that are not strummed each half-step by which they rise or fall together counts as much as ten, so that a row of them
+/// goes on in its direction; a shape costs for its place in the
 /// order of the finder (more where that order is the one in which they are taught, as of strummed chords), for being wide, and a
 /// little for being far up. All of this is set by hand, without source.
 /// </remarks>
 internal static class ChordWalk
 {
     private const double MmPerString = 20;
+    private const double MmPerHalfStep = 10;
     private const double PerPlace = 4;
     private const double PerPlaceStrummed = 60;
     private const double Wide = 60;
-    private const double VeryWide = 200;
+    private const double VeryWide = 1_000;
     private const double PerMmUp = 0.02;
 
     /// <summary>The shapes to choose from: of one chord, in one inversion.</summary>
@@ -71,9 +74,19 @@ internal static class ChordWalk
     /// <summary>One shape for each step.</summary>
     public static IEnumerable<ShapeInHand> Choose(ValueList<Step> steps)
     {
-        var layers = steps
-            .Select(step => step.Shapes.Select((shape, at) => new Place(shape, Own(step, at))).ToArray())
-            .ToArray();
+        var chosen = new Stack<ShapeInHand>();
+        for (var place = Cheapest(steps); place is not null; place = place.Before)
+        {
+            chosen.Push(place.Shape);
+        }
+
+        return chosen;
+    }
+
+    /// <summary>The last place of the cheapest row; null when there are no steps.</summary>
+    private static Place? Cheapest(ValueList<Step> steps)
+    {
+        var layers = steps.Select(step => step.Shapes.Select((shape, at) => new Place(step, at)).ToArray()).ToArray();
         for (var at = 1; at < layers.Length; at++)
         {
             foreach (var place in layers[at])
@@ -83,30 +96,24 @@ internal static class ChordWalk
             }
         }
 
-        var chosen = new Stack<ShapeInHand>();
-        for (
-            var place = layers.Length == 0 ? null : layers[^1].MinBy(last => last.Total);
-            place is not null;
-            place = place.Before
-        )
-        {
-            chosen.Push(place.Shape);
-        }
-
-        return chosen;
+        return layers.Length == 0 ? null : layers[^1].MinBy(last => last.Total);
     }
 
-    internal sealed class Place(ShapeInHand shape, double total)
+    internal sealed class Place(Step step, int at)
     {
-        public ShapeInHand Shape { get; } = shape;
+        public ShapeInHand Shape { get; } = step.Shapes[at];
 
-        /// <summary>The middle of what is stopped; null where all strings are open.</summary>
-        public double? AlongMm { get; } =
-            shape.Shape.Spots.Where(spot => spot.Fret > 0).Select(spot => (double?)AlongOf(spot)).Average();
+        /// <summary>The middle of what is stopped.</summary>
+        public double AlongMm { get; } =
+            step.Shapes[at].Shape.Spots.Where(spot => spot.Fret > 0).Select(AlongOf).DefaultIfEmpty().Average();
 
-        public double String { get; } = shape.Shape.Spots.Average(spot => spot.String);
+        public double String { get; } = step.Shapes[at].Shape.Spots.Average(spot => spot.String);
 
-        public double Total { get; set; } = total;
+        /// <summary>What it sounds together, in half-steps; 0 for strummed chords, which may lie high or low.</summary>
+        public double Height { get; } =
+            step.IsTaughtInOrder ? 0 : step.Shapes[at].Shape.Notes.Average(note => note.Pitch.MidiNumber);
+
+        public double Total { get; set; } = Own(step, at);
 
         public Place? Before { get; set; }
     }
@@ -115,8 +122,9 @@ internal static class ChordWalk
     private static double AlongOf(Spot spot) => NeckGeometry.FretMm(648, spot.Fret);
 
     internal static double Move(Place one, Place other) =>
-        (one.AlongMm is { } here && other.AlongMm is { } there ? Math.Abs(here - there) : 0)
-        + MmPerString * Math.Abs(one.String - other.String);
+        Math.Abs(one.AlongMm - other.AlongMm)
+        + MmPerString * Math.Abs(one.String - other.String)
+        + MmPerHalfStep * Math.Abs(one.Height - other.Height);
 
     internal static double Own(Step step, int place) =>
         (step.IsTaughtInOrder ? PerPlaceStrummed : PerPlace) * place
@@ -128,7 +136,7 @@ internal static class ChordWalk
             _ => 0,
         };
 
-    // Where inversions were asked for, each is a step of its own, root position first.
+    // Where inversions were asked for, each is a step of its own: root position first, or whichever lets the hand move least.
     private static IEnumerable<Step> ByInversion(
         ShowSentence complete,
         ShapeSource.OfChord chord,
@@ -141,10 +149,15 @@ internal static class ChordWalk
             return [new(chord, shapes.ToValueList(), isTaughtInOrder)];
         }
 
-        return shapes
+        var inversions = shapes
             .GroupBy(shape => Lowest(shape.Shape).Member)
             .OrderBy(same => InversionOf(chord, same.First()))
-            .Select(same => new Step(chord, same.ToValueList(), isTaughtInOrder));
+            .Select(same => new Step(chord, same.ToValueList(), false))
+            .ToList();
+        return Enumerable
+            .Range(0, inversions.Count)
+            .Select(first => inversions.Skip(first).Concat(inversions.Take(first)).ToValueList())
+            .MinBy(row => Cheapest(row)!.Total);
     }
 
     private static string? MissingInversion(ShowSentence complete, ShapeSource.OfChord chord, List<ShapeInHand> shapes)
@@ -161,7 +174,8 @@ internal static class ChordWalk
             : $"no shape of {chord.Name} in {(missing[0] == 0 ? "root position" : $"{Numbers.OrdinalWord(missing[0])} inversion")} fits these strings and frets; look at more frets, or on other strings";
     }
 
-    private static int InversionOf(ShapeSource.OfChord chord, ShapeInHand shape) =>
+    /// <summary>Which member lies lowest, counted from 0, the root.</summary>
+    public static int InversionOf(ShapeSource.OfChord chord, ShapeInHand shape) =>
         chord.Chord.IndexOf(Lowest(shape.Shape).Pitch.PitchClass);
 
     private static ShapeNote Lowest(Shape shape) => shape.Notes.MinBy(note => note.Pitch.MidiNumber);

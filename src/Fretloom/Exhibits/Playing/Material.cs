@@ -56,7 +56,18 @@ internal static class Material
         var shapes = ChordWalk.Choose(steps.Select(step => step.Step).ToValueList());
         return (
             steps
-                .Zip(shapes, (step, shape) => (step.Key, Group: PlayedGroup.Of(shape)))
+                .Zip(
+                    shapes,
+                    (step, shape) =>
+                        (
+                            step.Key,
+                            Group: PlayedGroup.Of(
+                                shape,
+                                step.Step.Chord,
+                                complete.Material.Voicing.Inversions is not null
+                            )
+                        )
+                )
                 .GroupBy(step => step.Key)
                 .Select(key => new Part(key.Key, key.Select(step => step.Group).ToValueList()))
                 .ToValueList(),

@@ -32,7 +32,6 @@ internal static class Rhythm
     public static PlayError? WhyNot(PlaySentence complete)
     {
         var metre = complete.Metre!.Value;
-        var eighths = metre.Bar / Beats.Of(1, 8);
         return complete.Value is NoteValue.Triplets or NoteValue.SwingEighths && metre.IsCompound
                 ? new(
                     $"in {metre} a beat falls into three eighths as it is; write 'in eighths', or take 4/4 or 3/4",
@@ -40,13 +39,14 @@ internal static class Rhythm
                 )
             : complete is { Strum: not null, Value: not (null or NoteValue.Eighths or NoteValue.SwingEighths) }
                 ? new("a strum pattern goes by eighths; leave the rhythm out", Played: PlayPhrase.Values)
-            : complete.Strum is { } strum && strum.Length > eighths
-                ? new(
-                    $"a bar of {metre} has {eighths} eighths, and the strum pattern takes {strum.Length}",
-                    Played: PlayPhrase.Strum
-                )
+            : complete.Strum is { } strum && strum.In(metre) is null ? new(TooLong(metre), Played: PlayPhrase.Strum)
             : null;
     }
+
+    private static string TooLong(Metre metre) =>
+        metre.IsCompound
+            ? $"the strum pattern does not fit a bar of {metre}: it has {metre.BeatsPerBar} beats of three eighths; join the strokes of a beat, such as 'down-up-down down-up-down'"
+            : $"the strum pattern does not fit a bar of {metre}, which has {metre.BeatsPerBar} beats: down falls on a beat, up between two";
 
     /// <summary>
     /// How long a chord that takes so much time lasts in all: a whole number of beats that divides the bar, or whole bars, so that

@@ -66,13 +66,21 @@ internal static class Rows
             return (null, new(reason, ShowPhrase.Position));
         }
 
-        var shapes = subject.NotesPerString is { } count
-            ? ScaleShapeFinder.NotesPerString(map, scale, count)
-            : ScaleShapeFinder.InPosition(map, scale, position);
-        return Best(shapes, scale, player);
+        if (subject.NotesPerString is { } count)
+        {
+            return Best(ScaleShapeFinder.NotesPerString(map, scale, count), scale, player);
+        }
+
+        var (row, error) = Best(ScaleShapeFinder.InPosition(map, scale, position), scale, player);
+        return
+            scale.Kind.IsSevenNote
+            && row is not null
+            && Octaves(row.Notes, note => note.Note, scale.Tonic) is { } octaves
+            ? (row with { Notes = octaves }, null)
+            : (row, error);
     }
 
-    // A scale that is laid out in no way is played in the lowest position of the frets, from tonic to tonic where it can be.
+    // A scale that is laid out in no way is played in the lowest position of the frets, and where that holds no octave, along the strings.
     private static (PlayedGroup?, PlayError?) InFirstPlace(
         Scale scale,
         ShowSentence complete,
@@ -87,16 +95,30 @@ internal static class Rows
         }
 
         var (row, error) = Best(ScaleShapeFinder.InPosition(map, scale, position), scale, player);
-        return (row is null ? null : row with { Notes = FromTonicToTonic(row.Notes, scale.Tonic) }, error);
+        return row is null ? (row, error)
+            : Octaves(row.Notes, note => note.Note, scale.Tonic) is { } octaves ? (row with { Notes = octaves }, null)
+            : Along(map, scale, player);
     }
 
-    private static ValueList<PlayedNote> FromTonicToTonic(ValueList<PlayedNote> notes, NoteName tonic)
+    // Each note where it lies nearest to the nut.
+    private static (PlayedGroup?, PlayError?) Along(NeckMap map, Scale scale, Player player)
+    {
+        var notes = map.NotesNamed(scale.Notes)
+            .GroupBy(note => note.Pitch.MidiNumber)
+            .OrderBy(same => same.Key)
+            .Select(same => same.MinBy(note => note.Spot.Fret))
+            .ToValueList();
+        return Fingered(Octaves(notes, note => note, scale.Tonic) ?? notes, player);
+    }
+
+    /// <summary>From the lowest tonic to the highest; null when there are not two.</summary>
+    private static ValueList<T>? Octaves<T>(ValueList<T> row, Func<T, NeckNote> note, NoteName tonic)
     {
         var tonics = Enumerable
-            .Range(0, notes.Count)
-            .Where(at => notes[at].Note.Pitch.PitchClass == tonic.PitchClass)
+            .Range(0, row.Count)
+            .Where(at => note(row[at]).Pitch.PitchClass == tonic.PitchClass)
             .ToList();
-        return tonics.Count < 2 ? notes : notes.Take(tonics[^1] + 1).Skip(tonics[0]).ToValueList();
+        return tonics.Count < 2 ? null : row.Take(tonics[^1] + 1).Skip(tonics[0]).ToValueList();
     }
 
     // The shape in reach that begins on the tonic, else the first in reach.
@@ -137,9 +159,14 @@ internal static class Rows
             .Value.OrderBy(note => note.Pitch.MidiNumber)
             .ThenByDescending(note => note.Spot.String)
             .ToValueList();
-        return notes.Count > 0
-            ? Fingered(notes, player)
-            : (null, new("none of these notes lies on these strings and frets", ShowPhrase.Frets));
+        if (notes.Count > 0)
+        {
+            // They lie far apart, and no two are held at one time.
+            var (row, error) = Fingered(notes, player);
+            return (row is null ? null : row with { Widest = null }, error);
+        }
+
+        return (null, new("none of these notes lies on these strings and frets", ShowPhrase.Frets));
     }
 
     private static (PlayedGroup?, PlayError?) Fingered(ValueList<NeckNote> notes, Player player)

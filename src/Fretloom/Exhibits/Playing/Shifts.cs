@@ -19,30 +19,42 @@ internal static class Shifts
     public static PlayError? WhyNot(Exercise exercise)
     {
         var fastest = exercise.Passes.MaxBy(pass => pass.BeatsPerMinute);
-        ExerciseNote? last = null;
-        foreach (var note in IndexFingers(exercise))
+        var secondsOfQuarter = 60 / fastest.QuartersPerMinute(exercise.Metre);
+        var notes = IndexFingers(exercise).ToList();
+        for (var at = 1; at < notes.Count; at++)
         {
-            if (last is { } before && before.At < note.At)
+            var quarters = exercise.SoundsAt(notes[at].At) - exercise.SoundsAt(notes[at - 1].At);
+            if (WhyNot(exercise.Instrument, notes[at - 1], notes[at], quarters * secondsOfQuarter) is { } wrong)
             {
-                var mm = Math.Abs(IndexMm(exercise.Instrument, note) - IndexMm(exercise.Instrument, before));
-                var seconds = fastest.Seconds(note.At - before.At, exercise.Metre);
-                if (mm > MostMmPerSecond * seconds)
-                {
-                    return new(
-                        string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"no hand gets from spot {before.Note.Spot} to {note.Note.Spot} in time: {mm:0} mm in {seconds:0.00} seconds; take a slower tempo, longer notes or spots that lie nearer"
-                        ),
-                        ShowPhrase.Subject,
-                        PlayPhrase.Tempo
-                    );
-                }
+                return wrong;
             }
-
-            last = note;
         }
 
-        return null;
+        // Back to the beginning for the next pass.
+        return exercise.Passes.Count == 1 || notes.Count == 0
+            ? null
+            : WhyNot(
+                exercise.Instrument,
+                notes[^1],
+                notes[0],
+                (exercise.Length.Quarters - exercise.SoundsAt(notes[^1].At) + exercise.SoundsAt(notes[0].At))
+                    * secondsOfQuarter
+            );
+    }
+
+    private static PlayError? WhyNot(Instrument instrument, ExerciseNote before, ExerciseNote note, double seconds)
+    {
+        var mm = Math.Abs(IndexMm(instrument, note) - IndexMm(instrument, before));
+        return mm <= MostMmPerSecond * seconds
+            ? null
+            : new(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"no hand gets from spot {before.Note.Spot} to {note.Note.Spot} in time: {mm:0} mm in {seconds:0.00} seconds; take a slower tempo, longer notes or spots that lie nearer"
+                ),
+                ShowPhrase.Subject,
+                PlayPhrase.Tempo
+            );
     }
 
     // Of notes that are stopped together, the one that tells where the index finger lies.

@@ -36,7 +36,7 @@ internal sealed class Timeline(Metre metre)
     /// <summary>Names the chord that begins here.</summary>
     public void Mark(PlayedGroup group, bool isHeld)
     {
-        if (group.Shape?.Source is Shapes.ShapeSource.OfChord chord)
+        if (group.Chord is { } chord)
         {
             _chords.Add(new(At, chord.Chord, chord.Roman, isHeld ? group.Shape : null));
         }

@@ -1,3 +1,4 @@
+using Fretloom.Exercises;
 using Fretloom.Sentences.Reading;
 
 namespace Fretloom.Sentences.Play;
@@ -5,8 +6,6 @@ namespace Fretloom.Sentences.Play;
 /// <summary><c>with a count-in</c>, <c>with a count-in of two bars</c>, <c>without a count-in</c>.</summary>
 internal static class CountInPhrase
 {
-    private const int MostBars = 4;
-
     public static PlayPhraseKind Kind { get; } =
         new(
             "the count-in",
@@ -57,8 +56,8 @@ internal static class CountInPhrase
         }
 
         draft.Sentence = draft.Sentence with { CountInBars = isWith ? bars : 0 };
-        return !isWith || bars is >= 1 and <= MostBars
+        return !isWith || bars is >= 1 and <= Exercise.MostCountInBars
             ? null
-            : Failure.At(place, $"a count-in is 1 to {MostBars} bars, found {Failure.Shown(place)}");
+            : Failure.At(place, $"a count-in is 1 to {Exercise.MostCountInBars} bars, found {Failure.Shown(place)}");
     }
 }

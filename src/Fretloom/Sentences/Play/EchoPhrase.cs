@@ -5,8 +5,6 @@ namespace Fretloom.Sentences.Play;
 /// <summary><c>two bars, then two bars' rest</c>: bars to be answered.</summary>
 internal static class EchoPhrase
 {
-    private const int Most = 16;
-
     private static readonly string[] BarWords = ["bar", "bars", "measure", "measures"];
     private static readonly string[] Owners =
     [
@@ -67,7 +65,7 @@ internal static class EchoPhrase
                     $"the rest is as long as what is played, {bars} {(bars == 1 ? "bar" : "bars")}",
                     Edit.Of(second, first.Text)
                 )
-            : bars is >= 1 and <= Most ? null
-            : Failure.At(first, $"expected 1 to {Most} bars, found {Failure.Shown(first)}");
+            : bars is >= 1 and <= PlaySentence.MostEchoBars ? null
+            : Failure.At(first, $"expected 1 to {PlaySentence.MostEchoBars} bars, found {Failure.Shown(first)}");
     }
 }

@@ -75,6 +75,12 @@ internal static class PlayChecks
                 "fingers pick one string after another, and block chords sound at once; leave out one of the two"
             )
             ?? Only(
+                sentence.Direct is not null,
+                !isChords || sentence.Picking.All(picked => picked <= Picked.Up),
+                PlayPhrase.Direction,
+                "the fingers say which string comes when; leave out the direction or the picking"
+            )
+            ?? Only(
                 sentence.Strum is not null,
                 isChords && sentence.IsBlock != false,
                 PlayPhrase.Strum,

@@ -40,31 +40,28 @@ internal static class StrumPhrase
         at.AcceptAny("strum", "strumming");
         at.Accept("pattern");
         var first = at.Current;
-        var strokes = new List<bool>();
+        var groups = new List<ValueList<bool>>();
         while (Strokes(at.Current) is { } more)
         {
-            strokes.AddRange(more);
+            groups.Add(more.ToValueList());
             at.Skip();
         }
 
-        if (strokes.Count == 0)
+        if (groups.Count == 0)
         {
             return Failure.Expected("strokes such as 'down down-up up-down-up'", first, "down", "up");
         }
 
-        if (strokes.Count > StrumPattern.MostEighths || Length(strokes) > StrumPattern.MostEighths)
+        if (groups.Sum(group => group.Count) > StrumPattern.MostEighths)
         {
             return Failure.At(
                 first,
                 at.Previous,
-                $"a strum pattern fills a bar of at most {StrumPattern.MostEighths} eighths; down falls on a beat, up between two, and this takes more"
+                $"a strum pattern is that of one bar and has at most {StrumPattern.MostEighths} strokes"
             );
         }
 
-        draft.Sentence = draft.Sentence with { Strum = new StrumPattern(strokes) };
+        draft.Sentence = draft.Sentence with { Strum = new StrumPattern(groups) };
         return null;
     }
-
-    private static int Length(List<bool> strokes) =>
-        strokes.Aggregate(0, (next, isDown) => next + (next % 2 == (isDown ? 0 : 1) ? 1 : 2));
 }

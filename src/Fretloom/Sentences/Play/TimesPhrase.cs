@@ -5,8 +5,6 @@ namespace Fretloom.Sentences.Play;
 /// <summary><c>twice</c>, <c>4 times</c>: how often each tempo is played through.</summary>
 internal static class TimesPhrase
 {
-    private const int Most = 99;
-
     public static PlayPhraseKind Kind { get; } =
         new(
             "the number of times",
@@ -34,8 +32,8 @@ internal static class TimesPhrase
             : token.Is("twice") ? 2
             : Numbers.Cardinal(token)!.Value;
         draft.Sentence = draft.Sentence with { Times = times };
-        return times is >= 1 and <= Most
+        return times is >= 1 and <= PlaySentence.MostTimes
             ? null
-            : Failure.At(token, $"expected once to {Most} times, found {Failure.Shown(token)}");
+            : Failure.At(token, $"expected once to {PlaySentence.MostTimes} times, found {Failure.Shown(token)}");
     }
 }
