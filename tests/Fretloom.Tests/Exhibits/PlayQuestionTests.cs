@@ -190,7 +190,8 @@ public class PlayQuestionTests
     [InlineData("the triads, in G major, in first inversion, on strings 3-1, as block chords")]
     [InlineData("the triads, in C major, on strings 3-1")]
     [InlineData("the seventh chords, in G major, in drop 2, on strings 4-1, as block chords")]
-    [InlineData("the triads, on a guitar in fourths, in E major, on strings 4-2")]
+    [InlineData("the triads, in F major, on strings 4-2")]
+    [InlineData("the triads, on a banjo, in G major, on strings 3-1")]
     public void Chords_of_the_key_rise_from_each_to_the_next(string sentence)
     {
         var exercise = Play(sentence);

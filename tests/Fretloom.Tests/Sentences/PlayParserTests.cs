@@ -50,7 +50,7 @@ public class PlayParserTests
         "play the notes of the key, in groups of three, without a count-in"
     )]
     [InlineData("C, F and G7, down down-up up-down-up", "play C, F and G7, strum down down-up up-down-up")]
-    [InlineData("C, F and G7, strum pattern down up down up", "play C, F and G7, strum down-up-down-up")]
+    [InlineData("C, F and G7, strum pattern down up down up", "play C, F and G7, strum down up down up")]
     [InlineData("Am and E, picked p i m a m i", "play Am and E, picked p-i-m-a-m-i")]
     [InlineData("the scale with alternate picking", "play the notes of the key, picked down-up")]
     [InlineData(

@@ -9,7 +9,7 @@ namespace Fretloom.Exhibits.Playing;
 /// <summary>Chooses for each chord of a row the shape to play, so that the hand moves little from one to the next.</summary>
 /// <remarks>
 /// The cheapest row of shapes, by dynamic programming (Bellman 1957). Between two shapes the middle of what is stopped moves so
-/// many millimetres along the neck (open strings lie at the nut), and each string further across counts as much as twenty; of
+/// many millimetres along the neck (open strings lie at the nut), and each string further across counts as much as sixty; of
 /// chords that are not strummed each half-step by which they rise or fall together counts as much as ten, so that a row of them
 /// goes on in its direction; a shape costs for its place in the
 /// order of the finder (more where that order is the one in which they are taught, as of strummed chords), for being wide, and a
@@ -17,13 +17,13 @@ namespace Fretloom.Exhibits.Playing;
 /// </remarks>
 internal static class ChordWalk
 {
-    private const double MmPerString = 20;
+    private const double MmPerString = 60;
     private const double MmPerHalfStep = 10;
     private const double PerPlace = 4;
     private const double PerPlaceStrummed = 60;
     private const double Wide = 60;
     private const double VeryWide = 1_000;
-    private const double PerMmUp = 0.02;
+    private const double PerMmUp = 0.1;
 
     /// <summary>The shapes to choose from: of one chord, in one inversion.</summary>
     /// <param name="Chord">The chord.</param>

@@ -55,9 +55,15 @@ internal static class CountInPhrase
             }
         }
 
+        if (isWith && bars is < 1 or > Exercise.MostCountInBars)
+        {
+            return Failure.At(
+                place,
+                $"a count-in is 1 to {Exercise.MostCountInBars} bars, found {Failure.Shown(place)}"
+            );
+        }
+
         draft.Sentence = draft.Sentence with { CountInBars = isWith ? bars : 0 };
-        return !isWith || bars is >= 1 and <= Exercise.MostCountInBars
-            ? null
-            : Failure.At(place, $"a count-in is 1 to {Exercise.MostCountInBars} bars, found {Failure.Shown(place)}");
+        return null;
     }
 }

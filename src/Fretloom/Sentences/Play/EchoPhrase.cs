@@ -58,14 +58,21 @@ internal static class EchoPhrase
             return Failure.Expected($"'rest' after '{at.Previous.Text}'", at.Current, "rest");
         }
 
+        if (rest != bars)
+        {
+            return Failure.At(
+                second,
+                $"the rest is as long as what is played, {bars} {(bars == 1 ? "bar" : "bars")}",
+                Edit.Of(second, first.Text)
+            );
+        }
+
+        if (bars is < 1 or > PlaySentence.MostEchoBars)
+        {
+            return Failure.At(first, $"expected 1 to {PlaySentence.MostEchoBars} bars, found {Failure.Shown(first)}");
+        }
+
         draft.Sentence = draft.Sentence with { EchoBars = bars };
-        return rest != bars
-                ? Failure.At(
-                    second,
-                    $"the rest is as long as what is played, {bars} {(bars == 1 ? "bar" : "bars")}",
-                    Edit.Of(second, first.Text)
-                )
-            : bars is >= 1 and <= PlaySentence.MostEchoBars ? null
-            : Failure.At(first, $"expected 1 to {PlaySentence.MostEchoBars} bars, found {Failure.Shown(first)}");
+        return null;
     }
 }

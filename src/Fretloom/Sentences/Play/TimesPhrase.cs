@@ -31,9 +31,12 @@ internal static class TimesPhrase
             token.Is("once") ? 1
             : token.Is("twice") ? 2
             : Numbers.Cardinal(token)!.Value;
+        if (times is < 1 or > PlaySentence.MostTimes)
+        {
+            return Failure.At(token, $"expected once to {PlaySentence.MostTimes} times, found {Failure.Shown(token)}");
+        }
+
         draft.Sentence = draft.Sentence with { Times = times };
-        return times is >= 1 and <= PlaySentence.MostTimes
-            ? null
-            : Failure.At(token, $"expected once to {PlaySentence.MostTimes} times, found {Failure.Shown(token)}");
+        return null;
     }
 }
