@@ -14,6 +14,9 @@ switch (args)
     case ["sound"]:
         SoundTimes.Print();
         return;
+    case ["scores"]:
+        ScoreTimes.Print();
+        return;
     case ["stops"]:
         ClaimStops.Print();
         return;

@@ -34,6 +34,13 @@ public sealed class Handouts : IDisposable
         };
         builder.Build(Repository.PathTo("lessons", $"{InTwelveKeys}.md"), twelve);
 
+        var lasting = Path.Combine(_folder, $"{Long}.md");
+        File.WriteAllText(
+            lasting,
+            "---\ntitle: T\nkey: C major\n---\n\n```play\nthe scale, up and down, in quarters, at 20, 30 times\n```\n"
+        );
+        builder.Build(lasting, new BuildOptions(_folder) { Formats = [HandoutFormat.Html] });
+
         var scope = DiscoveryParser.Parse("on a guitar, on strings 4-1, in every major key").Value!;
         var found = ClaimDiscovery.Run(scope, new DiscoveryOptions { Count = 15 });
         File.WriteAllText(PathOf(Discovered), DiscoveryReport.Write(found));
@@ -41,6 +48,9 @@ public sealed class Handouts : IDisposable
 
     /// <summary>The lesson with exercises to be heard.</summary>
     public const string WithExercises = "exercises";
+
+    /// <summary>The lesson with an exercise of three quarters of an hour.</summary>
+    public const string Long = "long";
 
     private const string InTwelveKeys = "straight-across-is-four";
     private const string Discovered = "discovered";

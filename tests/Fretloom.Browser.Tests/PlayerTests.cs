@@ -31,8 +31,8 @@ public class PlayerTests(Chromium chromium, Handouts handouts)
             }))));
         """;
 
-    private Task<OpenPage> OpenAsync(int width = 1280) =>
-        chromium.OpenAsync(handouts.PathOf(Handouts.WithExercises), width, before: Ear);
+    private Task<OpenPage> OpenAsync(int width = 1280, string name = Handouts.WithExercises) =>
+        chromium.OpenAsync(handouts.PathOf(name), width, before: Ear);
 
     [Fact]
     public async Task Nothing_sounds_before_it_is_asked_for()
@@ -91,6 +91,21 @@ public class PlayerTests(Chromium chromium, Handouts handouts)
         // From F3 at fret 3 of string 4 to A4: every note but D♭ and the like.
         Assert.Equal(await opened.Page.EvaluateAsync<int>(DistinctPitches), cents.Length);
         Assert.All(cents, one => Assert.InRange(one, -5, 5));
+    }
+
+    [Fact]
+    public async Task An_exercise_of_three_quarters_of_an_hour_takes_no_more_memory_than_its_pitches()
+    {
+        await using var opened = await OpenAsync(name: Handouts.Long);
+        var page = opened.Page;
+
+        await page.ClickAsync("#exercise-1 .hear");
+        await UntilAsync(page, "heard.lit.length >= 2");
+        var seconds = await page.EvaluateAsync<double[]>("heard.buffers.map(one => one.duration)");
+
+        // A buffer for each pitch and two for the clicks, and none for the exercise as a whole.
+        Assert.InRange(seconds.Length, 1, 2 + await page.EvaluateAsync<int>(DistinctPitches));
+        Assert.All(seconds, one => Assert.InRange(one, 0, 4.01));
     }
 
     [Fact]

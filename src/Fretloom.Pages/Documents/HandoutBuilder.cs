@@ -53,6 +53,12 @@ public sealed class HandoutBuilder : IDisposable
         CancellationToken cancellation = default
     )
     {
+        // The typesetter takes long to start: it does so while the lesson is worked out.
+        if (options.Formats.Contains(HandoutFormat.Pdf) && File.Exists(path))
+        {
+            _ = Task.Run(_typst.WarmUp, CancellationToken.None);
+        }
+
         var checks = new ClaimChecks(Environment.ProcessorCount, checking, cancellation);
         var home = Lesson.LoadUnlessStopped(path, checks);
         var lessons = options.Keys.For(home).Select(home.InKey).ToList();
@@ -116,12 +122,6 @@ public sealed class HandoutBuilder : IDisposable
     )
     {
         using var staged = new StagedFiles(options.Folder, _write);
-
-        // The typesetter takes longest to start: it does so while the other files are made.
-        if (plan.Exists(file => file.Kind == "pdf"))
-        {
-            _ = Task.Run(_typst.WarmUp, CancellationToken.None);
-        }
 
         foreach (var (file, at) in plan.OrderBy(file => file.Kind == "pdf").Select((file, at) => (file, at)))
         {
