@@ -179,7 +179,7 @@ public class CheckTests
         var call = Call.Fretloom("check", Holds);
 
         Assert.Contains(
-            "12 keys, 1 distinct case: transposition decides the others.",
+            "12 keys, 1 case to look at: every key is the same shape moved along.",
             call.Output,
             StringComparison.Ordinal
         );

@@ -18,6 +18,7 @@ namespace Fretloom.Cli.Json;
 /// <param name="Failures">Failing cases, the smallest first; at most twelve.</param>
 /// <param name="Repair">The shortest change that makes it true, as a sentence; null when there is none.</param>
 /// <param name="Repaired">The claim so changed; null when there is none.</param>
+/// <param name="Notes">What is to be known of chords named by numeral: notes outside the key. Empty when there is nothing.</param>
 /// <param name="Elsewhere">Where else it is true; left out when that was not looked into.</param>
 /// <param name="Line">The line of its block in a lesson, from 1; left out elsewhere.</param>
 /// <param name="Expected">What a lesson says it comes to, <c>holds</c> or <c>fails</c>; left out elsewhere.</param>
@@ -33,6 +34,7 @@ public sealed record CheckDocument(
     IReadOnlyList<ClaimFailureDocument> Failures,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.Never)] string? Repair,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.Never)] string? Repaired,
+    IReadOnlyList<string> Notes,
     ElsewhereDocument? Elsewhere = null,
     int? Line = null,
     string? Expected = null
@@ -51,6 +53,7 @@ public sealed record CheckDocument(
             [.. said.Failures.Select(ClaimFailureDocument.Of)],
             said.Repair?.Message,
             said.Repair?.Sentence.ToString(),
+            said.Notes,
             said.Elsewhere is { } elsewhere ? ElsewhereDocument.Of(elsewhere) : null
         );
 

@@ -35,6 +35,7 @@ internal sealed class StatementHtml(HtmlText html, PicturedLesson pictured, Pict
         Optional(StatementWords.FailingKeys(verdict), "note");
         Optional(StatementWords.Why(verdict), "why");
         Optional(StatementWords.Repair(verdict), "note");
+        Optional(StatementWords.Notes(verdict), "note");
         Optional(verdict.DistinctWords is { } words ? words + "." : null, "note");
         html.Close().Line();
         if (neck is { Picture: var picture })

@@ -33,6 +33,10 @@ internal static class StatementWords
         return $"It fails in {string.Join("; in ", kinds)}.";
     }
 
+    /// <summary>What is to be known of chords named by numeral; null when there is nothing.</summary>
+    public static string? Notes(ClaimVerdict verdict) =>
+        verdict.Notes.Count == 0 ? null : Accidentals.Pretty(string.Join(' ', verdict.Notes));
+
     /// <summary>Cases that count for nothing, as a sentence; null when there are none.</summary>
     public static string? NotApplicable(ClaimVerdict verdict) =>
         verdict.NotApplicable == 0
@@ -60,7 +64,8 @@ internal static class StatementWords
 
         if (elsewhere.Kinds.Count > 0)
         {
-            yield return $"Here it holds in every key of {(elsewhere.Kinds.Count == 1 ? "this kind" : "these kinds")}: {Wording.List(elsewhere.Kinds.Select(ClaimPrinter.Print))}.";
+            var does = verdict.Verdict == Verdict.Fails ? "It does hold in" : "Here it holds in";
+            yield return $"{does} every key of {(elsewhere.Kinds.Count == 1 ? "this kind" : "these kinds")}: {Wording.List(elsewhere.Kinds.Select(ClaimPrinter.Print))}.";
         }
 
         if (elsewhere.ListedSetsAsked > 0)

@@ -33,7 +33,8 @@ public static class ClaimText
             StatementWords.Summary(verdict) + ".",
             verdict.DistinctWords is { } words ? words + "." : null,
             StatementWords.NotApplicable(verdict),
-            StatementWords.FailingKeys(verdict)
+            StatementWords.FailingKeys(verdict),
+            StatementWords.Notes(verdict)
         );
         if (StatementWords.Why(verdict) is { } why)
         {

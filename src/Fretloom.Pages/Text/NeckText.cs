@@ -191,14 +191,10 @@ internal sealed class NeckText
             yield return "o open string";
         }
 
-        if (_content.Culprits is { Spots.Count: > 0 })
+        if (_content.Culprits is { } culprits && culprits.Spots.Count + culprits.Frets.Count > 0)
         {
-            yield return $"{{ }} {CulpritRings.Words}";
-        }
-
-        if (_content.Culprits is { Frets.Count: > 0 })
-        {
-            yield return $"^ {CulpritRings.Words}";
+            string[] signs = [.. culprits.Spots.Take(1).Select(_ => "{ }"), .. culprits.Frets.Take(1).Select(_ => "^")];
+            yield return $"{string.Join(" and ", signs)} {CulpritRings.Words}";
         }
 
         if (_content.Landmarks is { FullFrets.Count: > 0 })

@@ -49,8 +49,14 @@ public sealed record ClaimVerdict(
     /// <summary>The verdict with its counts, without a full stop: <c>Holds in 12 of 12 keys</c>.</summary>
     public string Summary => VerdictWords.Of(this);
 
-    /// <summary>How few cases decide the others, without a full stop: <c>12 keys, 1 distinct case: ...</c>; null when none decides another.</summary>
+    /// <summary>How few cases decide the others, without a full stop: <c>12 keys, 1 case to look at: ...</c>; null when none decides another.</summary>
     public string? DistinctWords => VerdictWords.Distinct(this);
+
+    /// <summary>
+    /// What is to be known of chords named by numeral, a sentence or two each: <c>V7 is E7 in A natural minor; G# is not in the key.</c>
+    /// Empty when they are made of notes of the key.
+    /// </summary>
+    public ValueList<string> Notes => NumeralNotes.Of(Sentence);
 }
 
 /// <summary>What came of a claim in one key, on all string sets that it can be asked of.</summary>
@@ -88,7 +94,7 @@ public sealed record ClaimFailure(
 
 /// <summary>A change that makes a sentence true.</summary>
 /// <param name="Sentence">The changed sentence; it was checked and holds.</param>
-/// <param name="Words">What to write, a part of a sentence: <c>in every major key</c>, <c>exactly 3</c>.</param>
+/// <param name="Words">What to write, a part of a sentence: <c>in every major key</c>, <c>exactly 3</c>; two parts with <c> ... </c> between them.</param>
 /// <param name="Message">A sentence: <c>It fails in harmonic minor only; it holds if you put "if the key is not harmonic minor, then" before the claim, or write "in every major key".</c></param>
 public sealed record ClaimRepair(ClaimSentence Sentence, string Words, string Message);
 

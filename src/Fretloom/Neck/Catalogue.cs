@@ -6,7 +6,7 @@ namespace Fretloom.Neck;
 /// <summary>The instruments that can be named in a sentence.</summary>
 /// <remarks>
 /// Names are compared without regard to case; hyphens and spaces are alike, <c>uke</c> is <c>ukulele</c>, and <c>7-string</c>
-/// is <c>seven-string</c>. An article before the name belongs to the sentence and is not read here.
+/// is <c>seven-string</c>; <c>guitar in drop D</c> is <c>drop D guitar</c>. An article before the name belongs to the sentence and is not read here.
 /// </remarks>
 public static class Catalogue
 {
@@ -28,7 +28,8 @@ public static class Catalogue
 
     /// <summary>Finds an instrument by its name or another of its names.</summary>
     public static bool TryFind([NotNullWhen(true)] string? name, [NotNullWhen(true)] out Instrument? instrument) =>
-        ByName.TryGetValue(Plain(name ?? ""), out instrument);
+        ByName.TryGetValue(Plain(name ?? ""), out instrument)
+        || ByName.TryGetValue(TuningFirst(Plain(name ?? "")), out instrument);
 
     /// <summary>The names nearest to a misspelled one, nearest first, at most three; empty when none is near.</summary>
     /// <param name="name">What was read.</param>
@@ -49,6 +50,10 @@ public static class Catalogue
     }
 
     private static IEnumerable<string> NamesOf(CatalogueEntry entry) => entry.OtherNames.Prepend(entry.Instrument.Name);
+
+    // Guitar in drop D.
+    private static string TuningFirst(string name) =>
+        name.Split(" in ") is [var instrument, var tuning] ? $"{tuning} {instrument}" : name;
 
     private static string Plain(string name)
     {

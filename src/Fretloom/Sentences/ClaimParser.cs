@@ -25,7 +25,7 @@ public static class ClaimParser
         Failure? Read(string sentence) => ClaimReader.Read(sentence, unsaid, out _);
         return ShowParser.TooLong(text) is { } error ? SentenceResult<ClaimSentence>.Wrong(error)
             : ClaimReader.Read(text, unsaid, out var claim) is { } failure
-                ? SentenceResult<ClaimSentence>.Wrong(Repairs.Error(text, failure, Read))
+                ? SentenceResult<ClaimSentence>.Wrong(Repairs.Error(text, failure, Read, mendsAll: true))
             : SentenceResult<ClaimSentence>.Read(claim!);
     }
 }

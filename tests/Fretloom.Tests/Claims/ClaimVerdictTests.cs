@@ -1,5 +1,6 @@
 using Fretloom.Claims;
 using Fretloom.Claims.Checking;
+using Fretloom.Neck;
 using Fretloom.Sentences;
 using Fretloom.Testing;
 using static Fretloom.Tests.Claims.Say;
@@ -31,8 +32,76 @@ public class ClaimVerdictTests
         "In every harmonic minor key, on bass, the key pattern is its own half-turn.",
         "In A harmonic minor, on bass, the steps of the scale, 2 1 2 2 1 3 1 semitones, do not read the same backwards, wherever you begin, so no half-turn carries the key pattern onto itself."
     )]
+    [InlineData(
+        "In every major key, on bass, degree 5 stands on string 3 at every full fret.",
+        "In C major, on bass, at full fret 0 string 3 sounds degree 6 (A), not degree 5."
+    )]
+    [InlineData(
+        "In the key of C major, on guitar, degree 1 stands on string 1 at every empty fret.",
+        "In C major, on guitar, at empty fret 11 string 1 sounds Eb, which is not in the key, not degree 1."
+    )]
+    [InlineData(
+        "In every major key, on bass, degree 5 stands on string 3 at no full fret.",
+        "In C major, on bass, degree 5 (G) stands on string 3 at fret 10, which is a full fret."
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 5-2, the dominant seventh shape is the half-turn of the half-diminished seventh shape.",
+        "In C major, on guitar strings 5-2, the dominant seventh shape (G7, fretted 10 9 7 6) is not the half-turn of the half-diminished seventh shape (Bm7b5, fretted 14 12 10 10)."
+    )]
     public void The_smallest_counterexample_comes_first_and_tells_what_is_so(string sentence, string why) =>
         Assert.Equal(why, Check(sentence).Failures[0].Why);
+
+    [Fact]
+    public void What_fails_is_ringed_and_not_what_is_true()
+    {
+        var failure = Check("In every major key, on bass, degree 5 stands on string 3 at every full fret.").Failures[0];
+
+        Assert.Equal([0.0], failure.Frets);
+        Assert.Equal([new Spot(3, 0)], failure.Spots);
+    }
+
+    // The notes of the chords are common practice, no source.
+    [Theory]
+    [InlineData(
+        "In the key of A natural minor, on guitar strings 4-1, the V7 shape spans at most 5 frets.",
+        "V7 is E7 in A natural minor; G# is not in the key."
+    )]
+    [InlineData(
+        "In the key of A natural minor, on guitar strings 4-1, the viiø7 shape spans at most 5 frets.",
+        "viiø7 is Gm7b5 in A natural minor; Bb and Db are not in the key."
+    )]
+    [InlineData(
+        "In every minor key, on guitar strings 3-1, the I shape spans at most 5 frets.",
+        "I is A in A natural minor; C# is not in the key. The same goes for every natural minor, harmonic minor and melodic minor key."
+    )]
+    [InlineData(
+        "In the key of A natural minor, on guitar strings 3-1, the bIII shape spans at most 5 frets.",
+        "In A natural minor III is C, and bIII, counted from the key's own degree, is Cb: for C say III."
+    )]
+    [InlineData(
+        "In the key of A harmonic minor, on guitar strings 3-1, the bVII shape spans at most 5 frets.",
+        "bVII is G in A harmonic minor; G is not in the key."
+    )]
+    public void A_chord_that_is_not_of_the_key_is_told_of(string sentence, string note) =>
+        Assert.Equal(note, Assert.Single(Check(sentence).Notes));
+
+    [Theory]
+    [InlineData("In every major key, on guitar strings 4-1, the V7 shape is the half-turn of the viiø7 shape.")]
+    [InlineData("In every natural minor key, on guitar strings 3-1, the III shape has the same form as the VII shape.")]
+    [InlineData("In every harmonic minor key, on guitar strings 4-1, the viio7 shape spans at most 5 frets.")]
+    public void Chords_of_the_key_go_without_a_note(string sentence) => Assert.Empty(Check(sentence).Notes);
+
+    [Theory]
+    [InlineData(
+        "In the key of A natural minor, on guitar, there are exactly 9 full frets.",
+        "Fails in A natural minor"
+    )]
+    [InlineData(
+        "In the key of A harmonic minor, on bass, there are no half-turn centres.",
+        "Holds in A harmonic minor"
+    )]
+    public void The_kind_of_minor_is_named(string sentence, string summary) =>
+        Assert.Equal(summary, Check(sentence).Summary);
 
     [Theory]
     [InlineData(
@@ -46,6 +115,10 @@ public class ClaimVerdictTests
     [InlineData(
         "In every major key, on guitar strings 4-1, on frets 0 to 12, there are exactly 3 full frets.",
         "It holds if you write \"on frets 0 to 11\"."
+    )]
+    [InlineData(
+        "In every key, on guitar, there are exactly 2 full frets.",
+        "It holds if you write \"in every major key\" and \"there are exactly 3 full frets\"."
     )]
     [InlineData(
         "In every major key, on every listed string set, the key pattern is its own half-turn.",

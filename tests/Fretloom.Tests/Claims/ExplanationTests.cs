@@ -81,8 +81,17 @@ public class ExplanationTests
         var (before, after) = (sentence.ToString(), repair.Sentence.ToString());
         Assert.Equal(repair.Sentence, ClaimParser.Parse(after).Value);
         Assert.Equal(Verdict.Holds, Check(repair.Sentence).Verdict);
-        Assert.Contains(repair.Words, repair.Message, StringComparison.Ordinal);
-        Assert.Contains(repair.Words, after, StringComparison.OrdinalIgnoreCase);
+        var parts = repair.Words.Split(" ... ");
+        Assert.All(parts, words => Assert.Contains(words, repair.Message, StringComparison.Ordinal));
+        Assert.All(parts, words => Assert.Contains(words, after, StringComparison.OrdinalIgnoreCase));
+        if (parts is [var keys, var claim])
+        {
+            var between = after[keys.Length..^(claim.Length + 1)];
+            Assert.Equal($"I{keys[1..]}{between}{claim}.", after);
+            Assert.Contains(between, before, StringComparison.Ordinal);
+            return;
+        }
+
         Assert.Contains(Enumerable.Range(0, after.Length), IsWhatDiffers);
 
         bool IsWhatDiffers(int at) =>

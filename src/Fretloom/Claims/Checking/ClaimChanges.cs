@@ -22,7 +22,12 @@ internal static class ClaimChanges
         claim switch
         {
             Claim.ThereAre there => Counts(there.Count, 0, window?.Count ?? Octave)
-                .Select(changed => Whole(there with { Count = changed.Count }, changed.Cost)),
+                .Select(changed =>
+                    Whole(there with { Count = changed.Count }, changed.Cost) with
+                    {
+                        IsOnlyABound = IsOnlyABound(there.Count, changed.Count),
+                    }
+                ),
             Claim.CarriesDegree carries => OfDegree(carries),
             Claim.DegreeStands { Quantity: Quantity.Every } stands =>
             [
@@ -37,7 +42,8 @@ internal static class ClaimChanges
                         Frets = changed.Count,
                     },
                     $"{CountWords.Frets(changed.Count)} apart",
-                    changed.Cost
+                    changed.Cost,
+                    IsOnlyABound(apart.Frets, changed.Count)
                 )),
             Claim.GapIs gap => Counts(gap.Frets, 0, window?.Count - 1 ?? Octave / 2)
                 .Select(changed => new ClaimChange(
@@ -46,7 +52,8 @@ internal static class ClaimChanges
                         Frets = changed.Count,
                     },
                     $"is {CountWords.Frets(changed.Count)}",
-                    changed.Cost
+                    changed.Cost,
+                    IsOnlyABound(gap.Frets, changed.Count)
                 )),
             Claim.If condition => Of(condition.Then, window)
                 .Select(change => change with { Claim = condition with { Then = change.Claim } }),
@@ -78,7 +85,8 @@ internal static class ClaimChanges
                         Says = new ShapePredicate.Spans(changed.Count),
                     },
                     CountWords.Frets(changed.Count),
-                    changed.Cost
+                    changed.Cost,
+                    IsOnlyABound(spans.Frets, changed.Count)
                 )),
             ShapePredicate.Stretches stretches => Lengths(stretches.Millimetres)
                 .Select(changed => new ClaimChange(
@@ -182,6 +190,8 @@ internal static class ClaimChanges
             select (Count: new Count(comparison, number), cost);
         return others.Where(other => other.Count != count && !IsAlwaysTrue(other.Count, least, most));
     }
+
+    private static bool IsOnlyABound(Count count, Count changed) => changed.Comparison != count.Comparison;
 
     private static bool IsAlwaysTrue(Count count, int least, int most) =>
         count.Comparison switch

@@ -13,9 +13,10 @@ internal sealed record Explanation(string Text, ValueList<int> Frets, ValueList<
     public static Explanation OfShapes(Case one, string text, params IEnumerable<PlacedShape> shapes) =>
         new(text, [], shapes.SelectMany(shape => Lowest(one, shape)).Distinct().ToValueList());
 
-    /// <summary>The lowest place on a real neck where a shape lies.</summary>
-    private static ValueList<Spot> Lowest(Case one, PlacedShape shape)
+    /// <summary>The lowest place on a real neck where a shape lies; a form is shown as the chord of the key that has it.</summary>
+    private static ValueList<Spot> Lowest(Case one, PlacedShape form)
     {
+        var shape = PlacedShapes.InKey(one, form);
         var isElsewhere = shape.Strings.Instrument is { } other && other != one.Place.Instrument;
         if (isElsewhere || shape.Strings.Numbers.Numbers.Any(number => !one.Place.HasString(number)))
         {

@@ -1,5 +1,6 @@
 using Fretloom.Neck;
 using Fretloom.Sentences.Claims;
+using Fretloom.Theory;
 
 namespace Fretloom.Claims.Checking;
 
@@ -35,19 +36,50 @@ internal static class FretExplainer
     {
         var there = one.FretsOfDegree(claim.Degree, claim.String);
         var frets = one.FretsOf(claim.Noun);
-        var stands = $"degree {claim.Degree} ({one.Key.Notes[claim.Degree - 1]}) stands on string {claim.String} at";
-        var meeting = there.Intersect(frets).ToValueList();
-        var noun = FretWords.Noun(claim.Noun, isPlural: false);
+        return claim.Quantity switch
+        {
+            Quantity.Every => OfAnother(one, claim, frets.Except(there).First()),
+            Quantity.No => OfMeeting(one, claim, there.Intersect(frets).First()),
+            _ => new Explanation(
+                $"{Degree(one, claim.Degree)} stands on string {claim.String} at {ClaimWords.AtFrets(there)}, and {ClaimWords.Are(claim.Noun, frets)}",
+                one.Neck.Set(there.Concat(frets)),
+                there.Take(1).Select(fret => one.Place.SpotAt(claim.String, fret / 2)).ToValueList()
+            ),
+        };
+    }
+
+    private static Explanation OfMeeting(Case one, Claim.DegreeStands claim, int fret) =>
+        new(
+            $"{Degree(one, claim.Degree)} stands on string {claim.String} at fret {ClaimWords.Fret(fret)}, which is {FretWords.A(new FretSet.Named(claim.Noun))}",
+            [fret],
+            [one.Place.SpotAt(claim.String, fret / 2)]
+        );
+
+    /// <summary>A fret at which the string sounds something else; halfway between two frets it sounds nothing.</summary>
+    private static Explanation OfAnother(Case one, Claim.DegreeStands claim, int fret)
+    {
+        var at = $"{FretWords.Noun(claim.Noun, isPlural: false)} {ClaimWords.Fret(fret)}";
+        if (fret % 2 != 0)
+        {
+            return Explanation.OfFrets(
+                $"the {at} lies between two frets, where string {claim.String} sounds nothing",
+                fret
+            );
+        }
+
+        var note = Modulo.Of(one.Place.OpenOf(claim.String) + fret / 2, 12);
+        var degree = Enumerable.Range(1, 7).FirstOrDefault(each => one.DegreeNote(each) == note);
+        var sounds =
+            degree == 0 ? $"{one.Key.Spell(new PitchClass(note))}, which is not in the key" : Degree(one, degree);
         return new Explanation(
-            claim.Quantity is Quantity.No
-                ? $"{stands} {ClaimWords.AtFrets([meeting[0]])}, which is {Article(claim.Noun)} {noun}"
-                : $"{stands} {ClaimWords.AtFrets(there)}, and {ClaimWords.Are(claim.Noun, frets)}",
-            one.Neck.Set(there.Concat(frets)),
-            there.Take(1).Select(fret => one.Place.SpotAt(claim.String, fret / 2)).ToValueList()
+            $"at {at} string {claim.String} sounds {sounds}, not degree {claim.Degree}",
+            [fret],
+            [one.Place.SpotAt(claim.String, fret / 2)]
         );
     }
 
-    private static string Article(FretNoun noun) => noun.Kind == FretKind.Empty ? "an" : "a";
+    /// <summary><c>degree 5 (G)</c>.</summary>
+    private static string Degree(Case one, int degree) => $"degree {degree} ({one.Key.Notes[degree - 1]})";
 
     private static string NounOf(Claim.OfFrets claim) =>
         FretWords.Noun(((FretSet.Named)claim.Frets).Noun, isPlural: false);

@@ -14,6 +14,33 @@ internal static class PlacedShapes
             .ToValueList();
     }
 
+    /// <summary>A form as the first chord of the key that has it, on the same strings: the dominant seventh shape in C major as G7.</summary>
+    /// <returns>The shape itself where it has its root, or no chord of the key has its form, or that lies nowhere on the neck looked at.</returns>
+    public static PlacedShape InKey(Case one, PlacedShape shape)
+    {
+        if (shape.HasPlace)
+        {
+            return shape;
+        }
+
+        var chord = (
+            from family in Enum.GetValues<ShapeFamily>()
+            from degree in Enumerable.Range(1, 7)
+            select ShapeMembers.OnDegree(one.Key, family, degree)
+        ).FirstOrDefault(members => members.Semitones == shape.Of.Semitones);
+        if (chord is not { Root: { } root })
+        {
+            return shape;
+        }
+
+        var inKey = shape with
+        {
+            Of = shape.Of with { Symbol = chord.Symbol, Root = root },
+            Frets = shape.Frets.Select(fret => fret + root).ToValueList(),
+        };
+        return inKey.Placements.Any() ? inKey : shape;
+    }
+
     /// <summary>How many of them are spoken of: all, when the phrase names one.</summary>
     public static Quantity QuantityOf(ShapeSet set) =>
         set is ShapeSet.Several several ? several.Quantity : new Quantity.Every();

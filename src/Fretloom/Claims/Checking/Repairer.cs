@@ -17,19 +17,20 @@ internal static class Repairer
     {
         var known = survey.FirstFailing.Take(Tally.Remembered).ToList();
         var left = options.Budget;
+        var changes = Changes(survey.Sentence).OrderBy(change => change.Cost).ToLookup(change => change.IsOnlyABound);
         return KindsRepairer.FewerKinds(survey).FirstOrDefault(repair => Try(repair)?.Verdict == Verdict.Holds)
-            ?? Changes(survey.Sentence)
-                .OrderBy(change => change.Cost)
-                .Select(change => change.Repair)
+            ?? Changed(changes[false])
+            ?? OneKindAndNumber(survey).FirstOrDefault(IsGood)
+            ?? Changed(changes[true])
+            ?? KindsRepairer.OtherKinds(survey).FirstOrDefault(IsGood);
+
+        ClaimRepair? Changed(IEnumerable<(ClaimRepair Repair, int Cost, bool IsOnlyABound)> some) =>
+            some.Select(change => change.Repair)
                 .Where(repair => IsWorthTrying(survey, repair, known, cancellation))
-                .FirstOrDefault(repair =>
-                    Try(repair) is { Verdict: Verdict.Holds } changed && SaysAsMuch(survey, changed)
-                )
-            ?? KindsRepairer
-                .OtherKinds(survey)
-                .FirstOrDefault(repair =>
-                    Try(repair) is { Verdict: Verdict.Holds } changed && SaysAsMuch(survey, changed)
-                );
+                .FirstOrDefault(IsGood);
+
+        bool IsGood(ClaimRepair repair) =>
+            Try(repair) is { Verdict: Verdict.Holds } changed && SaysAsMuch(survey, changed);
 
         // All that is tried has to be done within the time of one check.
         Survey? Try(ClaimRepair repair)
@@ -45,14 +46,35 @@ internal static class Repairer
         }
     }
 
-    private static IEnumerable<(ClaimRepair Repair, int Cost)> Changes(ClaimSentence sentence) =>
+    private static IEnumerable<(ClaimRepair Repair, int Cost, bool IsOnlyABound)> Changes(ClaimSentence sentence) =>
         [
-            .. ShorterWindows(sentence),
+            .. ShorterWindows(sentence).Select(change => (change.Item1, change.Item2, false)),
             .. ClaimChanges
                 .Of(sentence.Claim, sentence.Window)
-                .Select(change => (Repair(sentence with { Claim = change.Claim }, change.Words), change.Cost)),
-            .. FewerPlaces(sentence),
+                .Select(change =>
+                    (Repair(sentence with { Claim = change.Claim }, change.Words), change.Cost, change.IsOnlyABound)
+                ),
+            .. FewerPlaces(sentence).Select(change => (change.Item1, change.Item2, false)),
         ];
+
+    /// <summary>Another exact number in keys of one kind, which says more than a bound in all of them; for one string set.</summary>
+    private static IEnumerable<ClaimRepair> OneKindAndNumber(Survey survey) =>
+        survey.Sentence is not { Places: PlaceScope.On } sentence || survey.Kinds.Count == 1
+            ? []
+            : from change in ClaimChanges.Of(sentence.Claim, sentence.Window)
+            where change.Claim is Claim.ThereAre { Count.Comparison: Comparison.Exactly }
+            from kind in survey.Kinds
+            orderby change.Cost, survey.Kinds.IndexOf(kind)
+            let keys = new KeyScope.EveryOf(kind)
+            select new ClaimRepair(
+                sentence with
+                {
+                    Keys = keys,
+                    Claim = change.Claim,
+                },
+                $"{ClaimPrinter.Print(keys)} ... {change.Words}",
+                $"It holds if you write \"{ClaimPrinter.Print(keys)}\" and \"{change.Words}\"."
+            );
 
     /// <summary>Whether a change does away with every failing case that is known.</summary>
     private static bool IsWorthTrying(

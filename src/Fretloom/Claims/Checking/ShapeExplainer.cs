@@ -67,8 +67,9 @@ internal static class ShapeExplainer
     public static string Name(PlacedShape shape, ShapeSet set) => Name(shape, set, shape.Of.Symbol);
 
     /// <summary>The same with its frets, from the far string on: <c>the V7 shape (G7, fretted 5 4 3 1)</c>.</summary>
-    private static string Fretted(PlacedShape shape, ShapeSet set)
+    private static string Fretted(Case one, PlacedShape form, ShapeSet set)
     {
+        var shape = PlacedShapes.InKey(one, form);
         if (!shape.Placements.Any())
         {
             return Name(shape, set, $"{shape.Of.Symbol}, which does not lie on these frets");
@@ -128,13 +129,13 @@ internal static class ShapeExplainer
             ShapePredicate.Spans spans =>
                 $"{name} spans {ClaimWords.Counted(shape.Span, "fret")}, {ClaimWords.Against(spans.Frets)}",
             ShapePredicate.Stretches stretches => NotStretched(one, shape, name, stretches.Millimetres),
-            ShapePredicate.IsOwnHalfTurn => $"{Fretted(shape, claim.Shapes)} is not its own half-turn",
-            ShapePredicate.IsOwnMirror => $"{Fretted(shape, claim.Shapes)} is not its own mirror",
+            ShapePredicate.IsOwnHalfTurn => $"{Fretted(one, shape, claim.Shapes)} is not its own half-turn",
+            ShapePredicate.IsOwnMirror => $"{Fretted(one, shape, claim.Shapes)} is not its own mirror",
             ShapePredicate.IsHalfTurnOf of => Unlike(of.Shapes, "is", "the half-turn of", shape.IsHalfTurnOf),
             ShapePredicate.IsMirrorOf of => Unlike(of.Shapes, "is", "the mirror of", shape.IsMirrorOf),
             ShapePredicate.HasSameFormAs same => Unlike(same.Shapes, "has", "the same form as", shape.HasFormOf),
             ShapePredicate.IsThatOfDegree that =>
-                $"{Fretted(shape, claim.Shapes)} is not {Fretted(PlacedShapes.OnDegree(one, shape, claim.Shapes, that.Degree), claim.Shapes)}"
+                $"{Fretted(one, shape, claim.Shapes)} is not {Fretted(one, PlacedShapes.OnDegree(one, shape, claim.Shapes, that.Degree), claim.Shapes)}"
                     + (that.Frets == 0 ? "" : $" moved {ClaimWords.Moved(that.Frets)}"),
             ShapePredicate.BeginsOn on => $"{name} {NotOn(one, shape, "begins", ShapeEnd.First, on.Frets)}",
             ShapePredicate.EndsOn on => $"{name} {NotOn(one, shape, "ends", ShapeEnd.Last, on.Frets)}",
@@ -153,15 +154,15 @@ internal static class ShapeExplainer
 
         string Unlike(ShapeSet set, string verb, string how, Func<PlacedShape, bool> isSo)
         {
-            var fretted = Fretted(shape, claim.Shapes);
+            var fretted = Fretted(one, shape, claim.Shapes);
             var does = verb == "is" ? "is not" : "does not have";
             var others = PlacedShapes.Of(one, set);
             return PlacedShapes.QuantityOf(set) switch
             {
                 Quantity.Some => $"{fretted} {verb} {how} {ClaimWords.NoneOf(set)}",
-                Quantity.No => $"{fretted} {verb} {how} {Fretted(others.First(isSo), set)}",
+                Quantity.No => $"{fretted} {verb} {how} {Fretted(one, others.First(isSo), set)}",
                 Quantity.Every when others.Any(other => !isSo(other)) =>
-                    $"{fretted} {does} {how} {Fretted(others.First(other => !isSo(other)), set)}",
+                    $"{fretted} {does} {how} {Fretted(one, others.First(other => !isSo(other)), set)}",
                 Quantity.Every => $"{fretted} {does} {how} {ClaimWords.Of(set)}, which does not lie on these frets",
                 _ => $"{fretted} {does} {how} {ClaimWords.Of(set)}",
             };

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Fretloom.Theory;
 
 namespace Fretloom.Claims.Checking;
 
@@ -19,20 +20,32 @@ internal static class VerdictWords
         };
     }
 
-    /// <summary><c>12 keys, 1 distinct case: transposition decides the others</c>; null when every case is one of its own.</summary>
-    public static string? Distinct(ClaimVerdict said) =>
-        said.DistinctCases == said.Cases
-            ? null
-            : Text(
-                $"{said.Cases:N0} {(IsOnePlace(said) ? "keys" : "cases")}, {said.DistinctCases:N0} distinct {(said.DistinctCases == 1 ? "case" : "cases")}: transposition decides the others"
-            );
+    /// <summary><c>12 keys, 1 case to look at: every key is the same shape moved along</c>; null when every case is one of its own.</summary>
+    public static string? Distinct(ClaimVerdict said)
+    {
+        if (said.DistinctCases == said.Cases)
+        {
+            return null;
+        }
+
+        var cases = IsOnePlace(said) ? "keys" : "cases";
+        var looked =
+            IsOnePlace(said) && said.DistinctCases > 1 ? "cases "
+            : said.DistinctCases == 1 ? "case "
+            : "";
+        var keys =
+            said.ByKey.Select(result => result.Key.Kind).Distinct().Count() == 1 ? "every key" : "every key of a kind";
+        return Text(
+            $"{said.Cases:N0} {cases}, {said.DistinctCases:N0} {looked}to look at: {keys} is the same shape moved along"
+        );
+    }
 
     private static string Where(ClaimVerdict said, long spent)
     {
         var keys = said.ByKey.Count;
         if (IsOnePlace(said))
         {
-            return keys == 1 ? said.ByKey[0].Key.ToString() : Text($"{spent} of {keys} keys");
+            return keys == 1 ? Named(said.ByKey[0].Key) : Text($"{spent} of {keys} keys");
         }
 
         var places = said.Cases / keys;
@@ -40,6 +53,9 @@ internal static class VerdictWords
             $"{spent:N0} of {said.Cases:N0} cases: {keys} {(keys == 1 ? "key" : "keys")} on {places:N0} string {(places == 1 ? "set" : "sets")}"
         );
     }
+
+    // Which minor is said.
+    private static string Named(Key key) => $"{key.Tonic} {ClaimWords.Of(key.Kind)}";
 
     private static bool IsOnePlace(ClaimVerdict said) => said.Sentence.Places is PlaceScope.On;
 

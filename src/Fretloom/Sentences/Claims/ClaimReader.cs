@@ -10,10 +10,11 @@ internal static class ClaimReader
     public static Failure? Read(string text, ClaimDefaults defaults, out ClaimSentence? sentence)
     {
         sentence = null;
-        var at = new Cursor(Idioms.Meant(Tokens.Of(text)));
+        var tokens = OrLess.Meant(Idioms.Meant(Tokens.Of(text)));
+        var at = new Cursor(TrailingScope.Moved(tokens, defaults));
         var scope = new Scope(defaults);
         Claim? claim = null;
-        var failure = ScopePhrases.Read(at, scope) ?? Compound.Read(at, scope, out claim) ?? Stop(at);
+        var failure = ScopePhrases.Read(at, scope) ?? Compound.Read(at, scope, out claim) ?? Stop(at, tokens);
         if (failure is not null)
         {
             return Signs.Unreadable(text) is { } sign && sign.Start < failure.Start + failure.Length ? sign : failure;
@@ -23,10 +24,10 @@ internal static class ClaimReader
         return null;
     }
 
-    private static Failure? Stop(Cursor at)
+    private static Failure? Stop(Cursor at, List<Token> tokens)
     {
         const string what = "a full stop, 'and' or 'or'";
-        var (found, last) = (at.Current, at.Previous);
+        var (found, last) = (at.Current, tokens[Math.Max(0, tokens.Count - 2)]);
         return found.Kind != TokenKind.End ? Failure.Expected(what, found, "and", "or")
             : found.Length == 0
                 ? Failure.At(found, $"expected {what}, found {Failure.Shown(found)}", Edit.Of(last, $"{last.Text}."))

@@ -17,6 +17,21 @@ internal static class FretNouns
         at.Peek(ahead).IsAny("full", "empty")
         || (at.Peek(ahead).Is("half-turn") && at.Peek(ahead + 1).IsAny("centre", "centres", "center", "centers"));
 
+    /// <summary>Whether <c>full</c> or <c>empty</c> stands alone, without its noun: <c>fret 5 is full</c>.</summary>
+    public static bool IsAdjective(Cursor at, int ahead) =>
+        at.Peek(ahead).IsAny("full", "empty")
+        && (at.Peek(ahead + 1).Kind != TokenKind.Word || at.Peek(ahead + 1).IsAny("and", "or"));
+
+    /// <summary>Reads <c>full</c> or <c>empty</c> alone.</summary>
+    public static FretNoun ReadAdjective(Cursor at)
+    {
+        at.Skip();
+        return new FretNoun(at.Previous.Is("full") ? FretKind.Full : FretKind.Empty);
+    }
+
+    /// <summary>The plural of the noun behind <c>full</c>, <c>empty</c> or <c>half-turn</c>.</summary>
+    public static string Plural(Token first) => first.Is("half-turn") ? "centres" : "frets";
+
     /// <summary>Reads one, in the singular or plural.</summary>
     public static Failure? Read(Cursor at, Scope scope, out FretNoun noun)
     {

@@ -19,8 +19,7 @@ internal static class FretRelations
         var verb = at.Current;
         at.Skip(verb.IsAny(Verbs) ? 1 : 0);
         return verb.IsAny("lies", "lie") ? ReadLie(at, scope, verb, out relation)
-            : verb.IsAny("includes", "include")
-                ? ReadFrets(at, scope, frets => new FretRelation.Include(frets), out relation)
+            : verb.IsAny("includes", "include") ? ReadInclude(at, scope, out relation)
             : verb.IsAny("avoids", "avoid") ? ReadFrets(at, scope, frets => new FretRelation.Avoid(frets), out relation)
             : verb.IsAny("is", "are") ? ReadAre(at, scope, isWhole, verb, out relation)
             : Failure.Expected(
@@ -30,6 +29,21 @@ internal static class FretRelations
                 verb,
                 Verbs
             );
+    }
+
+    // All of them: "a full fret" would be one.
+    private static Failure? ReadInclude(Cursor at, Scope scope, out FretRelation? relation)
+    {
+        relation = null;
+        var article = at.Current;
+        return article.IsAny("a", "an") && FretNouns.Begins(at, 1)
+            ? Failure.At(
+                article,
+                at.Peek(2),
+                $"one or all of them? say 'include the {at.Peek(1).Text.ToLowerInvariant()} {FretNouns.Plural(at.Peek(1))}', or 'some {at.Words(1, 2).ToLowerInvariant()} lies on ...'",
+                Edit.Of(article, at.Peek(2), $"the {at.Peek(1).Text} {FretNouns.Plural(at.Peek(1))}")
+            )
+            : ReadFrets(at, scope, frets => new FretRelation.Include(frets), out relation);
     }
 
     private static Failure? ReadLie(Cursor at, Scope scope, Token verb, out FretRelation? relation)
@@ -50,6 +64,15 @@ internal static class FretRelations
         if (at.Accept("halfway"))
         {
             return ReadHalfway(at, scope, out relation);
+        }
+
+        if (at.Is("between"))
+        {
+            return Failure.At(
+                at.Current,
+                "anywhere between them, or in the middle? expected 'halfway between', found 'between'",
+                Edit.Of(at.Current, "halfway between")
+            );
         }
 
         if (Numbers.Cardinal(at.Current) is null)
@@ -111,6 +134,11 @@ internal static class FretRelations
             return ReadCarried(at, out relation);
         }
 
+        if (IsOneOf(at))
+        {
+            return ReadOneOf(at, scope, out relation);
+        }
+
         return isWhole
             ? ReadFrets(at, scope, frets => new FretRelation.Are(frets), out relation)
             : Failure.At(
@@ -118,6 +146,31 @@ internal static class FretRelations
                 $"expected 'lies on' (use 'are' only after 'the'), found {Failure.Shown(at.Current)}",
                 Edit.Of(verb, "lies on")
             );
+    }
+
+    // A full fret, not a full fret, full frets, full: each fret is one of them. The full frets: both are the same.
+    private static bool IsOneOf(Cursor at)
+    {
+        var ahead = at.Is("not") ? 1 : 0;
+        ahead += at.Peek(ahead).IsAny("a", "an") ? 1 : 0;
+        return FretNouns.Begins(at, ahead)
+            || FretNouns.IsAdjective(at, ahead)
+            || (at.Peek(ahead).IsAny("one", "none") && at.Peek(ahead + 1).Is("of"));
+    }
+
+    private static Failure? ReadOneOf(Cursor at, Scope scope, out FretRelation? relation)
+    {
+        var isNot = at.Accept("not") | at.Is("none");
+        if (FretNouns.IsAdjective(at, 0))
+        {
+            relation = Lie(new FretSet.Named(FretNouns.ReadAdjective(at)));
+            return null;
+        }
+
+        at.Skip(at.Peek(1).Is("of") && at.Current.IsAny("one", "none") ? 2 : 0);
+        return ReadFrets(at, scope, Lie, out relation);
+
+        FretRelation Lie(FretSet frets) => isNot ? new FretRelation.Avoid(frets) : new FretRelation.LieOn(frets);
     }
 
     private static Failure? ReadCarried(Cursor at, out FretRelation? relation)

@@ -13,7 +13,8 @@ internal static class FretSets
         var article = at.Current.IsAny("the", "a", "an") ? 1 : 0;
         return FretNouns.Begins(at, article)
             || at.Peek(article).IsAny("fret", "frets")
-            || (at.Peek(article).IsAny("root", "first", "last") && at.Peek(article + 1).IsAny("fret", "frets"));
+            || (at.Peek(article).IsAny("root", "first", "last") && at.Peek(article + 1).IsAny("fret", "frets"))
+            || (at.Peek(article).IsAny("root", "roots") && at.Peek(article + 1).Is("of"));
     }
 
     /// <summary>Reads a set, perhaps moved.</summary>
@@ -37,7 +38,7 @@ internal static class FretSets
     {
         frets = null;
         var hasArticle = at.AcceptAny("the", "a", "an");
-        if (at.Current.IsAny("root", "first", "last"))
+        if (at.Current.IsAny("root", "roots", "first", "last"))
         {
             return ReadEnds(at, scope, out frets);
         }
@@ -67,11 +68,12 @@ internal static class FretSets
         frets = null;
         var word = at.Current;
         var end =
-            word.Is("root") ? ShapeEnd.Root
+            word.IsAny("root", "roots") ? ShapeEnd.Root
             : word.Is("first") ? ShapeEnd.First
             : ShapeEnd.Last;
         at.Skip();
-        if (!at.AcceptAny("fret", "frets"))
+        // The root of a shape is its root fret.
+        if (!at.AcceptAny("fret", "frets") && !(end == ShapeEnd.Root && at.Is("of")))
         {
             return Failure.Expected($"'fret' or 'frets' after '{word.Text}'", at.Current, "fret", "frets");
         }

@@ -101,7 +101,7 @@ internal static class Gaps
         return last;
     }
 
-    /// <summary>Reads <c>and the empty frets lie 1 fret apart</c>, which is said of two sets.</summary>
+    /// <summary>Reads <c>and the empty frets lie 1 fret apart</c>, which is said of two sets; <c>fret 5 and fret 10</c> may also be one.</summary>
     public static Failure? ReadPair(Cursor at, Scope scope, FretSet one, out Claim? claim)
     {
         claim = null;
@@ -109,6 +109,14 @@ internal static class Gaps
         if (FretSets.Read(at, scope, out var other) is { } failure)
         {
             return failure;
+        }
+
+        if (one is FretSet.Numbers some && other is FretSet.Numbers more && !IsApart(at))
+        {
+            var both = new FretSet.Numbers(some.Frets.Concat(more.Frets).Distinct().Order().ToValueList());
+            var lies = FretRelations.Read(at, scope, isWhole: true, out var relation);
+            claim = lies is null ? new Claim.OfFrets(both, null, relation!) : null;
+            return lies;
         }
 
         if (!at.AcceptAny("lie", "are"))

@@ -11,6 +11,17 @@ internal static class Idioms
         {
             ("half turn", "half-turn"),
             ("half turns", "half-turns"),
+            ("for every", "in every"),
+            ("for each", "in every"),
+            ("for all", "in every"),
+            ("for any", "in every"),
+            ("for the key", "in the key"),
+            ("always", ""),
+            ("there are only", "there are exactly"),
+            ("there is only", "there is exactly"),
+            ("never more than", "at most"),
+            ("never fewer than", "at least"),
+            ("never less than", "at least"),
             ("up to", "at most"),
             ("no more than", "at most"),
             ("no further than", "at most"),
@@ -73,7 +84,9 @@ internal static class Idioms
             ("adjacent empty", "neighbouring empty"),
             ("adjacent half-turn", "neighbouring half-turn"),
         }
-            .Select(pair => (Said: pair.Said.Split(' '), Meant: pair.Meant.Split(' ')))
+            .Select(pair =>
+                (Said: pair.Said.Split(' '), Meant: pair.Meant.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            )
             .OrderByDescending(pair => pair.Said.Length),
     ];
 

@@ -25,7 +25,7 @@ internal static class IsPredicates
 
         if (at.AcceptAny("that", "those"))
         {
-            return ReadThat(at, subject, out says);
+            return ReadThat(at, scope, subject, out says);
         }
 
         if (Counts.Begins(at))
@@ -89,7 +89,7 @@ internal static class IsPredicates
     }
 
     /// <summary>Reads <c>lies 2 frets above that of degree 4</c>, which is <c>is that of degree 4 moved up 2 frets</c>; <c>lies</c> was read.</summary>
-    public static Failure? ReadLies(Cursor at, ShapeSet subject, out ShapePredicate? says)
+    public static Failure? ReadLies(Cursor at, Scope scope, ShapeSet subject, out ShapePredicate? says)
     {
         says = null;
         if (Moves.ReadFrets(at, out var frets) is { } failure)
@@ -108,7 +108,7 @@ internal static class IsPredicates
             return Failure.Expected("'that of degree 4' or another degree", at.Current, "that");
         }
 
-        var wrong = ReadThat(at, subject, out var that);
+        var wrong = ReadThat(at, scope, subject, out var that);
         says = that is ShapePredicate.IsThatOfDegree of ? of with { Frets = isBelow ? -frets : frets } : null;
         return wrong;
     }
@@ -116,7 +116,11 @@ internal static class IsPredicates
     private static bool IsShape(Cursor at)
     {
         var name = at.Peek(at.Is("the") ? 1 : 0);
-        return name.IsAny(ShapeNouns.Words) || RomanNumeral.TryParse(name.Text, out _);
+        return name.IsAny(ShapeNouns.Words)
+            || RomanNumeral.TryParse(name.Text, out _)
+            || (
+                at.Peek(at.Is("the") ? 2 : 1) is var noun && ShapeNouns.IsNoun(noun) && Chord.TryParse(name.Text, out _)
+            );
     }
 
     // A shape of the same sort on another degree lies in one place; of others only the form can be compared.
@@ -129,11 +133,11 @@ internal static class IsPredicates
             return failure;
         }
 
-        var family = (subject as ShapeSet.Several)?.Family ?? (subject as ShapeSet.OnDegree)?.Family;
+        var (mine, theirs) = (KeyChords.OnDegree(subject, scope.Keys!), KeyChords.OnDegree(other!, scope.Keys!));
         if (
-            other is ShapeSet.OnDegree on
-            && on.Family == family
-            && (on.Voicing, on.Of) == (subject.Voicing, subject.Of)
+            theirs is ShapeSet.OnDegree on
+            && on.Family == FamilyOf(mine)
+            && (on.Voicing, on.Of) == (mine.Voicing, mine.Of)
         )
         {
             var wrong = Moves.Read(at, out var frets);
@@ -144,12 +148,15 @@ internal static class IsPredicates
         return Failure.At(
             first,
             at.Previous,
-            $"one shape is another only on degrees, 'that of degree 4'; of forms say 'has the same form as'",
+            $"one shape is another where both are chords of the key, with as many notes, on the same strings; of forms say 'has the same form as'",
             Edit.Of(verb, verb.Is("are") ? "have the same form as" : "has the same form as")
         );
     }
 
-    private static Failure? ReadThat(Cursor at, ShapeSet subject, out ShapePredicate? says)
+    private static ShapeFamily? FamilyOf(ShapeSet shapes) =>
+        (shapes as ShapeSet.Several)?.Family ?? (shapes as ShapeSet.OnDegree)?.Family;
+
+    private static Failure? ReadThat(Cursor at, Scope scope, ShapeSet subject, out ShapePredicate? says)
     {
         says = null;
         var that = at.Previous;
@@ -163,7 +170,7 @@ internal static class IsPredicates
             return failure;
         }
 
-        if (subject is not (ShapeSet.Several or ShapeSet.OnDegree))
+        if (FamilyOf(KeyChords.OnDegree(subject, scope.Keys!)) is null)
         {
             return Failure.At(
                 that,

@@ -30,6 +30,11 @@ internal static class KeysPhrase
             );
         }
 
+        if (OfChord(at.Current) is { } chord)
+        {
+            return chord;
+        }
+
         if (at.Previous.Is("in") && Notes.German(at.Current) is null && Notes.Read(at, 0, out _) == 0)
         {
             return Failure.Expected("'every', or 'the key of' and a note name", at.Current, "every", "the");
@@ -96,9 +101,49 @@ internal static class KeysPhrase
             );
         }
 
+        if (length > 0 && Several(at, length) is { } several)
+        {
+            return several;
+        }
+
         var failure = KeyPhrase.Read(at, out var key);
         keys = key is null ? null : new KeyScope.One(key);
         return failure;
+    }
+
+    // Am is a chord; the key on its root may be any of three.
+    private static Failure? OfChord(Token token)
+    {
+        var text = token.Text;
+        var tonic =
+            text.EndsWith("min", StringComparison.Ordinal) ? text[..^3]
+            : text.EndsWith('m') ? text[..^1]
+            : "";
+        return token.Kind == TokenKind.Word && NoteName.TryParse(tonic, out _)
+            ? Failure.At(
+                token,
+                $"'{text}' is a chord, not a key: say '{tonic} natural minor', '{tonic} harmonic minor' or '{tonic} melodic minor'",
+                Edit.Of(token, $"{tonic} natural minor")
+            )
+            : null;
+    }
+
+    // G and D major.
+    private static Failure? Several(Cursor at, int length)
+    {
+        var joint = at.Peek(length);
+        var isJoined = joint.IsAny("and", "or") || joint.Kind == TokenKind.Comma;
+        var next = length + 1;
+        var other = isJoined ? Notes.Read(at, next, out _) : 0;
+        var (kind, count) = other > 0 ? Notes.ReadKind(at, next + other) : default;
+        return kind is null
+            ? null
+            : Failure.At(
+                at.Current,
+                at.Peek(next + other + count - 1),
+                $"a claim names one key, or all of a kind: say '{at.Words(0, length)} {ClaimPrinter.Print(kind)}', or 'every {ClaimPrinter.Print(kind)} key'",
+                Edit.Of(at.Current, at.Peek(next + other + count - 1), $"every {ClaimPrinter.Print(kind)} key")
+            );
     }
 
     /// <summary>Whether "minor" stands alone, which may be any of its three forms.</summary>

@@ -9,6 +9,17 @@ internal static class ScopePhrases
     /// <summary>Reads everything before the claim itself.</summary>
     public static Failure? Read(Cursor at, Scope scope)
     {
+        if (ReadAll(at, scope) is { } failure)
+        {
+            return failure;
+        }
+
+        return scope.Complete(at.Current) ?? (scope.Keys is null ? KeysUnsaid(at) : null);
+    }
+
+    /// <summary>Reads the phrases that stand here, and the commas behind them.</summary>
+    public static Failure? ReadAll(Cursor at, Scope scope)
+    {
         while (ReadOne(at, scope, out var failure))
         {
             if (failure is not null)
@@ -20,20 +31,15 @@ internal static class ScopePhrases
             at.Skip(at.Is("and") && at.Peek(1).IsAny("on", "in", "from", "between", "with") ? 1 : 0);
         }
 
-        return scope.Complete(at.Current) ?? (scope.Keys is null ? KeysUnsaid(at) : null);
+        return null;
     }
 
     /// <summary>Reads phrases behind which nothing is claimed.</summary>
     public static Failure? ReadAlone(Cursor at, Scope scope)
     {
-        while (ReadOne(at, scope, out var failure))
+        if (ReadAll(at, scope) is { } failure)
         {
-            if (failure is not null)
-            {
-                return failure;
-            }
-
-            at.Accept(TokenKind.Comma);
+            return failure;
         }
 
         return at.Current.Kind != TokenKind.End
@@ -89,7 +95,7 @@ internal static class ScopePhrases
             ? Failure.At(
                 begins,
                 "a claim names its keys first, such as 'in every major key' or 'in the key of D major'",
-                Edit.Of(begins, $"in every key, {begins.Text.ToLowerInvariant()}")
+                Edit.Of(begins, $"in every major key, {begins.Text.ToLowerInvariant()}")
             )
             : Failure.Expected(
                 "the keys ('in every major key'), a place ('on guitar strings 4-1') or what is claimed",

@@ -27,16 +27,29 @@ internal sealed class ShapeNoun(Scope scope)
 
         if (ShapeNouns.Family(at) is not ({ } named, var count))
         {
-            return Failure.Expected(
-                "a shape (third, triad, seventh or sixth shape; after 'the' also 'dominant seventh shape', 'V7 shape')",
-                at.Current,
-                ShapeNouns.Words
-            );
+            return Extended(at.Current)
+                ?? Failure.Expected(
+                    "a shape (third, triad, seventh or sixth shape; after 'the' also 'dominant seventh shape', 'V7 shape')",
+                    at.Current,
+                    ShapeNouns.Words
+                );
         }
 
         family = named;
         return ReadName(at, count);
     }
+
+    // A ninth chord, and what is stacked above it.
+    private static Failure? Extended(Token token) =>
+        (Numbers.Ordinal(token) ?? Numbers.Ordinal(token with { Text = token.Text.TrimEnd('s') })) is { } ordinal
+        && ordinal is 9 or 11 or 13
+            ? Failure.At(
+                token,
+                $"of {Numbers.OrdinalWord(ordinal)} chords a claim names one by its numeral, such as 'the V{CountWords.Number(ordinal)} shape'; 'every' goes with third, triad, seventh and sixth shapes"
+            )
+        : token.IsAny("tenth", "tenths", "octave", "octaves")
+            ? Failure.At(token, "of shapes of two notes a claim knows thirds: 'every third shape of strings 3-2'")
+        : null;
 
     /// <summary>Reads a name of some words and <c>shape</c>, which may be left out.</summary>
     public Failure? ReadName(Cursor at, int count)

@@ -37,7 +37,7 @@ internal static class ShapeNouns
     {
         foreach (var (word, family) in Families)
         {
-            if (at.Is(word))
+            if (at.Is(word) || at.Is(word + "s"))
             {
                 return (family, 1);
             }
@@ -48,6 +48,12 @@ internal static class ShapeNouns
 
     /// <summary>The quality named here.</summary>
     public static (ShapeQuality? Quality, int Count) Quality(Cursor at) => Qualities.At(at, 0);
+
+    /// <summary>The chord named by its symbol here, as in <c>the G7 shape</c>; null where there is none.</summary>
+    public static Chord? Chord(Cursor at) =>
+        at.Current.Kind == TokenKind.Word && IsNoun(at.Peek(1)) && Theory.Chord.TryParse(at.Current.Text, out var chord)
+            ? chord
+            : null;
 
     /// <summary>The numeral here; its suffix may stand apart, <c>vii m7b5</c>.</summary>
     public static (RomanNumeral? Numeral, int Count) Numeral(Cursor at)

@@ -47,7 +47,7 @@ internal static class ShapePredicates
                 ? ReadOn(at, scope, subject, verb, frets => new ShapePredicate.BeginsOn(frets), out says)
             : verb.IsAny("ends", "end")
                 ? ReadOn(at, scope, subject, verb, frets => new ShapePredicate.EndsOn(frets), out says)
-            : verb.IsAny("lies", "lie") ? IsPredicates.ReadLies(at, subject, out says)
+            : verb.IsAny("lies", "lie") ? IsPredicates.ReadLies(at, scope, subject, out says)
             : verb.Is("can") ? ReadCan(at, scope, verb, out says)
             : Failure.Expected(Expected, verb, Verbs);
     }

@@ -107,6 +107,16 @@ internal static class ShapeSets
             return ReadNumeral(at, noun, numeral, length, out shapes);
         }
 
+        if (ShapeNouns.Chord(at) is { } chord)
+        {
+            return scope.Keys is KeyScope.One one
+                ? ReadNumeral(at, noun, RomanNumeral.Of(chord, one.Key), 1, out shapes)
+                : Failure.At(
+                    at.Current,
+                    $"the {chord} chord is another one in each key: say its numeral, such as 'the V7 shape', or name one key"
+                );
+        }
+
         return ReadOnDegree(at, noun, out shapes);
     }
 

@@ -15,6 +15,22 @@ internal static class ShapeStrings
     /// <param name="word">What it is called.</param>
     public static Failure? Check(Scope scope, OtherStrings? of, Token first, Token last, int notes, string word)
     {
+        var failure = CheckCount(scope, of, first, last, notes, word);
+        return failure is not null && IsSixFigure(first, notes)
+            ? Failure.At(
+                first,
+                $"{first.Text} is {word} in first inversion, and has {notes} notes; with an added sixth it is {word}add6, which has {notes + 1}",
+                Edit.Of(first, $"{word}add6")
+            )
+            : failure;
+    }
+
+    // I6: the figure of an inversion, which many read as an added sixth.
+    private static bool IsSixFigure(Token numeral, int notes) =>
+        notes == 3 && numeral.Text.EndsWith('6') && !numeral.Text.Contains("add", StringComparison.Ordinal);
+
+    private static Failure? CheckCount(Scope scope, OtherStrings? of, Token first, Token last, int notes, string word)
+    {
         if (of?.Strings is { } own)
         {
             return own.Count == notes
@@ -53,5 +69,6 @@ internal static class ShapeStrings
     /// <summary>The indefinite article of a chord's name: <c>an augmented triad</c>, <c>a V7</c>, <c>a ii7</c>.</summary>
     public static string Article(string word) => word.StartsWith("aug", StringComparison.Ordinal) ? "an" : "a";
 
-    private static string Needs(int notes, string word) => $"{Article(word)} {word} shape needs {notes} strings";
+    private static string Needs(int notes, string word) =>
+        $"{Article(word)} {word} shape{(word == "sixth" ? " is a triad with an added sixth: it" : "")} needs {notes} strings";
 }

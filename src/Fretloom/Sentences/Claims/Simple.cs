@@ -149,9 +149,30 @@ internal static class Simple
             return failure;
         }
 
+        if (at.Accept("and"))
+        {
+            return ReadAlike(at, scope, shapes!, out claim);
+        }
+
         var wrong = ShapePredicates.Read(at, scope, shapes!, out var says);
-        claim = wrong is null ? new Claim.OfShapes(shapes!, says!) : null;
+        var subject = says is ShapePredicate.IsThatOfDegree ? KeyChords.OnDegree(shapes!, scope.Keys!) : shapes!;
+        claim = wrong is null ? new Claim.OfShapes(subject, says!) : null;
         return wrong;
+    }
+
+    // V and IV have the same shape.
+    private static Failure? ReadAlike(Cursor at, Scope scope, ShapeSet one, out Claim? claim)
+    {
+        claim = null;
+        if ((ShapeSets.Read(at, scope, out var other) ?? Phrase.Read(at, "have", "the", "same")) is { } failure)
+        {
+            return failure;
+        }
+
+        claim = new Claim.OfShapes(one, new ShapePredicate.HasSameFormAs(other!));
+        return at.AcceptAny("form", "shape")
+            ? null
+            : Failure.Expected("'form' after 'same'", at.Current, "form", "shape");
     }
 
     private static Failure? ReadStands(Cursor at, Scope scope, out Claim? claim)

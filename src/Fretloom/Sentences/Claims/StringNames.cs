@@ -104,13 +104,42 @@ internal static class StringNames
                     at.Peek(article),
                     last,
                     $"no string set is called '{at.Words(article, count)}' here: say 'strings 4-1', or name the set in the lesson",
-                    [.. Near(at, scope)]
+                    [.. Near(at, scope), .. ByHeight(at, article, count, scope)]
                 );
             }
         }
 
         return null;
     }
+
+    // The top four strings, the high strings: which ones is suggested, as "top" may be meant of the pitch or of the page.
+    private static IEnumerable<Edit> ByHeight(Cursor at, int article, int count, Scope scope)
+    {
+        var instrument = scope.Instrument ?? scope.Defaults.Instrument;
+        var all = instrument.Strings.Count;
+        var isHigh = Enumerable.Range(article, count).Any(ahead => at.Peek(ahead).IsAny(HighWords));
+        var isLow = Enumerable.Range(article, count).Any(ahead => at.Peek(ahead).IsAny(LowWords));
+        if (isHigh == isLow)
+        {
+            yield break;
+        }
+
+        // The article may have been read.
+        var first = at.Previous.IsAny("the", "my") ? at.Previous : at.Current;
+        var said = Enumerable.Range(article, count).Select(ahead => Numbers.Cardinal(at.Peek(ahead))).Max();
+        foreach (var strings in said is { } number ? new[] { number } : [all / 2, 4, 3, 2])
+        {
+            if (strings >= 1 && strings <= all)
+            {
+                var set = isHigh ? StringSet.Run(strings, 1) : StringSet.Run(all, all - strings + 1);
+                yield return Edit.Of(first, at.Peek(article + count), $"strings {set}");
+            }
+        }
+    }
+
+    private static readonly string[] HighWords = ["top", "high", "higher", "highest", "treble", "thin", "thinnest"];
+
+    private static readonly string[] LowWords = ["bottom", "low", "lower", "lowest", "bass", "thick", "thickest"];
 
     // The longest name wins. The article may be left out, and strings stands behind.
     private static (NamedStrings? Set, int Count) Named(Cursor at, Scope scope)

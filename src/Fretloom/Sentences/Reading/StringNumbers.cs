@@ -71,10 +71,21 @@ internal static class StringNumbers
             0 => Failure.At(token, "strings are counted from 1, the one nearest the floor; there is no string 0"),
             > MostStrings => Failure.At(
                 token,
-                $"no instrument here has more than {MostStrings} strings, found {Failure.Shown(token)}"
+                $"no instrument here has more than {MostStrings} strings, found {Failure.Shown(token)}",
+                RunTogether(token)
             ),
             _ => null,
         };
+    }
+
+    // 4321 is 4-1, 642 is 6, 4 and 2.
+    private static Edit[] RunTogether(Token token)
+    {
+        var digits = token.Text.Select(digit => digit - '0').ToList();
+        var falls =
+            digits.TrueForAll(digit => digit is >= 1 and <= 9)
+            && digits.Zip(digits.Skip(1)).All(pair => pair.First > pair.Second);
+        return falls ? [Edit.Of(token, new StringSet(digits).ToString())] : [];
     }
 
     private static Failure? Run(Token first, Token last, List<(int Number, Token Place)> said, out StringSet set)

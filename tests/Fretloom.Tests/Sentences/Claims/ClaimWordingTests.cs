@@ -167,6 +167,96 @@ public class ClaimWordingTests
     public void It_is_understood_where_the_frets_are_named(string said, string written) =>
         AssertWritten("In every major key, on guitar strings 4-1, on frets 3 to 12, ", said, written);
 
+    // To be a full fret is to be one of them; to be the full frets is to be all of them.
+    [Theory]
+    [InlineData("fret 5 is a full fret", "fret 5 lies on a full fret")]
+    [InlineData("fret 5 is full", "fret 5 lies on a full fret")]
+    [InlineData("frets 5 and 10 are full frets", "frets 5 and 10 lie on a full fret")]
+    [InlineData("fret 5 and fret 10 are full frets", "frets 5 and 10 lie on a full fret")]
+    [InlineData("fret 5 is one of the full frets", "fret 5 lies on a full fret")]
+    [InlineData("fret 7 is not a full fret", "fret 7 avoids the full frets")]
+    [InlineData("frets 6 and 7 are not full frets", "frets 6 and 7 avoid the full frets")]
+    [InlineData("fret 7 is not full", "fret 7 avoids the full frets")]
+    [InlineData(
+        "fret 5 is a full fret or fret 7 is an empty fret",
+        "fret 5 lies on a full fret or fret 7 lies on an empty fret"
+    )]
+    [InlineData("every empty fret is a half-turn centre", "every empty fret lies on a half-turn centre")]
+    [InlineData("no full fret is an empty fret", "no full fret lies on an empty fret")]
+    [InlineData("the full frets are frets 0, 5 and 10", "the full frets are frets 0, 5 and 10")]
+    [InlineData("the full frets are the half-turn centres", "the full frets are the half-turn centres")]
+    [InlineData("the root of the V7 shape is a full fret", "the root fret of the V7 shape lies on a full fret")]
+    [InlineData("fret 5 and fret 10 lie 5 frets apart", "the gap between fret 5 and fret 10 is exactly 5 frets")]
+    [InlineData("the I7 chord spans 5 frets or less", "the I7 shape spans at most 5 frets")]
+    [InlineData("there are 3 full frets or more", "there are at least 3 full frets")]
+    [InlineData("there are always three full frets", "there are exactly 3 full frets")]
+    [InlineData(
+        "the full frets are never more than 5 frets apart",
+        "neighbouring full frets lie at most 5 frets apart"
+    )]
+    [InlineData(
+        "all triads in root position of strings 3-1 span at most 5 frets",
+        "every triad shape of strings 3-1 spans at most 5 frets"
+    )]
+    [InlineData("V7 and IV7 have the same shape", "the V7 shape has the same form as the IV7 shape")]
+    [InlineData(
+        "the V chord of strings 3-1 is the IV chord of strings 3-1 moved up two frets",
+        "the triad shape on degree 5 of strings 3-1 is that of degree 4 moved up 2 frets"
+    )]
+    [InlineData("the G7 chord looks like the Dm7 chord", "the V7 shape has the same form as the ii7 shape")]
+    public void It_is_understood_in_one_key(string said, string written) =>
+        AssertWritten("In the key of C major, on guitar strings 4-1, ", said, written);
+
+    // Where and in which keys may stand at the end; a place is that of the whole sentence unless it compares two instruments.
+    [Theory]
+    [InlineData(
+        "There are 3 full frets in every major key on guitar strings 4-1.",
+        "In every major key, on guitar strings 4-1, there are exactly 3 full frets."
+    )]
+    [InlineData(
+        "On guitar strings 4-1, there are 3 full frets, in every major key.",
+        "In every major key, on guitar strings 4-1, there are exactly 3 full frets."
+    )]
+    [InlineData(
+        "For every major key, every seventh shape spans at most 5 frets on strings 4-1.",
+        "In every major key, on guitar strings 4-1, every seventh shape spans at most 5 frets."
+    )]
+    [InlineData(
+        "Every empty fret lies next to a full fret on guitar strings 4-1 in every key.",
+        "In every key, on guitar strings 4-1, every empty fret lies next to a full fret."
+    )]
+    [InlineData(
+        "The full frets lie on frets 0, 5, 7 and 10 on bass in C major.",
+        "In the key of C major, on bass, the full frets lie on frets 0, 5, 7 and 10."
+    )]
+    [InlineData(
+        "The V7 shape has the same form as the V7 shape on the low-G ukulele in every key, on strings 4-1.",
+        "In every key, on guitar strings 4-1, the V7 shape has the same form as the V7 shape of low-G ukulele."
+    )]
+    [InlineData(
+        "In every key, on strings 4-1, the V7 shape has the same form as the V7 shape on guitar strings 5-2.",
+        "In every key, on guitar strings 4-1, the V7 shape has the same form as the V7 shape of guitar strings 5-2."
+    )]
+    [InlineData(
+        "There is at least 1 full fret on guitar in drop D in every major key.",
+        "In every major key, on drop D guitar, there is at least 1 full fret."
+    )]
+    [InlineData(
+        "In every major key, on guitar in DADGAD, there is at least 1 full fret.",
+        "In every major key, on DADGAD guitar, there is at least 1 full fret."
+    )]
+    [InlineData(
+        "In every major key, on banjo in open G, there is at least 1 full fret.",
+        "In every major key, on banjo, there is at least 1 full fret."
+    )]
+    public void A_whole_sentence_is_understood(string said, string written)
+    {
+        var result = ClaimParser.Parse(said);
+
+        Assert.Empty(result.Errors);
+        Assert.Equal(written, result.Value?.ToString());
+    }
+
     [Theory]
     [InlineData("on my top strings", "on guitar strings 4-1")]
     [InlineData("on the top string set", "on guitar strings 4-1")]
