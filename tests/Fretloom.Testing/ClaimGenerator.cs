@@ -138,13 +138,18 @@ internal sealed class ClaimGenerator(PlaceScope place, FretRange? window)
     private Gen<OtherStrings?> Of =>
         Gen.OneOf(Gen.Const((OtherStrings?)null), Gen.Int[1, Strings.Count].SelectMany(OfSize), OfOtherInstrument);
 
-    private static Gen<OtherStrings?> OfOtherInstrument =>
-        SentenceGen.Instrument.SelectMany(other =>
-            ClaimGen
-                .Strings(other.AllStrings)
-                .Nullable()
-                .Select(strings => (OtherStrings?)new OtherStrings(strings, other))
-        );
+    private Gen<OtherStrings?> OfOtherInstrument =>
+        SentenceGen
+            .Instrument.Where(HasWindow)
+            .SelectMany(other =>
+                ClaimGen
+                    .Strings(other.AllStrings)
+                    .Nullable()
+                    .Select(strings => (OtherStrings?)new OtherStrings(strings, other))
+            );
+
+    // A claim on frets that another of its necks has not got is refused.
+    private bool HasWindow(Instrument other) => !(window?.Last > other.LastFretOf(other.AllStrings));
 
     private Gen<FretSet> FretSets =>
         Gen.Select(
@@ -246,7 +251,7 @@ internal sealed class ClaimGenerator(PlaceScope place, FretRange? window)
         }
 
         choices.Add(
-            Gen.OneOf([.. Catalogue.All.Where(other => other.Strings.Count >= count)])
+            Gen.OneOf([.. Catalogue.All.Where(other => other.Strings.Count >= count && HasWindow(other))])
                 .SelectMany(other =>
                     ClaimGen
                         .Strings(other.AllStrings, count)

@@ -7,6 +7,23 @@ internal static class OrLess
 {
     private const int MostWordsBetween = 3;
 
+    // Behind these a number has its bound already, or counts nothing.
+    private static readonly string[] Own =
+    [
+        "exactly",
+        "least",
+        "most",
+        "than",
+        "to",
+        "and",
+        "string",
+        "strings",
+        "degree",
+        "fret",
+        "frets",
+        "-",
+    ];
+
     /// <summary>The tokens with every such bound before its number.</summary>
     public static List<Token> Meant(List<Token> tokens)
     {
@@ -24,7 +41,7 @@ internal static class OrLess
                 continue;
             }
 
-            var place = meant[number] with { Said = $"{tokens[at].Text} {tokens[at + 1].Text}" };
+            var place = meant[number] with { Said = meant[number].Said ?? meant[number].Text };
             meant.InsertRange(number, [place with { Text = "at" }, place with { Text = word }]);
             at++;
         }
@@ -42,9 +59,7 @@ internal static class OrLess
     {
         var number = tokens.FindLastIndex(token => Numbers.Cardinal(token) is not null);
         return
-            number < 0
-            || number < tokens.Count - 1 - MostWordsBetween
-            || (number > 0 && tokens[number - 1].IsAny("exactly", "least", "most", "than", "to", "and"))
+            number < 0 || number < tokens.Count - 1 - MostWordsBetween || (number > 0 && tokens[number - 1].IsAny(Own))
             ? null
             : number;
     }
