@@ -21,7 +21,6 @@ internal static class OrLess
         "degree",
         "fret",
         "frets",
-        "-",
     ];
 
     /// <summary>The tokens with every such bound before its number.</summary>
