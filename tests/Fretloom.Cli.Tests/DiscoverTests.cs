@@ -25,6 +25,32 @@ public class DiscoverTests
         Assert.All(call.Output.Split('\n'), line => Assert.InRange(line.Length, 0, 80));
     }
 
+    // A teacher reads how often it is true; scores and steps are for programs.
+    [Fact]
+    public void Plain_words_are_used_and_a_family_is_told_by_its_short_sentence()
+    {
+        var call = Call.Fretloom("discover", Scope);
+        Assert.DoesNotContain("score", call.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("Nearest failure: steps", call.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain(" %", call.Output, StringComparison.Ordinal);
+        Assert.Contains(
+            ".  In every major key, on guitar strings 4-1, at the full frets string 3 sounds\n    degrees 1, 4 and 5.\n    In full: ",
+            call.Output,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void An_empty_list_of_laws_says_why()
+    {
+        var call = Call.Fretloom("discover", "on a ukulele, in every major key", "--count", "1");
+        Assert.Contains(
+            "\nLaws\nNone. Laws are looked for among tunings that ascend",
+            call.Output,
+            StringComparison.Ordinal
+        );
+    }
+
     [Fact]
     public void As_JSON_every_claim_has_its_cases_and_score_and_can_be_checked()
     {
@@ -103,12 +129,18 @@ public class DiscoverTests
             3 G    ║───┼───┼───┼───┼(1)┼───┼───┼───┼─3─┼───┼───┼
             4 D    ║───┼─3─┼───┼───┼───┼───┼───┼───┼───┼(1)┼───┼
                  0   1   2   3   4   5   6   7   8   9  10  11
+                                     ◆                       ◆
             """,
             call.Output,
             StringComparison.Ordinal
         );
-        Assert.Contains("\nNearest failure: steps 4 4 5, in C major.\n", call.Output, StringComparison.Ordinal);
-        Assert.Contains("\n1 F     ║", call.Output, StringComparison.Ordinal);
+        Assert.Contains("◆ half-turn", call.Output, StringComparison.Ordinal);
+        Assert.Contains(
+            "\nNearest failure: guitar tuned E2 A2 C♯3 G3 B3 E4 strings 4-1, in C major.\n",
+            call.Output,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("\n4 C♯", call.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -55,7 +55,14 @@ public sealed record CheckDocument(
             said.Repair?.Sentence.ToString(),
             said.Notes,
             said.Elsewhere is { } elsewhere ? ElsewhereDocument.Of(elsewhere) : null
-        );
+        )
+        {
+            Note = said.Note,
+        };
+
+    /// <summary>How frets are counted where the neck counts them otherwise; left out elsewhere.</summary>
+    [Description("How frets are counted where the neck counts them otherwise, as with a banjo's short string.")]
+    public string? Note { get; init; }
 
     internal static CheckDocument Of(LessonClaim claim) =>
         Of(claim.Verdict) with
@@ -105,7 +112,13 @@ public sealed record ClaimFailureDocument(
             failure.Why,
             failure.Frets,
             [.. failure.Spots.Select(spot => new SpotDocument(spot.String, spot.Fret))]
-        );
+        )
+        {
+            Note = failure.Note,
+        };
+
+    /// <summary>How frets are counted where the neck counts them otherwise; left out elsewhere.</summary>
+    public string? Note { get; init; }
 }
 
 /// <summary>Where else a claim is true.</summary>

@@ -23,15 +23,27 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
     private const int EntriesKeptTogether = 8;
     private const int CharactersKeptTogether = 800;
 
+    // A lead of more than some five lines can be parted.
+    private const int CharactersOfLead = 500;
+
     /// <summary>The blocks, one after the other.</summary>
     public TypstMarkup Markup(ValueList<Block> blocks) =>
         TypstMarkup.Join(
             FigureRows
                 .Of(blocks)
-                .Select(row =>
-                    (row is [var block] ? Markup(block) : Row(row.Cast<Block.Figure>().ToValueList())) + After(row)
-                )
+                .Zip(FigureRows.Of(blocks).Skip(1).Append([]), (row, next) => (Row: row, Next: next))
+                .Select(each => Markup(each.Row, each.Next) + After(each.Row))
         );
+
+    // A short paragraph that leads to a claim stays with it.
+    private TypstMarkup Markup(ValueList<Block> row, ValueList<Block> next) =>
+        row switch
+        {
+            [Block.Paragraph lead] when next is [Block.Statement] && Length(lead.Content) <= CharactersOfLead =>
+                TypstMarkup.Lead(Markup(lead.Content)),
+            [var block] => Markup(block),
+            _ => Row(row.Cast<Block.Figure>().ToValueList()),
+        };
 
     // How many shapes the hand reaches with a table of the others (where it reaches all, that is said below the picture), and once in the lesson the general words of caution.
     private TypstMarkup After(ValueList<Block> row) =>

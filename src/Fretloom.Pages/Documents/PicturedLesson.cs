@@ -139,7 +139,7 @@ internal sealed class PicturedLesson
         }
         else if (block is Block.Statement statement)
         {
-            _necks[statement.Number] = StatementPicture.Of(statement.Verdict, width, explained);
+            _necks[statement.Number] = StatementPicture.Of(statement.Verdict, width, []);
         }
         else if (block is Block.Exercise exercise)
         {

@@ -45,6 +45,7 @@ internal static class StatementTypst
         [
             TypstMarkup.Text(StatementWords.FailingKeys(verdict) ?? ""),
             why,
+            TypstMarkup.Text(StatementWords.Note(verdict) ?? ""),
             TypstMarkup.Text(StatementWords.Repair(verdict) ?? ""),
             TypstMarkup.Text(StatementWords.Notes(verdict) ?? ""),
             TypstMarkup.Text(verdict.DistinctWords is { } words ? words + "." : ""),

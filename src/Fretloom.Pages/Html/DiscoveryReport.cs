@@ -14,6 +14,9 @@ namespace Fretloom.Pages.Html;
 /// </summary>
 public sealed class DiscoveryReport
 {
+    // A telephone's screen less the margins of a list: 290 pixels of 96 to the inch.
+    private const double NarrowWidth = 217;
+
     private readonly HtmlText _html = new();
     private readonly PictureHtml _drawings;
 
@@ -39,13 +42,22 @@ public sealed class DiscoveryReport
         _html.Element("a", "Skip to the statements", ("class", "skip"), ("href", "#found")).Line();
         _html.Open("main", ("id", "found"), ("tabindex", "-1")).Open("article", ("class", "found")).Line();
         _html.Open("header").Sentence("h1", title).Element("p", DiscoveryWords.Counts(result), ("class", "byline"));
+        if (DiscoveryWords.Counting(result) is { } counting)
+        {
+            _html.Element("p", counting, ("class", "byline"));
+        }
+
         _html.Element("p", "Open a line to see it on the neck. What is open is printed.", ("class", "byline"));
         _html.Close().Line();
-        Caution(result);
-        List(DiscoveryWords.LandmarksTitle, "What is true here and rare elsewhere.", result.Landmarks, 1);
+        List(
+            DiscoveryWords.LandmarksTitle,
+            result.Landmarks.Count == 0 ? DiscoveryWords.NoLandmarks : DiscoveryWords.AboutLandmarks,
+            result.Landmarks,
+            1
+        );
         List(
             DiscoveryWords.LawsTitle,
-            "What is true of every tuning that meets a condition.",
+            result.Laws.Count == 0 ? DiscoveryWords.NoLaws(result) : DiscoveryWords.AboutLaws,
             result.Laws,
             result.Landmarks.Count + 1
         );
@@ -54,20 +66,16 @@ public sealed class DiscoveryReport
         _html.Close().Line().Close().Line();
     }
 
-    /// <summary>The general words of caution, where a shape that is wide can be seen.</summary>
-    private void Caution(DiscoveryResult result)
+    /// <summary>The general words of caution, where a shape that is wide is seen.</summary>
+    private void Caution(ValueList<Exhibit> exhibits)
     {
         if (
-            result
-                .Landmarks.Concat(result.Laws)
-                .SelectMany(claim => DiscoveredPictures.Of(claim))
-                .Select(exhibit => HandNotes.Of(exhibit).General)
-                .FirstOrDefault(words => words is not null) is
+            exhibits.Select(exhibit => HandNotes.Of(exhibit).General).FirstOrDefault(words => words is not null) is
             { } caution
         )
         {
-            _html.Open("div", ("class", "caution"), ("role", "note"), ("aria-labelledby", "caution"));
-            _html.Open("p", ("id", "caution")).Element("strong", HandNotes.Heading).Close();
+            _html.Open("div", ("class", "caution"), ("role", "note"));
+            _html.Open("p").Element("strong", HandNotes.Heading).Close();
             _html.Element("p", caution).Close().Line();
         }
     }
@@ -77,7 +85,7 @@ public sealed class DiscoveryReport
         _html.Open("section").Element("h2", title).Element("p", about).Line();
         if (claims.Count == 0)
         {
-            _html.Element("p", "None was found.").Close().Line();
+            _html.Close().Line();
             return;
         }
 
@@ -92,10 +100,12 @@ public sealed class DiscoveryReport
 
     private void Line(DiscoveredClaim claim, string id)
     {
-        _html.Open("li", ("id", id)).Sentence("p", Accidentals.Pretty(claim.Sentence.ToString()), ("class", "claim"));
+        _html
+            .Open("li", ("id", id))
+            .Sentence("p", Accidentals.Pretty(DiscoveryWords.Headline(claim)), ("class", "claim"));
         foreach (var note in DiscoveryWords.Notes(claim))
         {
-            _html.Element("p", note, ("class", "note"));
+            _html.Element("p", Accidentals.Pretty(note), ("class", "note"));
         }
 
         _html.Line();
@@ -127,19 +137,34 @@ public sealed class DiscoveryReport
             _html.Sentence("p", words, ("class", "why")).Line();
         }
 
-        var explained = new HashSet<string>();
-        var pictures = exhibits
-            .SelectMany(exhibit => PicturePlan.For(exhibit, PicturePlan.PageWidth, null, explained))
-            .ToValueList();
+        var pictures = Drawn(exhibits, PicturePlan.PageWidth);
+        Figures(pictures, "wide", id);
+        Figures(Drawn(exhibits, NarrowWidth), "narrow", id + "-narrow");
+        foreach (var note in exhibits.Select(exhibit => exhibit.CountingNote).OfType<string>().Distinct())
+        {
+            _html.Element("p", note, ("class", "note")).Line();
+        }
+
+        Caution(exhibits);
+        _drawings.WriteWords(pictures);
+        _html.Close().Line();
+    }
+
+    private void Figures(ValueList<Picture> pictures, string size, string id)
+    {
         foreach (var (at, picture) in pictures.Index())
         {
-            _html.Open("figure", ("style", PictureHtml.Drawn(picture.Drawing.Width))).Line();
+            _html.Open("figure", ("class", size), ("style", PictureHtml.Drawn(picture.Drawing.Width))).Line();
             _drawings.Write(picture, $"{id}-{Number(at + 1)}");
             _html.Close().Line();
         }
+    }
 
-        _drawings.WriteWords(pictures);
-        _html.Close().Line();
+    /// <summary>The pictures of one heading: a sign is explained where it first occurs among them.</summary>
+    private static ValueList<Picture> Drawn(ValueList<Exhibit> exhibits, double width)
+    {
+        var explained = new HashSet<string>();
+        return exhibits.SelectMany(exhibit => PicturePlan.For(exhibit, width, null, explained)).ToValueList();
     }
 
     private void AlsoSays(ValueList<ClaimSentence> others)

@@ -34,6 +34,7 @@ internal sealed class StatementHtml(HtmlText html, PicturedLesson pictured, Pict
 
         Optional(StatementWords.FailingKeys(verdict), "note");
         Optional(StatementWords.Why(verdict), "why");
+        Optional(StatementWords.Note(verdict), "note");
         Optional(StatementWords.Repair(verdict), "note");
         Optional(StatementWords.Notes(verdict), "note");
         Optional(verdict.DistinctWords is { } words ? words + "." : null, "note");

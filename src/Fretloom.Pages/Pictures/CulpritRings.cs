@@ -14,10 +14,9 @@ internal static class CulpritRings
     public const string Words = "where it fails";
 
     /// <summary>The rings of a row.</summary>
-    public static IEnumerable<Node> On(NeckFrame frame, Culprits culprits) =>
+    public static IEnumerable<Node> On(NeckFrame frame, Culprits culprits, bool fromOwnNut) =>
         culprits
-            .Frets.Where(frame.HasPlace)
-            .Select(place => (Node)Fret(frame, place))
+            .Frets.SelectMany(place => Fret(frame, place, fromOwnNut))
             .Concat(
                 culprits
                     .Spots.Where(frame.Contains)
@@ -29,23 +28,27 @@ internal static class CulpritRings
     public static Node Around(double x, double y, Measures measures) =>
         new Node.Circle(x, y, measures.CulpritRadius, Tone.None, LineOf(measures));
 
-    private static Node.Rect Fret(NeckFrame frame, double place)
+    private static IEnumerable<Node.Rect> Fret(NeckFrame frame, double place, bool fromOwnNut)
     {
-        var reach = frame.Measures.CulpritRadius;
-        var (left, right) =
-            place == Math.Floor(place)
-                ? frame.ColumnOf((int)place)
-                : (frame.PlaceX(place) - reach / 2, frame.PlaceX(place) + reach / 2);
-        return new Node.Rect(
-            left + 1,
-            frame.EdgeTop - Outset,
-            right - left - 2,
-            frame.EdgeBottom - frame.EdgeTop + 2 * Outset,
-            Tone.None,
-            LineOf(frame.Measures),
-            Corner
-        );
+        if (place == Math.Floor(place))
+        {
+            return frame
+                .Across((int)place, fromOwnNut)
+                .Select(part => Box(frame, part.Left, Lower(part.Top), part.Right, Upper(part.Bottom)));
+        }
+
+        var (x, reach) = (frame.PlaceX(place), frame.Measures.CulpritRadius / 2);
+        return frame.HasPlace(place)
+            ? [Box(frame, x - reach, frame.EdgeTop - Outset, x + reach, frame.EdgeBottom + Outset)]
+            : [];
+
+        // At the edges of the neck a ring reaches beyond it, between strings it keeps inside its part.
+        double Lower(double top) => top == frame.EdgeTop ? top - Outset : top + 1;
+        double Upper(double bottom) => bottom == frame.EdgeBottom ? bottom + Outset : bottom - 1;
     }
+
+    private static Node.Rect Box(NeckFrame frame, double left, double top, double right, double bottom) =>
+        new(left + 1, top, right - left - 2, bottom - top, Tone.None, LineOf(frame.Measures), Corner);
 
     private static Stroke LineOf(Measures measures) => new(Tone.Fail, measures.CulpritLine, Dash.Stitch);
 }

@@ -63,6 +63,12 @@ internal sealed class NeckContent
     /// <summary>What shows that a claim is false; null where no claim is spoken of.</summary>
     public Culprits? Culprits => _exhibit.Culprits;
 
+    /// <summary>Whether landmarks, centres and culprits count a short string from its own nut.</summary>
+    public bool CountsFromOwnNut => _exhibit.CountsFromOwnNut;
+
+    /// <summary>How frets are counted, in sentences; null where that goes without saying.</summary>
+    public string? CountingNote => _exhibit.CountingNote;
+
     /// <summary>The notes with a mark, string by string from the far side, frets ascending.</summary>
     public ValueList<NeckNote> Notes { get; }
 

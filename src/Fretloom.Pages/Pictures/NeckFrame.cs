@@ -86,6 +86,41 @@ internal sealed class NeckFrame
             ? (FretX(0) - Measures.Overhang, FretX(0) + Measures.Overhang - Measures.NutWidth)
             : (WireX(fret - 1), WireX(fret));
 
+    /// <summary>
+    /// A fret across the strings, as rectangles from the floor up: one, from edge to edge, unless short strings are counted from their own nuts and
+    /// so have it elsewhere. Parts that lie outside the row are left out.
+    /// </summary>
+    /// <param name="place">A whole fret.</param>
+    /// <param name="fromOwnNut">Whether each string is counted from its own nut.</param>
+    public IEnumerable<(double Left, double Top, double Right, double Bottom)> Across(int place, bool fromOwnNut)
+    {
+        var numbers = _map.Strings.Numbers.Reverse().ToList();
+        for (var first = 0; first < numbers.Count; )
+        {
+            var shift = Shift(numbers[first]);
+            var last = first;
+            while (last + 1 < numbers.Count && Shift(numbers[last + 1]) == shift)
+            {
+                last++;
+            }
+
+            if (Frets.Contains(place + shift))
+            {
+                var (left, right) = ColumnOf(place + shift);
+                yield return (
+                    left,
+                    first == 0 ? EdgeTop : StringY(numbers[first]) - Measures.Spacing / 2,
+                    right,
+                    last == numbers.Count - 1 ? EdgeBottom : StringY(numbers[last]) + Measures.Spacing / 2
+                );
+            }
+
+            first = last + 1;
+        }
+
+        int Shift(int number) => fromOwnNut ? _map.Instrument.String(number).StartsAtFret : 0;
+    }
+
     private int IndexOf(int number)
     {
         for (var at = 0; at < _map.Strings.Count; at++)

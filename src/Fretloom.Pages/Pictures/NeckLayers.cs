@@ -70,7 +70,12 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
             new("halos", fingers.Halos.ToValueList()),
             new("marks", Marks().ToValueList()),
             new("fingers", fingers.Numerals.ToValueList()),
-            new("culprits", (content.Culprits is { } culprits ? CulpritRings.On(frame, culprits) : []).ToValueList()),
+            new(
+                "culprits",
+                (
+                    content.Culprits is { } culprits ? CulpritRings.On(frame, culprits, content.CountsFromOwnNut) : []
+                ).ToValueList()
+            ),
             new("half-turn centres", Centres.Select(Point).ToValueList()),
             new("string names", Names().ToValueList()),
             new("fret numbers", Numbers().ToValueList()),
@@ -84,16 +89,17 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
 
     private IEnumerable<Node> Columns() =>
         content.HasColumns
-            ? FullFrets
-                .Select(fret => Column(fret, Tone.Full))
-                .Concat(EmptyFrets.Select(fret => Column(fret, Tone.Empty)))
+            ? AllOf(content.Landmarks?.FullFrets)
+                .SelectMany(fret => Column(fret, Tone.Full))
+                .Concat(AllOf(content.Landmarks?.EmptyFrets).SelectMany(fret => Column(fret, Tone.Empty)))
             : [];
 
-    private Node.Rect Column(int fret, Tone tone)
-    {
-        var (left, right) = frame.ColumnOf(fret);
-        return new Node.Rect(left, frame.EdgeTop, right - left, frame.EdgeBottom - frame.EdgeTop, tone);
-    }
+    private static IEnumerable<int> AllOf(ValueList<int>? frets) => frets ?? [];
+
+    private IEnumerable<Node> Column(int fret, Tone tone) =>
+        frame
+            .Across(fret, content.CountsFromOwnNut)
+            .Select(part => new Node.Rect(part.Left, part.Top, part.Right - part.Left, part.Bottom - part.Top, tone));
 
     private IEnumerable<Node> Edges() =>
         new[] { frame.EdgeTop, frame.EdgeBottom }.Select(y => new Node.Line(

@@ -111,6 +111,11 @@ internal static class NeckWords
             yield return $"Ringed, {CulpritRings.Words}: {Wording.List(places)}.";
         }
 
+        if (content.CountingNote is { } note)
+        {
+            yield return note;
+        }
+
         var centres = content.HalfTurnCentres.Select(Place).ToList();
         if (centres.Count > 0)
         {

@@ -19,18 +19,20 @@ internal static class DiscoveredPictures
     public static string Heading(ValueList<Exhibit> exhibits) =>
         Accidentals.Pretty($"On the neck, in {exhibits[0].Map.Key}");
 
-    /// <summary>The heading of the failure: <c>Nearest failure: steps 4 4 5, in C major</c>.</summary>
+    /// <summary>The heading of the failure: <c>Nearest failure: guitar strings 6-3, in C major</c>.</summary>
     public static string Heading(NearestFailure failure) =>
         Accidentals.Pretty($"Nearest failure: {failure.Place}, in {failure.Case.Key}");
 
     /// <summary>The failure as a sentence.</summary>
-    public static string Why(NearestFailure failure) => Accidentals.Pretty(failure.Case.Why);
+    public static string Why(NearestFailure failure) =>
+        Accidentals.Pretty(failure.Case.Note is { } note ? $"{failure.Case.Why} {note}" : failure.Case.Why);
 
     private static ValueList<Exhibit> Resolved(ValueList<ShowSentence> sentences) =>
         sentences
             .Select(sentence => ShowResolver.Resolve(sentence, ShowDefaults.Standard).Exhibit)
             .OfType<Exhibit>()
             .Select(WithoutUnaskedThreads)
+            .Select(OwnNut.Of)
             .ToValueList();
 
     /// <summary>Threads would hide what is spoken of, where it is not of them.</summary>

@@ -50,6 +50,9 @@ internal static class StatementWords
     public static string? Why(ClaimVerdict verdict) =>
         verdict.Failures is [var first, ..] ? Accidentals.Pretty(first.Why) : null;
 
+    /// <summary>How its frets are counted, in sentences; null where that goes without saying.</summary>
+    public static string? Note(ClaimVerdict verdict) => verdict.Note;
+
     /// <summary>What would make it true; null when that is not known.</summary>
     public static string? Repair(ClaimVerdict verdict) =>
         verdict.Repair is { } repair ? Quoted(Accidentals.Pretty(repair.Message)) : null;
@@ -80,6 +83,10 @@ internal static class StatementWords
         if (elsewhere.NearestFailure is { } nearest)
         {
             yield return $"Nearest place where it does not hold: {Inner(Accidentals.Pretty(nearest.Why))}";
+            if (nearest.Note is { } note && note != verdict.Note)
+            {
+                yield return note;
+            }
         }
     }
 

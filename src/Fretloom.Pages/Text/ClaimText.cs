@@ -46,6 +46,11 @@ public static class ClaimText
             yield return new NeckText(NeckContent.Of(exhibit)).Lines(width);
         }
 
+        if (StatementWords.Note(verdict) is { } note)
+        {
+            yield return Lines(note);
+        }
+
         if (StatementWords.Repair(verdict) is { } repair)
         {
             yield return Lines(repair);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Fretloom.Claims;
 using Fretloom.Exhibits;
+using Fretloom.Neck;
 using Fretloom.Pages.Pictures;
 using Fretloom.Pages.Statements;
 using Fretloom.Sentences;
@@ -53,6 +54,11 @@ public static class DiscoveryText
             yield return Wrapping.Lines(DiscoveredPictures.Heading(exhibits) + ":", width);
         }
 
+        if (exhibits.Select(exhibit => exhibit.CountingNote).FirstOrDefault(note => note is not null) is { } counting)
+        {
+            yield return Wrapping.Lines(counting, width);
+        }
+
         foreach (var part in exhibits.SelectMany(exhibit => Necks(exhibit, width)))
         {
             yield return part;
@@ -88,22 +94,48 @@ public static class DiscoveryText
 
     private static IEnumerable<string> Lines(DiscoveryResult result, int width) =>
         Wrapping
-            .Lines($"True {result.Scope}. {DiscoveryWords.Counts(result)}", width)
-            .Concat(List(DiscoveryWords.LandmarksTitle, result.Landmarks, 1, width))
-            .Concat(List(DiscoveryWords.LawsTitle, result.Laws, result.Landmarks.Count + 1, width));
+            .Lines(
+                string.Join(
+                    ' ',
+                    (
+                        (string?[])
+                            [$"True {result.Scope}.", DiscoveryWords.Counts(result), DiscoveryWords.Counting(result)]
+                    ).OfType<string>()
+                ),
+                width
+            )
+            .Concat(List(DiscoveryWords.LandmarksTitle, result.Landmarks, 1, DiscoveryWords.NoLandmarks, width))
+            .Concat(
+                List(
+                    DiscoveryWords.LawsTitle,
+                    result.Laws,
+                    result.Landmarks.Count + 1,
+                    DiscoveryWords.NoLaws(result),
+                    width
+                )
+            );
 
-    private static IEnumerable<string> List(string title, ValueList<DiscoveredClaim> claims, int first, int width) =>
-        claims
-            .Index()
-            .SelectMany(one => Item(first + one.Index, one.Item, DiscoveryWords.AllNotes(one.Item), width))
-            .DefaultIfEmpty("None was found.")
+    private static IEnumerable<string> List(
+        string title,
+        ValueList<DiscoveredClaim> claims,
+        int first,
+        string otherwise,
+        int width
+    ) =>
+        (
+            claims.Count == 0
+                ? Wrapping.Lines(otherwise, width)
+                : claims
+                    .Index()
+                    .SelectMany(one => Item(first + one.Index, one.Item, DiscoveryWords.AllNotes(one.Item), width))
+        )
             .Prepend(title)
             .Prepend("");
 
     private static IEnumerable<string> Item(int number, DiscoveredClaim claim, IEnumerable<string> notes, int width)
     {
         var first = $"{number.ToString(CultureInfo.InvariantCulture)}.".PadRight(Indent);
-        return Indented(claim.Sentence.ToString(), width)
+        return Indented(DiscoveryWords.Headline(claim), width)
             .Select((line, at) => at == 0 ? first + line[Indent..] : line)
             .Concat(notes.SelectMany(note => Indented(note, width)));
     }
@@ -118,30 +150,60 @@ internal static class DiscoveryWords
     public const string LandmarksTitle = "Landmarks here";
     public const string LawsTitle = "Laws";
 
+    /// <summary>What the landmarks are.</summary>
+    public const string AboutLandmarks = "What is true here and rare elsewhere.";
+
+    /// <summary>What the laws are.</summary>
+    public const string AboutLaws = "What is true of every tuning that meets a condition.";
+
     private const int MostAlso = 3;
 
     /// <summary>How many statements were tried.</summary>
     public static string Counts(DiscoveryResult result) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"Of {result.Tried:N0} statements tried, {result.True:N0} are true here; each was held against {result.Tunings:N0} tunings."
+            $"Of {result.Tried:N0} statements, {result.True:N0} are true here. To see which of them are special, each was tried on {result.Tunings:N0} tunings of as many strings."
         );
 
-    /// <summary>The share of other cases in which a statement is true.</summary>
+    /// <summary>How frets are counted where the neck counts them otherwise; null elsewhere.</summary>
+    public static string? Counting(DiscoveryResult result) =>
+        ShortStrings.Words(result.Scope.Instrument, result.Scope.ChosenStrings);
+
+    /// <summary>Why a list is empty.</summary>
+    public static string NoLaws(DiscoveryResult result) => $"None. {result.WhyNoLaws}";
+
+    /// <summary>Why a list is empty.</summary>
+    public const string NoLandmarks = "None: nothing was found that is true here and rare elsewhere.";
+
+    /// <summary>The statement in few words where it says several things, else the statement itself.</summary>
+    public static string Headline(DiscoveredClaim claim)
+    {
+        var whole = claim.Sentence.ToString();
+        var said = ClaimPrinter.Print(Bare(claim.Sentence));
+        return claim.Summary is { } summary ? whole.Replace(said, summary, StringComparison.Ordinal) : whole;
+    }
+
+    /// <summary>In how many cases a statement was checked, and how often it is true elsewhere.</summary>
     public static string Rarity(DiscoveredClaim claim)
     {
-        var percent = 100 * claim.Elsewhere;
-        return percent < 0.1
-            ? "true next to nowhere else"
-            : string.Create(CultureInfo.InvariantCulture, $"true in {percent:0.#} % of all tunings and keys");
+        var hundredths = 100 * claim.Elsewhere;
+        var often =
+            hundredths < 1 ? "in fewer than 1 case of 100"
+            : hundredths > 99 ? "nearly everywhere"
+            : string.Create(CultureInfo.InvariantCulture, $"in about {hundredths:0} of 100 cases");
+        var cases = claim.Sentence.Places is PlaceScope.On ? "keys" : "cases, each a tuning and a key";
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"Checked in all {claim.Cases:N0} {cases}. On other tunings, or in other kinds of key, it is true {often}."
+        );
     }
 
     /// <summary>The lines below a statement whose nearest failure and equals are told apart.</summary>
     public static IEnumerable<string> Notes(DiscoveredClaim claim)
     {
-        if (claim.Summary is { } summary)
+        if (claim.Summary is not null)
         {
-            yield return $"In short: {summary}.";
+            yield return $"In full: {claim.Sentence}";
         }
 
         if (claim.Converse is { } converse)
@@ -149,10 +211,7 @@ internal static class DiscoveryWords
             yield return $"And the other way round: {converse}";
         }
 
-        yield return string.Create(
-            CultureInfo.InvariantCulture,
-            $"Checked in {claim.Cases:N0} cases; {Rarity(claim)}; score {claim.Score:0.0}."
-        );
+        yield return Rarity(claim);
     }
 
     /// <summary>The lines below a statement, with its nearest failure and some of its equals.</summary>

@@ -12,6 +12,8 @@ namespace Fretloom.Pages.Text;
 /// </summary>
 internal sealed class NeckText
 {
+    private const string Turn = "◆";
+
     private readonly NeckContent _content;
     private readonly Dictionary<Spot, NeckNote> _notes;
     private readonly int _cell;
@@ -81,10 +83,23 @@ internal sealed class NeckText
 
         if (_content.Culprits is { Frets: { Count: > 0 } culprits })
         {
-            yield return Row("", frets, fret => (Centred(Hat(fret), ' '), Hat(fret + 0.5).PadLeft(1)));
-
-            string Hat(double place) => culprits.Contains(place) ? "^" : "";
+            yield return Places(frets, culprits, "^");
         }
+
+        var centres = _content.HalfTurnCentres.ToList();
+        if (centres.Count > 0)
+        {
+            yield return Places(frets, centres, Turn);
+        }
+    }
+
+    /// <summary>A row that marks places along the neck, halves on the wires.</summary>
+    private string Places(FretRange frets, IEnumerable<double> places, string sign)
+    {
+        var marked = places.ToHashSet();
+        return Row("", frets, fret => (Centred(At(fret), ' '), At(fret + 0.5).PadLeft(1)));
+
+        string At(double place) => marked.Contains(place) ? sign : "";
     }
 
     /// <summary>A row of cells, each with the wire after it; mirrored as a whole for a left-handed player.</summary>
@@ -119,7 +134,7 @@ internal sealed class NeckText
         var spot = new Spot(number, fret);
         var isPlayed = _notes.TryGetValue(spot, out var note);
         var cell =
-            _content.Culprits?.Spots.Contains(spot) == true ? $"{{{(isPlayed ? _content.LabelOf(note) : " ")}}}"
+            IsCulprit(spot) ? $"{{{(isPlayed ? _content.LabelOf(note) : " ")}}}"
             : isPlayed ? Marked(note)
             : "";
         var wire =
@@ -128,6 +143,16 @@ internal sealed class NeckText
             : "┼";
         return (Centred(cell, line), wire);
     }
+
+    /// <summary>A short string that is counted from its own nut has a fret elsewhere than the others: the spot is marked itself.</summary>
+    private bool IsCulprit(Spot spot) =>
+        _content.Culprits is { } culprits
+        && (
+            culprits.Spots.Contains(spot)
+            || _content.CountsFromOwnNut
+                && _content.Map.Instrument.String(spot.String).StartsAtFret is > 0 and var start
+                && culprits.Frets.Contains(spot.Fret - start)
+        );
 
     private string Marked(NeckNote note)
     {
@@ -193,8 +218,13 @@ internal sealed class NeckText
 
         if (_content.Culprits is { } culprits && culprits.Spots.Count + culprits.Frets.Count > 0)
         {
-            string[] signs = [.. culprits.Spots.Take(1).Select(_ => "{ }"), .. culprits.Frets.Take(1).Select(_ => "^")];
+            string[] signs = [.. _content.Map.Spots.Where(IsCulprit).Take(1).Select(_ => "{ }"), .. culprits.Frets.Take(1).Select(_ => "^")];
             yield return $"{string.Join(" and ", signs)} {CulpritRings.Words}";
+        }
+
+        if (_content.HalfTurnCentres.Any())
+        {
+            yield return $"{Turn} half-turn: upside down about here, the key lies on itself";
         }
 
         if (_content.Landmarks is { FullFrets.Count: > 0 })

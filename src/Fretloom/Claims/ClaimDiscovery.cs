@@ -30,12 +30,11 @@ public static class ClaimDiscovery
         options ??= DiscoveryOptions.Default;
         var search = Search.Of(scope, options.Seed, progress is null ? null : progress.Report, cancellation);
         var lines = new Lines(search, cancellation);
-        var landmarks = LandmarkRanking.Of(search, lines, options.Count).ToValueList();
-        progress?.Report(0.9);
+        var landmarks = Told(LandmarkRanking.Of(search, lines, options.Count), 0.8, 0.9).ToValueList();
         var laws =
             search.Here.Strings.Count > MostStringsOfLaws
                 ? []
-                : new LawFinder(search, cancellation).Best(lines, options.Count).ToValueList();
+                : Told(new LawFinder(search, cancellation).Best(lines, options.Count), 0.9, 1).ToValueList();
         var random = LandmarkRanking.AtRandom(search, lines, options.Count, options.Seed).ToValueList();
         progress?.Report(1);
         return new DiscoveryResult(
@@ -46,6 +45,30 @@ public static class ClaimDiscovery
             laws,
             landmarks,
             random
-        );
+        )
+        {
+            WhyNoLaws = laws.Count == 0 ? WhyNoLaws(search) : null,
+        };
+
+        IEnumerable<DiscoveredClaim> Told(IEnumerable<DiscoveredClaim> claims, double from, double to)
+        {
+            foreach (var (at, claim) in claims.Index())
+            {
+                progress?.Report(from + (to - from) * at / options.Count);
+                yield return claim;
+            }
+        }
+    }
+
+    private static string WhyNoLaws(Search search)
+    {
+        var steps = Ground.StepsOf(search.Here);
+        return steps.Length >= MostStringsOfLaws
+                ? $"Laws are looked for on up to {MostStringsOfLaws} strings: of more there are too many tunings to go through."
+            : steps.Any(step => step < 1)
+                ? "Laws are looked for among tunings that ascend, each string sounding above the one before it. These strings are re-entrant, so none can be told of them."
+            : steps.Any(step => step > TuningCondition.LargestStep)
+                ? $"Laws are looked for among tunings in steps of 1 to {TuningCondition.LargestStep} semitones. Two of these strings lie farther apart, so none can be told of them."
+            : "No condition of at most three parts was found under which one of these statements is true of every tuning.";
     }
 }

@@ -57,6 +57,12 @@ public sealed record ClaimVerdict(
     /// Empty when they are made of notes of the key.
     /// </summary>
     public ValueList<string> Notes => NumeralNotes.Of(Sentence);
+
+    /// <summary>
+    /// How frets are counted where the neck counts them otherwise, in sentences: <c>String 5 begins at fret 5 of the neck and is counted from
+    /// there: ...</c>; null where that goes without saying.
+    /// </summary>
+    public string? Note => Failures is [{ Note: { } note }, ..] ? note : OwnNuts.WordsFor(Sentence);
 }
 
 /// <summary>What came of a claim in one key, on all string sets that it can be asked of.</summary>
@@ -80,7 +86,9 @@ public sealed record ClaimKeyResult(Key Key, long Cases, long Failing, long Unte
 /// <param name="Instrument">What to draw it on; for a mere tuning a neck of a guitar's measures.</param>
 /// <param name="Strings">The strings looked at.</param>
 /// <param name="Why">A sentence that shows it, with a full stop.</param>
-/// <param name="Frets">Places along the neck that show it, ascending, halves allowed; 0 to 11 on the endless neck.</param>
+/// <param name="Frets">
+/// Places along the neck that show it, ascending, halves allowed; 0 to 11 on the endless neck. A short string is counted from its own nut.
+/// </param>
 /// <param name="Spots">Spots that show it, by the neck's own frets.</param>
 public sealed record ClaimFailure(
     Key Key,
@@ -90,7 +98,11 @@ public sealed record ClaimFailure(
     string Why,
     ValueList<double> Frets,
     ValueList<Spot> Spots
-);
+)
+{
+    /// <summary>How frets are counted where the neck counts them otherwise, as in <see cref="ClaimVerdict.Note"/>; null elsewhere.</summary>
+    public string? Note { get; init; }
+}
 
 /// <summary>A change that makes a sentence true.</summary>
 /// <param name="Sentence">The changed sentence; it was checked and holds.</param>

@@ -10,7 +10,7 @@ namespace Fretloom.Claims;
 /// <param name="Tunings">On how many tunings those that are true somewhere here were tried.</param>
 /// <param name="Laws">What is true of every tuning that meets a condition, the best first.</param>
 /// <param name="Landmarks">What is true here and rare elsewhere, the best first.</param>
-/// <param name="AtRandom">True statements in no order, to judge the landmarks by.</param>
+/// <param name="AtRandom">True statements in no order, to judge the landmarks by; without pictures and failures.</param>
 public sealed record DiscoveryResult(
     DiscoveryScope Scope,
     int Tried,
@@ -19,7 +19,11 @@ public sealed record DiscoveryResult(
     ValueList<DiscoveredClaim> Laws,
     ValueList<DiscoveredClaim> Landmarks,
     ValueList<DiscoveredClaim> AtRandom
-);
+)
+{
+    /// <summary>Why there is no law, in sentences; null when there is one.</summary>
+    public string? WhyNoLaws { get; init; }
+}
 
 /// <summary>A true statement. It was read back and checked in every case.</summary>
 /// <param name="Sentence">The statement.</param>
@@ -50,7 +54,7 @@ public sealed record DiscoveredClaim(
 
 /// <summary>A place where a statement is false.</summary>
 /// <param name="Kind">In keys of this kind.</param>
-/// <param name="Place">A listed string set, or a tuning by its steps from far to near: <c>steps 5 4 4</c>.</param>
+/// <param name="Place">The target, a listed string set, or the target retuned: <c>guitar tuned E2 A2 C#3 G3 B3 E4 strings 4-1</c>.</param>
 /// <param name="Semitones">By how many semitones the steps differ from the target's, all told.</param>
 /// <param name="Case">What fails there, in the key with the fewest accidentals.</param>
 /// <param name="Pictures">What to show so that it can be seen where no single fret or spot of the case is to blame, as with a tuning.</param>

@@ -16,7 +16,7 @@ public static class Counterexample
 
     /// <summary>
     /// The part of the neck where a claim fails, with the notes of the key and a fret to spare on either side. Full and empty frets are
-    /// shown where frets are to blame.
+    /// shown where frets are to blame. A short string is counted from its own nut, as the claim counts it.
     /// </summary>
     /// <param name="failure">The case.</param>
     /// <param name="window">The frets that the claim looks at; null for all. No fret beyond them is shown.</param>
@@ -27,8 +27,13 @@ public static class Counterexample
         var instrument = failure.Instrument;
         var spots = failure.Spots.Where(instrument.Has).ToValueList();
         var places = failure.Frets.Where(fret => fret <= instrument.LastFret).ToValueList();
+        var strings = new StringSet(failure.Strings.Numbers.Union(spots.Select(spot => spot.String)));
         var frets = places
             .SelectMany(place => new[] { (int)Math.Floor(place), (int)Math.Ceiling(place) })
+            .SelectMany(fret =>
+                strings.Numbers.Select(number => fret + instrument.String(number).StartsAtFret).Distinct()
+            )
+            .Where(fret => fret <= instrument.LastFret)
             .Concat(spots.Select(spot => spot.Fret))
             .ToList();
         if (frets.Count == 0)
@@ -42,25 +47,30 @@ public static class Counterexample
             Math.Max(first, Math.Min(window?.First ?? 0, frets.Min())),
             Math.Min(last, Math.Max(window?.Last ?? last, frets.Max()))
         );
-        var strings = new StringSet(failure.Strings.Numbers.Union(spots.Select(spot => spot.String)));
         var map = new NeckMap(instrument, failure.Key, strings, range);
-        return new Exhibit
-        {
-            Sentence = new ShowSentence
+        return OwnNut.Of(
+            new Exhibit
             {
-                Subjects = [new Subject.NotesOfTheKey()],
-                Instrument = instrument,
-                Capo = instrument.Capo == 0 ? null : instrument.Capo,
-                Key = failure.Key,
-                Strings = strings,
-                Frets = range,
-            }.ToString(),
-            Map = map,
-            Labels = LabelStyle.Degrees,
-            Player = new Hand.Player(instrument),
-            Notes = map.NotesOfKey.ToValueList(),
-            Landmarks = places.Count == 0 ? null : Landmarks.Of(map) with { Thirds = [], Hinge = null },
-            Culprits = new Culprits(places.Where(fret => spots.All(spot => spot.Fret != fret)).ToValueList(), spots),
-        };
+                Sentence = new ShowSentence
+                {
+                    Subjects = [new Subject.NotesOfTheKey()],
+                    Instrument = instrument,
+                    Capo = instrument.Capo == 0 ? null : instrument.Capo,
+                    Key = failure.Key,
+                    Strings = strings,
+                    Frets = range,
+                }.ToString(),
+                Map = map,
+                Labels = LabelStyle.Degrees,
+                Player = new Hand.Player(instrument),
+                Notes = map.NotesOfKey.ToValueList(),
+                Landmarks = places.Count == 0 ? null : Landmarks.Of(map) with { Thirds = [], Hinge = null },
+                Culprits = new Culprits(
+                    places.Where(fret => spots.All(spot => spot.Fret != fret)).ToValueList(),
+                    spots
+                ),
+                CountingNote = failure.Note,
+            }
+        );
     }
 }

@@ -64,6 +64,15 @@ public sealed record Exhibit
     /// <summary>What shows that a claim is false here; null where no claim is spoken of.</summary>
     public Culprits? Culprits { get; init; }
 
+    /// <summary>
+    /// Whether <see cref="Landmarks"/>, the centres of <see cref="Symmetries"/> and <see cref="Culprits"/> count a short string from its own
+    /// nut, as claims do; spots are always those of the neck.
+    /// </summary>
+    public bool CountsFromOwnNut { get; init; }
+
+    /// <summary>How frets are counted where the neck counts them otherwise, in sentences; null elsewhere.</summary>
+    public string? CountingNote { get; init; }
+
     /// <summary>Which of the notes and shapes asked for are not to be found here, as a sentence; null when none is missing.</summary>
     public string? WhatIsMissing =>
         Shapes is { Count: 0 } ? "No shape fits" + Here

@@ -58,8 +58,11 @@ internal static class ElsewhereFinder
         Parts.Of(claim).Any(part => part is ShapePredicate.CanBePlayed or ShapePredicate.IsFingeredAs);
 
     /// <summary>The place with one of its strings a semitone or two lower or higher; a tuning is that of the neck without its capo.</summary>
-    private static IEnumerable<Place> Retunings(Place here) =>
-        from semitones in new[] { -1, 1, -2, 2 }
+    public static IEnumerable<Place> Retunings(Place here) => Retunings(here, -1, 1, -2, 2);
+
+    /// <summary>The place with one of its strings so many semitones higher, or lower where they are negative.</summary>
+    public static IEnumerable<Place> Retunings(Place here, params int[] distances) =>
+        from semitones in distances
         from number in here.Strings.Numbers.Numbers
         let bare = here.Instrument!.WithCapo(0)
         select Place.On(
@@ -73,6 +76,6 @@ internal static class ElsewhereFinder
         );
 
     /// <summary>By how many semitones the steps differ, all told.</summary>
-    private static int Distance(Place one, Place other) =>
+    public static int Distance(Place one, Place other) =>
         one.Strings.Steps.Zip(other.Strings.Steps, (a, b) => Math.Abs(a - b)).Sum();
 }

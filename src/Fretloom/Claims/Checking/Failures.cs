@@ -32,7 +32,7 @@ internal static class Failures
 
     public static ClaimFailure Of(Case one, Claim claim)
     {
-        var why = Explainer.Of(one, claim);
+        var why = OwnNuts.OnItsString(one.Place, claim, Explainer.Of(one, claim));
         return new ClaimFailure(
             one.Key,
             one.Place.Name,
@@ -41,7 +41,10 @@ internal static class Failures
             $"{ClaimWords.Where(one)}, {why.Text}.",
             why.Frets.Select(halfFret => halfFret / 2.0).ToValueList(),
             why.Spots
-        );
+        )
+        {
+            Note = OwnNuts.WordsFor(one.Place, why),
+        };
     }
 
     private static double LowestFret(ClaimFailure failure) =>

@@ -9,7 +9,8 @@ namespace Fretloom.Claims.Discovery;
 /// <summary>Says what to show so that a statement can be seen: one key, the strings that it names, one octave of frets.</summary>
 internal static class Examples
 {
-    private const int LastOfOctave = 11;
+    private const int Octave = 12;
+    private const int LastOfOctave = Octave - 1;
 
     private static readonly CheckOptions Options = new() { LooksElsewhere = false, MostFailures = 0 };
 
@@ -27,20 +28,59 @@ internal static class Examples
         Views(claim, key)
             .GroupBy(view => view.On)
             .OrderBy(one => one.Key.IsOfShapes)
-            .Select(one => Sentence(one.Key, one.SelectMany(view => view.Subjects).Distinct(), place, key))
+            .Select(one =>
+                Sentence(
+                    one.Key,
+                    one.SelectMany(view => view.Subjects).Distinct(),
+                    place,
+                    key,
+                    Frets(one.Key, claim, place, key)
+                )
+            )
             .ToValueList();
 
     private static bool Holds(Claim claim, PlaceScope.On place, Key key) =>
         ClaimChecker.Check(new ClaimSentence(new KeyScope.One(key), place, null, claim), Options).Verdict
         == Verdict.Holds;
 
-    private static ShowSentence Sentence(Scene on, IEnumerable<Subject> subjects, PlaceScope.On place, Key key)
+    /// <summary>
+    /// One octave of frets, a short string's as well; of shapes so many that each has room at its lowest place. A span on a card does not count
+    /// open strings, that of a claim does: so shapes are shown without them.
+    /// </summary>
+    private static FretRange Frets(Scene on, Claim claim, PlaceScope.On place, Key key)
     {
         var instrument = on.Strings?.Instrument ?? place.Instrument;
-        // A span on a card does not count open strings, that of a claim does; so shapes are shown without them.
-        var frets = on.IsOfShapes
-            ? new FretRange(1, instrument.LastFret)
-            : new FretRange(0, Math.Min(LastOfOctave, instrument.LastFret));
+        var strings = on.Strings is { } other ? other.Strings : place.Strings;
+        var shorter = (strings ?? instrument.AllStrings).Numbers.Max(number => instrument.String(number).StartsAtFret);
+        return on.IsOfShapes
+            ? new FretRange(1, Math.Min(HighestAtLowest(on, claim, place, key) + shorter, instrument.LastFret))
+            : new FretRange(0, Math.Min(LastOfOctave + shorter, instrument.LastFret));
+    }
+
+    /// <summary>The highest fret of any shape at its lowest place without open strings; of a form that may lie everywhere, of its chord's.</summary>
+    private static int HighestAtLowest(Scene on, Claim claim, PlaceScope.On place, Key key)
+    {
+        var one = new Case(Place.On(place.Instrument, place.Strings), key, new NeckLine(null));
+        return Parts
+            .Of(claim)
+            .OfType<ShapeSet>()
+            .Where(set => set.Of == on.Strings && set.Voicing == on.Voicing && set.Notes > 2)
+            .SelectMany(set => PlacedShapes.Of(one, set))
+            .Select(shape =>
+                shape.HasPlace ? Modulo.Of(shape.Frets.Min() - 1, Octave) + shape.Span : LastOfOctave + shape.Span
+            )
+            .Max();
+    }
+
+    private static ShowSentence Sentence(
+        Scene on,
+        IEnumerable<Subject> subjects,
+        PlaceScope.On place,
+        Key key,
+        FretRange frets
+    )
+    {
+        var instrument = on.Strings?.Instrument ?? place.Instrument;
         return new ShowSentence
         {
             Subjects = subjects.ToValueList(),

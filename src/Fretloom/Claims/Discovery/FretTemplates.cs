@@ -23,7 +23,10 @@ internal static class FretTemplates
         new("distances of frets", 2.5, _ => Apart()),
         new("frets of fewer strings", 2.5, OfFewerStrings),
         new("degrees on frets", 3.5, DegreesOnFrets, FamilyOfDegrees),
-        new("frets turned", 3, _ => Kinds[..2].Select(kind => new Claim.CarriesFrets(The(Noun(kind)), null))),
+        new("frets turned", 3, _ => Kinds[..2].Select(kind => new Claim.CarriesFrets(The(Noun(kind)), null)))
+        {
+            IsOfHalfTurn = true,
+        },
     ];
 
     public static FretNoun Noun(FretKind kind, OtherStrings? of = null) => new(kind, of);

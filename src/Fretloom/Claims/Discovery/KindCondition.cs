@@ -9,6 +9,16 @@ namespace Fretloom.Claims.Discovery;
 /// <param name="Parts">Of how many simple parts the condition is made.</param>
 internal sealed record KindCondition(KeyScope Keys, ValueList<Claim> Said, ValueList<Claim>? Claims, int Parts)
 {
+    /// <summary>A claim under conditions, all of them together; itself under none.</summary>
+    public static Claim If(ValueList<Claim> conditions, Claim then) =>
+        conditions.Count == 0 ? then : new Claim.If(Joined(conditions), then);
+
+    /// <summary>All of some claims.</summary>
+    public static Claim Joined(IReadOnlyList<Claim> claims) =>
+        claims.Count == 1 ? claims[0] : new Claim.And(claims.SelectMany(Flat).ToValueList());
+
+    private static IEnumerable<Claim> Flat(Claim claim) => claim is Claim.And and ? and.Parts : [claim];
+
     /// <summary>The condition; null when it takes too many words.</summary>
     /// <param name="kinds">The kinds that are meant, at least one.</param>
     /// <param name="search">The kinds that there are.</param>

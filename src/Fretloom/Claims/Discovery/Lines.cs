@@ -1,23 +1,48 @@
 using Fretloom.Claims.Checking;
+using Fretloom.Theory;
 
 namespace Fretloom.Claims.Discovery;
 
 /// <summary>Makes what is told of a candidate.</summary>
 internal sealed class Lines(Search search, CancellationToken cancellation)
 {
-    private const int OtherKindSemitones = 2;
-
-    private readonly Dictionary<string, Place> _listed = ListedStringSets
-        .All.GroupBy(place => string.Join(' ', place.Strings.Steps))
-        .ToDictionary(group => group.Key, group => group.First());
+    private readonly NearestFailures _nearest = new(search, cancellation);
 
     /// <summary>The line of a landmark; null when it does not stand the check.</summary>
     public DiscoveredClaim? Landmark(Candidate candidate, IEnumerable<Candidate> alike)
     {
-        ClaimSentence Say(Statement one) => new(search.Scope.Keys, search.Scope.Place, null, one.Here);
+        var kinds = KindsOf(candidate.KindsHere);
+        var keys = candidate.IsTrueHere ? null : KindCondition.Of(kinds, search);
+        ClaimSentence Say(Statement one) =>
+            new(
+                keys?.Keys ?? search.Scope.Keys,
+                search.Scope.Place,
+                null,
+                KindCondition.If(keys?.Said ?? [], one.Here)
+            );
         var sentence = Say(candidate.Statement);
         return Recheck.CasesOf(sentence, cancellation) is { } cases
-            ? Line(candidate, sentence, Say, cases, candidate.Score, alike, null)
+            ? Line(candidate, sentence, Say, cases, candidate.Score, alike, kinds, null)
+            : null;
+    }
+
+    /// <summary>The sentence of a landmark and its share elsewhere alone; null when it does not stand the check.</summary>
+    public DiscoveredClaim? Bare(Candidate candidate)
+    {
+        var sentence = new ClaimSentence(search.Scope.Keys, search.Scope.Place, null, candidate.Statement.Here);
+        return Recheck.CasesOf(sentence, cancellation) is { } cases
+            ? new DiscoveredClaim(
+                sentence,
+                null,
+                cases,
+                Math.Round(candidate.Score, 2),
+                candidate.Statement.Template.Name,
+                Math.Round(candidate.Elsewhere, 4),
+                [],
+                null,
+                null,
+                []
+            )
             : null;
     }
 
@@ -30,7 +55,7 @@ internal sealed class Lines(Search search, CancellationToken cancellation)
         }
 
         var converse = law.Converses.FirstOrDefault(one => Recheck.CasesOf(one, cancellation) is not null);
-        return Line(law.Candidate, law.Sentence, law.Say, cases, law.Score, alike, converse);
+        return Line(law.Candidate, law.Sentence, law.Say, cases, law.Score, alike, KindsOf(law.Kinds), converse);
     }
 
     private DiscoveredClaim Line(
@@ -40,6 +65,7 @@ internal sealed class Lines(Search search, CancellationToken cancellation)
         long cases,
         double score,
         IEnumerable<Candidate> alike,
+        ValueList<ScaleKind> kinds,
         ClaimSentence? converse
     )
     {
@@ -51,11 +77,14 @@ internal sealed class Lines(Search search, CancellationToken cancellation)
             candidate.Statement.Template.Name,
             Math.Round(candidate.Elsewhere, 4),
             alike.Where(other => other != candidate).Select(other => sayAlike(other.Statement)).ToValueList(),
-            Nearest(candidate),
+            _nearest.Of(candidate.Statement, kinds),
             converse,
             Examples.Of(Shown(candidate, sentence), (PlaceScope.On)search.Scope.Place, sentence.Keys)
         );
     }
+
+    private ValueList<ScaleKind> KindsOf(IEnumerable<int> kinds) =>
+        kinds.Select(kind => search.Kinds[kind]).ToValueList();
 
     /// <summary>What is said of the target: with its string numbers, and the condition of a law.</summary>
     private static Claim Shown(Candidate candidate, ClaimSentence sentence) =>
@@ -65,41 +94,6 @@ internal sealed class Lines(Search search, CancellationToken cancellation)
                 Then = candidate.Statement.Here,
             }
             : candidate.Statement.Here;
-
-    private NearestFailure? Nearest(Candidate candidate)
-    {
-        var here = Ground.StepsOf(search.Here);
-        var (best, least) = (((int Kind, int[] Steps, int Semitones)?)null, int.MaxValue);
-        for (var place = 0; place < search.Ground.Steps.Count; place++)
-        {
-            var steps = search.Ground.Steps[place];
-            var semitones = steps.Zip(here, (a, b) => Math.Abs(a - b)).Sum();
-            for (var kind = 0; kind < search.Kinds.Count && semitones < least; kind++)
-            {
-                var far = semitones + (search.Asked.Contains(kind) ? 0 : OtherKindSemitones);
-                if (far < least && candidate.Truth.Fails[kind, place])
-                {
-                    (best, least) = ((kind, steps, semitones), far);
-                }
-            }
-        }
-
-        return best is { } found ? Failure(candidate.Statement, found.Kind, found.Steps, found.Semitones) : null;
-    }
-
-    private NearestFailure Failure(Statement statement, int kind, int[] steps, int semitones)
-    {
-        var place =
-            semitones == 0 ? search.Here
-            : _listed.TryGetValue(string.Join(' ', steps), out var listed) ? listed
-            : Place.Tuned(steps);
-        var claim = statement.On(search.Here.Strings.Numbers, place.Strings.Numbers);
-        var sentence = new ClaimSentence(new KeyScope.EveryOf(search.Kinds[kind]), search.Scope.Place, null, claim);
-        var failing = OutcomeTable.Of(sentence, [place], cancellation).Single().Smallest(sentence);
-        var on = new PlaceScope.On(failing.Instrument, failing.Strings);
-        var pictures = Examples.In(failing.Key, claim, on);
-        return new NearestFailure(search.Kinds[kind], place.Name, semitones, failing, pictures);
-    }
 }
 
 /// <summary>Says in few words what stands in one line.</summary>
@@ -107,9 +101,9 @@ internal static class Summaries
 {
     /// <summary><c>on the full frets string 4 sounds degrees 1, 2 and 5</c>; null when the claim is short enough.</summary>
     public static string? Of(Claim claim) =>
-        claim is Claim.And and && and.Parts.All(part => part is Claim.DegreeStands)
-            ? OfDegrees([.. and.Parts.Cast<Claim.DegreeStands>()])
-            : null;
+        claim is not Claim.And and ? null
+        : and.Parts.All(part => part is Claim.DegreeStands) ? OfDegrees([.. and.Parts.Cast<Claim.DegreeStands>()])
+        : Families.Summary(and.Parts);
 
     private static string OfDegrees(List<Claim.DegreeStands> parts)
     {

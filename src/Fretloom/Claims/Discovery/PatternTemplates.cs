@@ -12,11 +12,11 @@ internal static class PatternTemplates
 
     public static readonly Template[] All =
     [
-        new("the key pattern turned", 4, Own),
+        new("the key pattern turned", 4, Own) { IsOfHalfTurn = true },
         new("key patterns of one form", 3.5, SameForm),
         new("key patterns moved", 3.5, Moved),
         new("key patterns turned", 3, Between),
-        new("degrees turned", 4, _ => Degrees()),
+        new("degrees turned", 4, _ => Degrees()) { IsOfHalfTurn = true },
     ];
 
     private static IEnumerable<Claim> Own(ChosenStrings strings) =>

@@ -91,6 +91,33 @@ internal sealed class Row : IEquatable<Row>
         return (all, among);
     }
 
+    public Row Or(Row other) => new(this, [.. _words.Zip(other._words, (a, b) => a | b)]);
+
+    public Row Without(Row other) => new(this, [.. _words.Zip(other._words, (a, b) => a & ~b)]);
+
+    /// <summary>Whether some kind says yes to some string sets and not to others.</summary>
+    public bool DependsOnPlace
+    {
+        get
+        {
+            for (var kind = 0; kind < Kinds; kind++)
+            {
+                var yes = 0;
+                foreach (var word in _words.AsSpan(kind * WordsInKind, WordsInKind))
+                {
+                    yes += BitOperations.PopCount(word);
+                }
+
+                if (yes > 0 && yes < Places)
+                {
+                    return true;
+                }
+            }
+
+            return false;
+        }
+    }
+
     public bool Equals(Row? other) => other is not null && _words.AsSpan().SequenceEqual(other._words);
 
     public override bool Equals(object? obj) => Equals(obj as Row);

@@ -35,12 +35,18 @@ internal sealed class Search
     /// <summary>Indexes of the kinds asked for.</summary>
     public ValueList<int> Asked { get; }
 
+    private readonly HashSet<Claim> _trueHere = [];
+
     public int Tried { get; private set; }
 
     public IReadOnlyList<Candidate> Candidates { get; private set; } = [];
 
     /// <summary>What is true of the target in all kinds of key asked for, and not nearly everywhere.</summary>
-    public IEnumerable<Candidate> TrueHere => Candidates.Where(one => one.IsTrueHere && !one.IsTrivial);
+    public IEnumerable<Candidate> TrueHere =>
+        Candidates.Where(one => one is { IsTrueHere: true, IsTrivial: false, TellsOfNeck: true });
+
+    /// <summary>Whether a statement that was tried is true of the target in all kinds of key asked for.</summary>
+    public bool IsTrue(Claim here) => _trueHere.Contains(here);
 
     public static Search Of(DiscoveryScope scope, int seed, Action<double>? progress, CancellationToken cancellation)
     {
@@ -66,15 +72,21 @@ internal sealed class Search
             share => progress?.Invoke(0.3 * share),
             cancellation
         );
-        var isTrue = statements
+        var kindsHere = statements
             .Index()
-            .Where(one => Asked.All(kind => here[one.Index].Holds[kind, 0]))
-            .Select(one => one.Item);
+            .ToDictionary(
+                one => one.Item.Here,
+                one => Asked.Where(kind => here[one.Index].Holds[kind, 0]).ToValueList()
+            );
+        var isTrue = statements.Where(one => kindsHere[one.Here].Count == Asked.Count).ToList();
+        _trueHere.UnionWith(isTrue.Select(one => one.Here));
+        // What the half-turn of the whole set does is a law of palindromic tunings, even where these strings are not tuned so.
         var isTrueElsehow = statements
             .Index()
-            .Where(one => one.Item.Template.Family is null && here[one.Index].Holds.IsAny)
-            .Where(one => !Asked.All(kind => here[one.Index].Holds[kind, 0]))
-            .Select(one => one.Item);
+            .Where(one => one.Item.Template.Family is null)
+            .Where(one => here[one.Index].Holds.IsAny || one.Item.Template.IsOfHalfTurn && IsOfAll(one.Item.Here))
+            .Select(one => one.Item)
+            .Where(one => kindsHere[one.Here].Count < Asked.Count);
         var kept = Statement.Folded(isTrue).ToList();
         var trueHere = kept.Count;
         kept.AddRange(isTrueElsehow);
@@ -86,8 +98,22 @@ internal sealed class Search
             share => progress?.Invoke(0.3 + 0.5 * share),
             cancellation
         );
-        Candidates = [.. kept.Select((one, at) => new Candidate(one, truths[at], Ground, at < trueHere))];
+        Candidates =
+        [
+            .. kept.Select(
+                (one, at) =>
+                    new Candidate(
+                        one,
+                        truths[at],
+                        Ground,
+                        at < trueHere ? Asked : kindsHere[one.Here],
+                        isTrueHere: at < trueHere
+                    )
+            ),
+        ];
     }
+
+    private static bool IsOfAll(Claim claim) => !Parts.Of(claim).OfType<OtherStrings>().Any();
 
     private static ValueList<Key> OneOfEach(KeyScope keys) => keys.Keys.DistinctBy(key => key.Kind).ToValueList();
 }

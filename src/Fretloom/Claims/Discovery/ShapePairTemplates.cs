@@ -5,11 +5,11 @@ internal static class ShapePairTemplates
 {
     public static readonly Template[] All =
     [
-        new("forms turned", 3.5, Forms),
+        new("forms turned", 3.5, Forms) { IsOfHalfTurn = true },
         new("forms of fewer strings turned", 3, FormsOfFewerStrings),
         new("shapes of two degrees", 2.5, Degrees),
         new("shapes moved", 2, Moved),
-        new("shapes turned", 3.5, Turned),
+        new("shapes turned", 3.5, Turned) { IsOfHalfTurn = true },
         new("shapes of fewer strings turned", 3, TurnedBetween),
     ];
 

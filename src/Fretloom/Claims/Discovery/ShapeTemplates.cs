@@ -13,7 +13,7 @@ internal static class ShapeTemplates
 
     public static readonly Template[] All =
     [
-        new("spans of all shapes", 2.5, SpansOfAll),
+        new("spans of all shapes", 3.5, SpansOfAll),
         new("spans of some shapes", 1.5, SpansOfSome),
         new("where shapes lie", 3, WhereTheyLie),
         new("shapes that are their own half-turn", 3, TheirOwn),
@@ -35,7 +35,7 @@ internal static class ShapeTemplates
 
     private static IEnumerable<Claim> SpansOfAll(ChosenStrings strings) =>
         from several in Several(strings)
-        where several.Quantity is Quantity.Every
+        where several.Quantity is Quantity.Every && several.Shapes.Notes > 2
         from comparison in new[] { Comparison.AtMost, Comparison.AtLeast, Comparison.Exactly }
         from frets in Enumerable.Range(2, 8)
         select Says(several.Shapes, new ShapePredicate.Spans(new Count(comparison, frets)));

@@ -12,7 +12,11 @@ internal sealed record Template(
     double Weight,
     Func<ChosenStrings, IEnumerable<Claim>> Claims,
     Func<Claim, Claim>? Family = null
-);
+)
+{
+    /// <summary>Whether it speaks of the half-turn, which whole string sets have or have not.</summary>
+    public bool IsOfHalfTurn { get; init; }
+}
 
 /// <summary>A candidate, as it is said of the target and of any tuning.</summary>
 /// <param name="Template">Its kind.</param>
@@ -25,6 +29,11 @@ internal sealed record Statement(Template Template, Claim Here, Claim Anywhere)
     /// <param name="there">As many others.</param>
     public Claim On(StringSet here, StringSet there)
     {
+        if (here == there)
+        {
+            return Here;
+        }
+
         var said = Template
             .Claims(new ChosenStrings(here, here))
             .Zip(Template.Claims(new ChosenStrings(there, here)))
@@ -45,15 +54,17 @@ internal sealed record Statement(Template Template, Claim Here, Claim Anywhere)
         statements
             .GroupBy(one => (one.Template, Family: one.Template.Family?.Invoke(one.Here) ?? one.Here))
             .Select(family => family.ToList())
-            .Select(family =>
-                family.Count == 1
-                    ? family[0]
-                    : new Statement(
-                        family[0].Template,
-                        new Claim.And(family.Select(one => one.Here).ToValueList()),
-                        new Claim.And(family.Select(one => one.Anywhere).ToValueList())
-                    )
-            );
+            .Select(family => family.Count == 1 ? family[0] : Joined(family));
+
+    /// <summary>Several statements of one kind as one.</summary>
+    public static Statement Joined(IReadOnlyList<Statement> several) =>
+        new(
+            several[0].Template,
+            new Claim.And(several.SelectMany(one => Claims(one.Here)).ToValueList()),
+            new Claim.And(several.SelectMany(one => Claims(one.Anywhere)).ToValueList())
+        );
+
+    private static ValueList<Claim> Claims(Claim claim) => claim is Claim.And and ? and.Parts : [claim];
 }
 
 /// <summary>Everything that is tried.</summary>

@@ -7,7 +7,8 @@ namespace Fretloom.Claims.Discovery;
 /// <param name="Most">The largest.</param>
 internal sealed record TuningCondition(bool IsPalindromic, bool HasEqualSteps, int Least, int Most)
 {
-    private const int LargestStep = 11;
+    /// <summary>The largest step of the tunings that laws speak of, in semitones.</summary>
+    public const int LargestStep = 11;
 
     public bool NamesSteps => (Least, Most) != (1, LargestStep);
 
@@ -20,14 +21,17 @@ internal sealed record TuningCondition(bool IsPalindromic, bool HasEqualSteps, i
     /// <summary>What a converse says of the tuning; a range of steps cannot be said so.</summary>
     public IEnumerable<Claim> Claims => IsPalindromic ? [new Claim.IsPalindromic()] : Said;
 
-    /// <summary>Every condition that a tuning meets, those of fewer parts first; none where a step is outside 1 to 11, as in a re-entrant one.</summary>
-    public static IEnumerable<TuningCondition> MetBy(int[] steps) =>
+    /// <summary>
+    /// Every condition that a tuning meets, those of fewer parts first, and that it is palindromic, met or not; none where a
+    /// step is outside 1 to 11, as in a re-entrant one.
+    /// </summary>
+    public static IEnumerable<TuningCondition> Of(int[] steps) =>
         (
             from least in Enumerable.Range(1, Math.Max(0, steps.Min()))
             from most in Enumerable.Range(steps.Max(), Math.Max(0, LargestStep + 1 - steps.Max()))
             from kind in new[] { (false, false), (true, false), (false, true) }
             let condition = new TuningCondition(kind.Item1, kind.Item2, least, most)
-            where condition.IsMetBy(steps)
+            where condition.IsMetBy(steps) || condition is { IsPalindromic: true, NamesSteps: false }
             select condition
         )
             .OrderBy(condition => condition.Parts)
