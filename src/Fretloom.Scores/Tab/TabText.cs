@@ -96,14 +96,26 @@ public static class TabText
     private static string Heading(Exercise exercise)
     {
         var words = string.Concat(TempoWords.Words(exercise).Select(word => ", " + word));
+        var countIn = exercise.CountInBars switch
+        {
+            0 => "",
+            1 => ", after a count-in of 1 bar",
+            _ => $", after a count-in of {exercise.CountInBars} bars",
+        };
         var capo = exercise.Instrument.Capo > 0 ? $", capo {exercise.Instrument.Capo}" : "";
-        return $"{exercise.Instrument.Name}{capo}, {Accidentals.Pretty(exercise.Key.ToString())}, {exercise.Metre}, {TempoWords.Number(exercise)} beats a minute{words}";
+        return $"{exercise.Instrument.Name}{capo}, {Accidentals.Pretty(exercise.Key.ToString())}, {exercise.Metre}, {TempoWords.Number(exercise)} beats a minute{words}{countIn}";
     }
+
+    // Behind a capo strings are named as the key names them.
+    private static NoteName NameOf(Exercise exercise, Pitch open) =>
+        exercise.Instrument.Capo == 0 ? open.Name : exercise.Key.Spell(open.PitchClass);
 
     private static string[] Labels(Exercise exercise)
     {
         var system = NoteNameSystem.Of(exercise.NoteNames, exercise.Key);
-        var names = exercise.Instrument.OpenPitches.Select(pitch => system.Format(pitch.Name, unicode: true)).ToArray();
+        var names = exercise
+            .Instrument.OpenPitches.Select(pitch => system.Format(NameOf(exercise, pitch), unicode: true))
+            .ToArray();
         var width = names.Max(name => name.Length);
         return Array.ConvertAll(names, name => name.PadLeft(width));
     }

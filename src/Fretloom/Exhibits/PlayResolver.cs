@@ -179,7 +179,8 @@ public static class PlayResolver
         var subject = material.Subjects[0];
         var isChords = subject is Subject.ChordsOfTheKey or Subject.ChordsByNumeral or Subject.ChordsBySymbol;
         var isThirds = subject is Subject.TheThirds;
-        bool? isBlock = isChords || isThirds ? sentence.IsBlock ?? (isThirds || sentence.Strum is not null) : null;
+        var isStrummed = sentence.Strum is not null || sentence.Material.Voicing.Kind == VoicingKind.Strummed;
+        bool? isBlock = isChords || isThirds ? sentence.IsBlock ?? (isThirds || isStrummed) : null;
         var isByFingers = sentence.Picking.Any(picked => picked > Picked.Up);
         var isRow = !isChords && !isThirds && subject is not (Subject.GivenSpots or Subject.TheOpenStrings);
         return sentence with

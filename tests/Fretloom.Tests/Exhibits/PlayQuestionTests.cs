@@ -282,6 +282,10 @@ public class PlayQuestionTests
     }
 
     [Fact]
+    public void Chords_that_are_strummed_sound_together() =>
+        Assert.Equal(3, Play("G, C and D, strummed").Notes.Select(note => note.At).Distinct().Count());
+
+    [Fact]
     public void Single_notes_far_apart_warn_of_no_stretch() => Assert.Null(Play("every F#").Widest);
 
     [Fact]

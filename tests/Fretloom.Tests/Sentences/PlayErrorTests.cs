@@ -50,6 +50,7 @@ public class PlayErrorTests
     [Theory]
     [InlineData("play the landmarks", 6, "can be shown, not played")]
     [InlineData("play the scale and the triads", 20, "one thing is played at a time")]
+    [InlineData("play the scale, in triplets, G major", 30, "is G major the key?")]
     [InlineData("play the scale, strum down-up", 17, "a strum pattern goes with chords")]
     [InlineData("play C, as arpeggios, strum down-up", 23, "a strum pattern goes with chords that are held")]
     [InlineData("play C, strum down-up, picked p-i-m", 24, "a strum pattern has its own strokes")]

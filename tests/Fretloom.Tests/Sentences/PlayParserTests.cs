@@ -66,6 +66,17 @@ public class PlayParserTests
     [InlineData("the spots 5:3, 4:2 and 3:0", "play the spots 5:3 4:2 3:0")]
     [InlineData("open strings for tuning up", "play the open strings, for tuning")]
     [InlineData("the chord C, in every inversion", "play C, in every inversion")]
+    [InlineData(
+        "Play a C major scale, 3/4, quarter notes, 60 bpm, repeat 4 times, count in",
+        "play the C major scale, in quarters, in 3/4, at 60, four times, with a count-in"
+    )]
+    [InlineData("the scale, triplets", "play the notes of the key, in triplets")]
+    [InlineData("the scale with swing", "play the notes of the key, in swing eighths")]
+    [InlineData("the scale in thirds", "play the notes of the key, in broken thirds")]
+    [InlineData("the Cmaj7 arpeggio, up and down", "play Cmaj7, as arpeggios, up and down")]
+    [InlineData("C major arpeggio", "play C, as arpeggios")]
+    [InlineData("arpeggios of C, F and G7", "play C, F and G7, as arpeggios")]
+    [InlineData("C as an arpeggio", "play C, as arpeggios")]
     public void A_sentence_has_one_canonical_form(string typed, string canonical)
     {
         Assert.Equal(canonical, Read(typed).ToString());

@@ -137,7 +137,7 @@ internal static class ChordWalk
         };
 
     // Where inversions were asked for, each is a step of its own: root position first, or whichever lets the hand move least.
-    private static IEnumerable<Step> ByInversion(
+    private static ValueList<Step> ByInversion(
         ShowSentence complete,
         ShapeSource.OfChord chord,
         List<ShapeInHand> shapes,

@@ -10,17 +10,23 @@ internal static class CountInPhrase
         new(
             "the count-in",
             PlayPhrase.CountIn,
-            at => at.Current.IsAny("with", "without", "no") && NameLength(at, Lead(at)) > 0,
+            at => NameLength(at, 0) > 0 || (at.Current.IsAny("with", "without", "no") && NameLength(at, Lead(at)) > 0),
             Read,
             "with a count-in",
             "with a count-in of two bars",
             "with two bars' count-in",
-            "without a count-in"
+            "without a count-in",
+            "count in"
         );
 
-    // With a, with two bars', without a, no.
+    // With a, with two bars', without a, no; or nothing.
     private static int Lead(Cursor at)
     {
+        if (NameLength(at, 0) > 0)
+        {
+            return 0;
+        }
+
         var lead = at.Peek(1).IsAny("a", "the") ? 2 : 1;
         var isCounted = Numbers.Cardinal(at.Peek(lead)) is not null || at.Peek(lead).Is("bar's");
         var bars = lead + (Numbers.Cardinal(at.Peek(lead)) is null ? 0 : 1);
@@ -36,7 +42,7 @@ internal static class CountInPhrase
 
     private static Failure? Read(Cursor at, PlayDraft draft)
     {
-        var isWith = at.Is("with");
+        var isWith = !at.Current.IsAny("without", "no");
         var lead = Lead(at);
         var (bars, place) = (1, at.Current);
         for (var ahead = 1; ahead < lead; ahead++)

@@ -10,9 +10,12 @@ internal static class GroupingPhrase
         new(
             "the grouping",
             PlayPhrase.Grouping,
-            at => at.Peek(at.Is("in") ? 1 : 0).IsAny("broken", "groups", "threes", "fours"),
+            at =>
+                at.Peek(at.Is("in") ? 1 : 0).IsAny("broken", "groups", "threes", "fours")
+                || (at.Is("in") && at.Peek(1).Is("thirds")),
             Read,
             "in broken thirds",
+            "in thirds",
             "in groups of three",
             "in groups of 4",
             "in fours"
@@ -33,10 +36,12 @@ internal static class GroupingPhrase
         at.Accept("in");
         var word = at.Current;
         at.Skip();
-        if (word.Is("broken"))
+        if (word.IsAny("broken", "thirds"))
         {
             draft.Sentence = draft.Sentence with { Grouping = Grouping.BrokenThirds };
-            return at.Accept("thirds") ? null : Failure.Expected("'thirds' after 'broken'", at.Current, "thirds");
+            return word.Is("thirds") || at.Accept("thirds")
+                ? null
+                : Failure.Expected("'thirds' after 'broken'", at.Current, "thirds");
         }
 
         if (word.Is("groups"))

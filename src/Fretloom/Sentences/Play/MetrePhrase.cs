@@ -11,14 +11,17 @@ internal static class MetrePhrase
             "the metre",
             PlayPhrase.Metre,
             at =>
-                at.Is("in")
-                && (IsFraction(at.Peek(1)) || (at.Peek(1).IsAny("common", "waltz") && at.Peek(2).Is("time"))),
+                IsFraction(at.Peek(Lead(at)))
+                || (at.Peek(Lead(at)).IsAny("common", "waltz") && at.Peek(Lead(at) + 1).Is("time")),
             Read,
             "in 4/4",
             "in 3/4 time",
             "in 6/8",
-            "in common time"
+            "in common time",
+            "3/4 time"
         );
+
+    private static int Lead(Cursor at) => at.Is("in") ? 1 : 0;
 
     private static bool IsFraction(Token token) =>
         token.Kind == TokenKind.Word
@@ -28,7 +31,7 @@ internal static class MetrePhrase
 
     private static Failure? Read(Cursor at, PlayDraft draft)
     {
-        at.Skip();
+        at.Accept("in");
         var token = at.Current;
         at.Skip();
         at.AcceptAny("time", "metre", "meter");

@@ -44,7 +44,13 @@ internal static class PlayChecks
                 && !(subject is Subject.EveryNote && first is Subject.EveryNote)
             )
             {
-                return Failure.At(place, "one thing is played at a time; write another exercise for it");
+                return subject is Subject.ScaleShapes { Scale: { Kind.IsSevenNote: true } scale }
+                    ? Failure.At(
+                        place,
+                        $"one thing is played at a time; is {scale} the key?",
+                        Edit.Of(place, $"in {scale}")
+                    )
+                    : Failure.At(place, "one thing is played at a time; write another exercise for it");
             }
         }
 

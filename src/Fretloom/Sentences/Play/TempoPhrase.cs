@@ -15,11 +15,13 @@ internal static class TempoPhrase
             at =>
                 at.Is("at")
                 || at.Is("tempo")
+                || (Numbers.Cardinal(at.Current) is not null && at.Peek(1).IsAny("bpm", "beats"))
                 || (at.Is("from") && Numbers.Cardinal(at.Peek(1)) is not null && at.Peek(2).Is("to")),
             Read,
             "at 72",
             "at 72 beats a minute",
             "at 96 bpm",
+            "96 bpm",
             "from 60 to 96 in steps of 6",
             "from 60 to 96 by 6"
         );
@@ -27,7 +29,7 @@ internal static class TempoPhrase
     private static Failure? Read(Cursor at, PlayDraft draft)
     {
         var isLadder = at.Is("from");
-        at.Skip();
+        at.AcceptAny("at", "from", "tempo");
         at.Accept("a", "tempo", "of");
         var first = at.Current;
         if (ReadTempo(at, out var slow) is { } failure)

@@ -16,10 +16,11 @@ internal static class TimesPhrase
             "once",
             "twice",
             "three times",
-            "played 4 times"
+            "played 4 times",
+            "repeat twice"
         );
 
-    private static int Lead(Cursor at) => at.Current.IsAny("played", "repeated", "each") ? 1 : 0;
+    private static int Lead(Cursor at) => at.Current.IsAny("played", "repeat", "repeated", "each") ? 1 : 0;
 
     private static Failure? Read(Cursor at, PlayDraft draft)
     {

@@ -11,11 +11,14 @@ internal static class ValuePhrase
         {
             (NoteValue.Wholes, ["whole notes", "wholes", "semibreves"]),
             (NoteValue.Halves, ["half notes", "halves", "minims"]),
-            (NoteValue.Quarters, ["quarters", "quarter notes", "crotchets"]),
-            (NoteValue.SwingEighths, ["swing eighths", "swung eighths", "swing quavers", "swung quavers"]),
-            (NoteValue.Eighths, ["eighths", "eighth notes", "straight eighths", "quavers"]),
+            (NoteValue.Quarters, ["quarters", "quarter notes", "quarter-notes", "crotchets"]),
+            (
+                NoteValue.SwingEighths,
+                ["swing eighths", "swung eighths", "swing quavers", "swung quavers", "swing feel", "swing"]
+            ),
+            (NoteValue.Eighths, ["eighths", "eighth notes", "eighth-notes", "straight eighths", "quavers"]),
             (NoteValue.Triplets, ["triplets", "eighth triplets", "quaver triplets", "eighth note triplets"]),
-            (NoteValue.Sixteenths, ["sixteenths", "sixteenth notes", "semiquavers"]),
+            (NoteValue.Sixteenths, ["sixteenths", "sixteenth notes", "sixteenth-notes", "semiquavers"]),
         }.SelectMany(row => row.Names.Select(name => (name, new Named(row.Value))))
     );
 
@@ -25,7 +28,7 @@ internal static class ValuePhrase
         new(
             "the rhythm",
             PlayPhrase.Values,
-            at => at.Is("in") && Names.At(at, Lead(at)).Count > 0,
+            at => Names.At(at, Lead(at)).Count > 0,
             Read,
             "in whole notes",
             "in half notes",
@@ -37,7 +40,9 @@ internal static class ValuePhrase
             "in swing eighths",
             "in triplets",
             "in sixteenths",
-            "in semiquavers"
+            "in semiquavers",
+            "quarter notes",
+            "with swing"
         );
 
     /// <summary>Words that a rhythm may begin with, for suggestions.</summary>
@@ -57,7 +62,12 @@ internal static class ValuePhrase
             _ => "in sixteenths",
         };
 
-    private static int Lead(Cursor at) => at.Peek(1).IsAny("even", "steady") ? 2 : 1;
+    // In even; with; or nothing.
+    private static int Lead(Cursor at)
+    {
+        var lead = at.Current.IsAny("in", "with") ? 1 : 0;
+        return at.Peek(lead).IsAny("a", "even", "steady") ? lead + 1 : lead;
+    }
 
     private static Failure? Read(Cursor at, PlayDraft draft)
     {

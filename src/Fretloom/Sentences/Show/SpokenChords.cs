@@ -32,6 +32,12 @@ internal static class SpokenChords
                 return new(chords.ToValueList());
             }
 
+            if (IsArpeggio(at.Peek(end)))
+            {
+                at.Skip(end);
+                return new(chords.ToValueList());
+            }
+
             next = end + (at.Peek(end).Kind == TokenKind.Comma ? 1 : 0);
             next += at.Peek(next).Is("and") ? 1 : 0;
             if (next == end)
@@ -48,6 +54,9 @@ internal static class SpokenChords
         at.Skip(end);
         return new(chords.ToValueList());
     }
+
+    /// <summary>Whether a word says that chords went before it, and how to play them, which is a phrase of its own.</summary>
+    public static bool IsArpeggio(Token token) => token.IsAny("arpeggio", "arpeggios");
 
     private static (Chord? Chord, int Count) ChordAt(Cursor at, int ahead)
     {

@@ -80,14 +80,18 @@ internal static class SubjectPhrase
     private static bool Begins(Cursor at) =>
         (at.Current.IsAny(Beginnings) && !OneShapePhrase.Begins(at, 0))
         || FamilyAt(at) is not null
-        || Notes.ReadScale(at, 0).Scale is not null
+        || Notes.ReadScale(at, Article(at)).Scale is not null
         || Notes.ReadKind(at, 0).Kind is not null
         || ChordList.IsSymbol(at)
         || ChordList.IsNumeral(at);
 
+    // A C major scale; an A is no article.
+    private static int Article(Cursor at) => at.Current.Text is "a" or "an" ? 1 : 0;
+
     private static Failure? Read(Cursor at, ShowDraft draft)
     {
         var first = at.Current;
+        at.Skip(Article(at));
         if (at.Accept("every"))
         {
             return ReadEvery(at, draft, first);
@@ -239,7 +243,7 @@ internal static class SubjectPhrase
 
         var introducesOthers =
             at.Peek(1) is var next && (Chord.TryParse(next.Text, out _) || RomanNumeral.TryParse(next.Text, out _));
-        var isClosed = !introducesOthers && at.AcceptAny("chord", "chords");
+        var isClosed = (!introducesOthers && at.AcceptAny("chord", "chords")) || SpokenChords.IsArpeggio(at.Current);
         return hasArticle && !isClosed ? (null, wrong) : (chords, null);
     }
 
