@@ -85,8 +85,13 @@ internal static class SubjectPhrase
         || ChordList.IsSymbol(at)
         || ChordList.IsNumeral(at);
 
-    // A C major scale; an A is no article.
-    private static int Article(Cursor at) => at.Current.Text is "a" or "an" ? 1 : 0;
+    // A C major scale; a minor is no article.
+    private static int Article(Cursor at) =>
+        at.Current.Text is "a" or "an"
+        && Notes.ReadScale(at, 0).Scale is null
+        && Notes.ReadScale(at, 1).Scale is not null
+            ? 1
+            : 0;
 
     private static Failure? Read(Cursor at, ShowDraft draft)
     {
