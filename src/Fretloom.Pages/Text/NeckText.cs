@@ -218,7 +218,11 @@ internal sealed class NeckText
 
         if (_content.Culprits is { } culprits && culprits.Spots.Count + culprits.Frets.Count > 0)
         {
-            string[] signs = [.. _content.Map.Spots.Where(IsCulprit).Take(1).Select(_ => "{ }"), .. culprits.Frets.Take(1).Select(_ => "^")];
+            string[] signs =
+            [
+                .. _content.Map.Spots.Where(IsCulprit).Take(1).Select(_ => "{ }"),
+                .. culprits.Frets.Take(1).Select(_ => "^"),
+            ];
             yield return $"{string.Join(" and ", signs)} {CulpritRings.Words}";
         }
 

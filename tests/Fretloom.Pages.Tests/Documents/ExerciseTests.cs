@@ -97,7 +97,7 @@ public sealed partial class ExerciseTests : IDisposable
             Keys = KeyChoice.All(KeyOrder.Fourths),
         };
 
-        Assert.Single(Builder.Build(path, options).Diagnostics);
+        Assert.Single(Builder.Build(path, options, cancellation: TestContext.Current.CancellationToken).Diagnostics);
     }
 
     [Fact]
@@ -110,7 +110,7 @@ public sealed partial class ExerciseTests : IDisposable
             IsKeepGoing = true,
         };
 
-        var result = Builder.Build(path, options);
+        var result = Builder.Build(path, options, cancellation: TestContext.Current.CancellationToken);
 
         Assert.Single(result.Diagnostics);
         Assert.Equal(

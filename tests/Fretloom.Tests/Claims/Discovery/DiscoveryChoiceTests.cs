@@ -157,7 +157,10 @@ public class DiscoveryChoiceTests
                         null,
                         claim
                     );
-                    Assert.Equal(Verdict.Fails, ClaimChecker.Check(there).Verdict);
+                    Assert.Equal(
+                        Verdict.Fails,
+                        ClaimChecker.Check(there, null, null, TestContext.Current.CancellationToken).Verdict
+                    );
                 }
             }
         }
@@ -185,7 +188,12 @@ public class DiscoveryChoiceTests
     public void Progress_never_steps_back_and_ends_at_one()
     {
         var told = new Told();
-        ClaimDiscovery.Run(DiscoveryParser.Parse("on guitar strings 4-1, in every major key").Value!, null, told);
+        ClaimDiscovery.Run(
+            DiscoveryParser.Parse("on guitar strings 4-1, in every major key").Value!,
+            null,
+            told,
+            TestContext.Current.CancellationToken
+        );
         Assert.Equal(told.Shares.Order(), told.Shares);
         Assert.Equal(1, told.Shares[^1]);
         Assert.InRange(told.Shares.Distinct().Count(), 20, 10_000);
