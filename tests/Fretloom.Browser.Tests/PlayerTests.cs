@@ -8,7 +8,7 @@ public class PlayerTests(Chromium chromium, Handouts handouts)
 {
     // Tells what the page does with sound, and when it lights a note.
     private const string Ear = """
-        window.heard = { contexts: 0, buffers: [], starts: [], lit: [] };
+        window.heard = { contexts: 0, buffers: [], starts: [], lit: [], levels: [], measured: 0 };
         window.AudioContext = class extends AudioContext {
             constructor() { super(); heard.contexts++; heard.context = this; }
         };
@@ -23,6 +23,16 @@ public class PlayerTests(Chromium chromium, Handouts handouts)
             heard.starts.push({ time, buffer: heard.buffers.indexOf(this.buffer), seconds: this.buffer.duration });
             return start.call(this, time);
         };
+        const fade = AudioParam.prototype.setTargetAtTime;
+        AudioParam.prototype.setTargetAtTime = function (level, ...said) {
+            heard.levels.push(level);
+            return fade.call(this, level, ...said);
+        };
+        const measure = Element.prototype.getBoundingClientRect;
+        Element.prototype.getBoundingClientRect = function () {
+            heard.measured++;
+            return measure.call(this);
+        };
         addEventListener('DOMContentLoaded', () => document.querySelectorAll('.exercise').forEach(one =>
             one.addEventListener('lit', event => heard.lit.push({
                 ...event.detail,
@@ -31,8 +41,11 @@ public class PlayerTests(Chromium chromium, Handouts handouts)
             }))));
         """;
 
-    private Task<OpenPage> OpenAsync(int width = 1280, string name = Handouts.WithExercises) =>
-        chromium.OpenAsync(handouts.PathOf(name), width, before: Ear);
+    private Task<OpenPage> OpenAsync(
+        int width = 1280,
+        Colours colours = Colours.Light,
+        string name = Handouts.WithExercises
+    ) => chromium.OpenAsync(handouts.PathOf(name), width, colours, before: Ear);
 
     [Fact]
     public async Task Nothing_sounds_before_it_is_asked_for()
@@ -206,6 +219,214 @@ public class PlayerTests(Chromium chromium, Handouts handouts)
         Assert.Equal(1, first - clicks[3], 1e-6);
     }
 
+    [Fact]
+    public async Task A_row_of_tempos_begins_anew_when_it_is_heard_again()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+        const string Tempo = "document.querySelector('#exercise-2 input.tempo').value";
+
+        await page.Locator("#exercise-2 .sign.last").FocusAsync();
+        await page.Keyboard.PressAsync("Home");
+        await page.UncheckAsync("#exercise-2 .count");
+        await page.ClickAsync("#exercise-2 .hear");
+        await UntilAsync(page, $"{Tempo} === '72'");
+        await page.ClickAsync("#exercise-2 .hear");
+        Assert.Equal("60", await page.EvaluateAsync<string>(Tempo));
+        await page.EvaluateAsync("heard.starts.length = 0");
+        await page.ClickAsync("#exercise-2 .hear");
+        await UntilAsync(page, "heard.starts.length >= 6");
+        var starts = await page.EvaluateAsync<double[]>("heard.starts.map(one => one.time)");
+
+        // Triplets at 60: a third of a second each, where the page was not held up. The page has times to five places.
+        Assert.Contains(starts.Zip(starts.Skip(1)), pair => Math.Abs(pair.Second - pair.First - 1 / 3.0) < 1e-4);
+        Assert.All(starts.Zip(starts.Skip(1)), pair => Assert.True(pair.Second - pair.First > 1 / 3.0 - 1e-4));
+    }
+
+    [Fact]
+    public async Task A_count_in_is_as_long_as_the_sentence_says()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+
+        await page.ClickAsync("#exercise-4 .hear");
+        await UntilAsync(page, "document.querySelector('#exercise-4 .now').textContent === 'Count-in: 2 bars.'");
+        await UntilAsync(page, "heard.lit.length >= 1");
+        var clicks = await page.EvaluateAsync<double[]>(
+            "heard.starts.filter(one => one.seconds < 0.05).map(one => one.time)"
+        );
+
+        Assert.Equal(8, clicks.Length);
+    }
+
+    [Fact]
+    public async Task The_click_box_and_the_volume_are_heeded_while_it_plays()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+
+        await page.ClickAsync("#exercise-1 .hear");
+        await UntilAsync(page, "heard.lit.length >= 2");
+        Assert.Equal(0, await page.EvaluateAsync<int>("heard.starts.filter(one => one.seconds < 0.05).length"));
+        // 40 of 100 at first: the square of the share, doubled.
+        Assert.Equal(0.32, await page.EvaluateAsync<double>("heard.levels[0]"), 1e-9);
+        await page.CheckAsync("#exercise-1 .click");
+        await UntilAsync(page, "heard.starts.filter(one => one.seconds < 0.05).length >= 3");
+        await page.FillAsync("#exercise-1 .volume", "80");
+        Assert.True(await page.EvaluateAsync<bool>("heard.levels.some(level => Math.abs(level - 1.28) < 1e-9)"));
+        await page.FillAsync("#exercise-1 .volume", "0");
+        Assert.True(await page.EvaluateAsync<bool>("heard.levels.includes(0)"));
+    }
+
+    [Fact]
+    public async Task A_new_tempo_is_taken_up_in_mid_bar()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+
+        await page.ClickAsync("#exercise-1 .hear");
+        await UntilAsync(page, "heard.lit.length >= 3");
+        await page.FillAsync("#exercise-1 input.tempo", "120");
+        await page.Locator("#exercise-1 input.tempo").BlurAsync();
+        var before = await page.EvaluateAsync<int>("heard.starts.length");
+        await UntilAsync(page, $"heard.starts.length >= {before + 8}");
+        var starts = await page.EvaluateAsync<double[]>("heard.starts.map(one => one.time)");
+        var lit = await page.EvaluateAsync<int[]>("heard.lit.map(one => one.note)");
+
+        // Eighths at 240 last an eighth of a second, at 120 a quarter; no note is left out or sounds twice.
+        Assert.Contains(starts.Zip(starts.Skip(1)), pair => Math.Abs(pair.Second - pair.First - 0.125) < 1e-6);
+        Assert.Contains(
+            starts.Skip(before).Zip(starts.Skip(before + 1)),
+            pair => Math.Abs(pair.Second - pair.First - 0.25) < 1e-6
+        );
+        Assert.Equal(Enumerable.Range(0, lit.Length), lit);
+    }
+
+    [Fact]
+    public async Task Stopped_and_heard_again_it_begins_at_the_beginning_with_the_same_output()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+
+        await page.ClickAsync("#exercise-1 .hear");
+        await UntilAsync(page, "heard.lit.length >= 3");
+        await page.ClickAsync("#exercise-1 .hear");
+        var heard = await page.EvaluateAsync<int>("heard.lit.length");
+        await page.WaitForTimeoutAsync(400);
+        Assert.Equal(heard, await page.EvaluateAsync<int>("heard.lit.length"));
+        Assert.Equal("", await page.Locator("#exercise-1 .now").InnerTextAsync());
+        await page.ClickAsync("#exercise-1 .hear");
+        await UntilAsync(page, $"heard.lit.length >= {heard + 2}");
+
+        var again = await page.EvaluateAsync<int[]>($"heard.lit.slice({heard}, {heard + 2}).map(one => one.note)");
+        Assert.Equal([0, 1], again);
+        Assert.Equal(1, await page.EvaluateAsync<int>("heard.contexts"));
+        Assert.Equal(
+            await page.EvaluateAsync<int>(DistinctPitches),
+            await page.EvaluateAsync<int>("heard.buffers.length")
+        );
+    }
+
+    [Fact]
+    public async Task One_exercise_stops_when_another_is_to_be_heard()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+
+        await page.ClickAsync("#exercise-1 .hear");
+        await UntilAsync(page, "heard.lit.length >= 2");
+        await page.ClickAsync("#exercise-2 .hear");
+
+        Assert.Equal("Hear it", await page.Locator("#exercise-1 .hear").InnerTextAsync());
+        Assert.Equal("Stop", await page.Locator("#exercise-2 .hear").InnerTextAsync());
+        Assert.Equal(0, await page.Locator("#exercise-1 .lit").CountAsync());
+    }
+
+    /// <summary>The repeat of a spot must not take the light from the note that follows.</summary>
+    [Fact]
+    public async Task The_same_spot_twice_in_a_row_is_lit_through_both_notes()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+        await page.UncheckAsync("#exercise-4 .count");
+        await page.EvaluateAsync(
+            """
+            window.dark = 0;
+            const ring = document.querySelector("#exercise-4 [data-part='light 4-3']");
+            document.querySelector('#exercise-4').addEventListener('lit', event => {
+                if (event.detail.note === 1) setTimeout(() => { dark += ring.classList.contains('lit') ? 0 : 1; }, 90);
+            });
+            0
+            """
+        );
+
+        await page.ClickAsync("#exercise-4 .hear");
+        await UntilAsync(page, "heard.lit.length >= 10");
+
+        Assert.Equal(0, await page.EvaluateAsync<int>("dark"));
+    }
+
+    [Theory]
+    [InlineData(Colours.Light)]
+    [InlineData(Colours.Dark)]
+    [InlineData(Colours.Forced)]
+    public async Task While_it_plays_everybody_can_use_it(Colours colours)
+    {
+        await using var opened = await OpenAsync(colours: colours);
+        var page = opened.Page;
+
+        await page.Locator("#exercise-1 .sign.last").FocusAsync();
+        await page.Keyboard.PressAsync("ArrowLeft");
+        await page.ClickAsync("#exercise-1 .hear");
+        await UntilAsync(page, "heard.lit.length >= 2");
+
+        var lit = await page.EvaluateAsync<int>("heard.lit.length");
+        Assert.Empty(await opened.AxeAsync());
+        Assert.True(await page.EvaluateAsync<int>("heard.lit.length") > lit);
+    }
+
+    [Fact]
+    public async Task Moving_a_sign_does_not_measure_every_bar_again()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+        var last = page.Locator("#exercise-1 .sign.last");
+        await last.ScrollIntoViewIfNeededAsync();
+        var from = (await last.BoundingBoxAsync())!;
+
+        await page.Mouse.MoveAsync(from.X + from.Width / 2, from.Y + from.Height / 2);
+        await page.Mouse.DownAsync();
+        await page.EvaluateAsync("heard.measured = 0");
+        await page.Mouse.MoveAsync(from.X - 200, from.Y + from.Height / 2, new() { Steps = 10 });
+
+        Assert.InRange(await page.EvaluateAsync<int>("heard.measured"), 1, 20);
+        await page.Mouse.UpAsync();
+    }
+
+    [Theory]
+    [InlineData(390)]
+    [InlineData(1280)]
+    public async Task The_signs_cover_nothing(int width)
+    {
+        await using var opened = await OpenAsync(width);
+
+        var covered = await opened.Page.EvaluateAsync<string[]>(
+            """
+            [...document.querySelectorAll('.exercise')].flatMap(one => {
+                const boxes = [...one.querySelectorAll('.staves svg :is(path, use, rect, polygon, polyline, text)')].map(part => [part, part.getBoundingClientRect()]);
+                return [...one.querySelectorAll('.sign, .span')].flatMap(sign => {
+                    const box = sign.getBoundingClientRect();
+                    return boxes
+                        .filter(([, other]) => other.width + other.height > 0 && other.left < box.right && other.right > box.left && other.top < box.bottom && other.bottom > box.top)
+                        .map(([part]) => `${one.id} ${sign.className}: ${part.outerHTML.slice(0, 80)}`);
+                });
+            })
+            """
+        );
+
+        Assert.Empty(covered);
+    }
+
     [Theory]
     [InlineData(390)]
     [InlineData(1280)]
@@ -218,13 +439,13 @@ public class PlayerTests(Chromium chromium, Handouts handouts)
             [...document.querySelectorAll('.sign')].map(sign => {
                 const box = sign.getBoundingClientRect();
                 const staves = sign.parentElement.getBoundingClientRect();
-                return box.height > 40 && box.left > staves.left - 24 && box.right < staves.right + 24
+                return box.height > 30 && box.left > staves.left - 24 && box.right < staves.right + 24
                     && box.top > staves.top - 2 && box.bottom < staves.bottom + 2;
             })
             """
         );
 
-        Assert.Equal(6, inside.Length);
+        Assert.Equal(10, inside.Length);
         Assert.DoesNotContain(false, inside);
     }
 
@@ -238,7 +459,7 @@ public class PlayerTests(Chromium chromium, Handouts handouts)
         Assert.Equal(
             0,
             await opened.Page.EvaluateAsync<int>(
-                "[...document.querySelectorAll('.player, .sign, .chosen, .exercise-neck')].filter(one => one.getClientRects().length).length"
+                "[...document.querySelectorAll('.player, .sign, .span, .chosen, .exercise-neck')].filter(one => one.getClientRects().length).length"
             )
         );
     }

@@ -74,20 +74,27 @@ internal sealed class ExerciseHtml(HtmlText html, PicturedLesson pictured, Pictu
         }
         else
         {
-            Systems("wide", pictures.Systems, pictures);
-            Systems("narrow", pictures.NarrowSystems, pictures);
+            Systems(block, "wide", pictures.Systems, pictures);
+            Systems(block, "narrow", pictures.NarrowSystems, pictures);
         }
 
         html.Close().Line();
     }
 
-    private void Systems(string kind, ValueList<EngravedSystem> systems, PicturedExercise pictures)
+    private void Systems(
+        Block.Exercise block,
+        string kind,
+        ValueList<EngravedSystem> systems,
+        PicturedExercise pictures
+    )
     {
         html.Open("div", ("class", kind)).Line();
-        foreach (var system in systems)
+        foreach (var (at, system) in systems.Index())
         {
+            // The same exercise may stand on the page twice.
+            var name = $"staves-{Number(block.Number)}-{kind}-{Number(at + 1)}";
             html.Open("div", ("class", "system"), ("role", "img"), ("aria-label", pictures.WordsOf(system)));
-            html.Raw(system.Svg).Close().Line();
+            html.Raw(system.SvgNamed(name)).Close().Line();
         }
 
         html.Close().Line();

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Fretloom.Exercises;
+using Fretloom.Scores.Sound;
 
 namespace Fretloom.Pages.Html;
 
@@ -12,8 +13,23 @@ internal static class PlayerHtml
     // Where the volume stands at first, of 100: moderate; the student turns it up.
     private const int FirstVolume = 40;
 
-    /// <summary>The script, the same for every page.</summary>
-    public static string Script { get; } = EmbeddedText.Read("player.js");
+    // Each holds one idea; later ones use earlier ones.
+    private static readonly string[] Scripts =
+    [
+        "plucked-string.js",
+        "rounds.js",
+        "output.js",
+        "transport.js",
+        "lights.js",
+        "repeat-signs.js",
+        "page.js",
+    ];
+
+    private static readonly JsonSerializerOptions Json = new() { PropertyNamingPolicy = JsonNamingPolicy.CamelCase };
+
+    /// <summary>The script, the same for every page: one function with nothing to be seen from outside.</summary>
+    public static string Script { get; } =
+        $"(() => {{\n\"use strict\";\n{string.Join('\n', Scripts.Select(EmbeddedText.Read))}}})();\n";
 
     /// <summary>What is played, as JSON: one pass at its first tempo, times in quarter notes from its beginning.</summary>
     public static string DataOf(Exercise exercise)
@@ -27,6 +43,8 @@ internal static class PlayerHtml
             ["bars"] = exercise.Bars,
             ["bar"] = metre.Bar.Quarters,
             ["beat"] = metre.Beat.Quarters,
+            ["countIn"] = exercise.CountInBars,
+            ["sound"] = JsonSerializer.SerializeToNode(SoundFigures.For(exercise.Instrument.ScaleLengthMm), Json),
             ["tempi"] = new JsonArray([.. exercise.Passes.Select(pass => (JsonNode)pass.BeatsPerMinute)]),
             ["notes"] = new JsonArray([
                 .. once.Notes.Select(note =>

@@ -36,4 +36,9 @@ public sealed record EngravedExercise
 /// <param name="HeightMm">Its height with everything in it.</param>
 /// <param name="FirstBar">Its first bar, counted from 1.</param>
 /// <param name="LastBar">Its last bar.</param>
-public sealed record EngravedSystem(string Svg, double WidthMm, double HeightMm, int FirstBar, int LastBar);
+public sealed record EngravedSystem(string Svg, double WidthMm, double HeightMm, int FirstBar, int LastBar)
+{
+    /// <summary>The picture with other ids, for a page that shows the same one more than once.</summary>
+    /// <param name="name">What they begin with; letters, figures and hyphens.</param>
+    public string SvgNamed(string name) => SystemPicture.Renamed(Svg, name);
+}

@@ -1,10 +1,11 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using System.Xml.Linq;
 
 namespace Fretloom.Scores.Engraving;
 
 /// <summary>Makes of the engraver's picture one that fits the page: its size in millimetres, our letters, its notes and bars named as data.</summary>
-internal static class SystemPicture
+internal static partial class SystemPicture
 {
     private const string Family = "'Source Sans 3', sans-serif";
 
@@ -66,6 +67,11 @@ internal static class SystemPicture
             bars[^1]
         );
     }
+
+    /// <summary>A picture with other ids.</summary>
+    /// <param name="svg">The picture.</param>
+    /// <param name="name">What its ids begin with, like no other picture's.</param>
+    public static string Renamed(string svg, string name) => SignName().Replace(svg, $"$1{name}-$2\"");
 
     private static void Rename(XElement signs, XElement music, string name)
     {
@@ -155,6 +161,10 @@ internal static class SystemPicture
             isTempo ? TempoSign.Rest(words) : words
         );
     }
+
+    // The id of a sign, or a link to it: what it begins with, and its number.
+    [GeneratedRegex("((?: id|:href)=\"#?)[^\"]*-([0-9]+)\"")]
+    private static partial Regex SignName();
 
     private static bool IsBold(XElement group) =>
         Class(group) is "fing" or "reh" or "tempo"

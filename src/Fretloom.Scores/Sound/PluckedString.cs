@@ -10,11 +10,23 @@ namespace Fretloom.Scores.Sound;
 /// </remarks>
 internal sealed class PluckedString
 {
-    private const double HighHz = 3000;
-    private const double HighT60 = 0.9;
+    /// <summary>A frequency whose partials ring for <see cref="HighT60"/>.</summary>
+    public const double HighHz = 3000;
+
+    /// <summary>Seconds in which they fall by 60 dB.</summary>
+    public const double HighT60 = 0.9;
+
+    /// <summary>The most that the loop keeps from one round to the next.</summary>
+    public const double MostKept = 0.99999;
+
+    /// <summary>The least that the allpass delays, in samples.</summary>
+    public const double LeastDelay = 0.3;
+
+    /// <summary>Seconds in which the sound comes in.</summary>
+    public const double AttackSeconds = 0.001;
+
     private const double DampedT60 = 0.15;
     private const double DampingSeconds = 0.012;
-    private const double AttackSeconds = 0.001;
 
     private readonly double[] _loop;
     private readonly double _blend;
@@ -40,12 +52,12 @@ internal sealed class PluckedString
         var keep = FallIn(voice.T60(hz), hz);
         _blend = Blend(hz, rate, keep);
         var (gain, delay) = Response(_blend, turn);
-        _keep = Math.Min(0.99999, keep / gain);
+        _keep = Math.Min(MostKept, keep / gain);
         _damped = _keep * FallIn(DampedT60, hz);
         _dampingRate = 1 - Math.Exp(-1 / (DampingSeconds * rate));
         _attackRate = 1 / (AttackSeconds * rate);
         var period = rate / hz - delay;
-        _loop = Pluck((int)(period - 0.3), voice, rate, seed);
+        _loop = Pluck((int)(period - LeastDelay), voice, rate, seed);
         _allpass = Allpass(period - _loop.Length, turn);
     }
 

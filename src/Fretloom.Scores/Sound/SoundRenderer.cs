@@ -16,8 +16,8 @@ public static class SoundRenderer
     private const double Loudest = 0.9;
     private const double TailSeconds = 1;
     private const double DampedSeconds = 0.25;
-    private const double Spread = 0.35;
-    private const double AccentGain = 1.15;
+    internal const double Spread = 0.35;
+    internal const double AccentGain = 1.15;
     private const double StringsShare = 0.9;
 
     /// <summary>The sound, left and right in turn, from -1 to 1.</summary>

@@ -17,7 +17,12 @@ internal sealed record StringVoice(
     /// <summary>The loudness of one string, as root mean square at the pluck; full scale is 1.</summary>
     public const double Loudness = 0.12;
 
-    private const double E2 = 82.41;
+    /// <summary>The pitch at which <see cref="RingsAtE2"/> holds.</summary>
+    public const double E2 = 82.41;
+
+    /// <summary>The power of the ratio of frequencies by which higher strings ring shorter.</summary>
+    public const double RingsPower = 0.4;
+
     private const double GuitarMm = 648;
 
     /// <summary>The voice that fits a scale length: short strings ring shorter, and small bodies resonate higher.</summary>
@@ -29,5 +34,5 @@ internal sealed record StringVoice(
     }
 
     /// <summary>Seconds in which a string falls by 60 dB; high strings ring shorter.</summary>
-    public double T60(double hz) => RingsAtE2 * Math.Pow(E2 / hz, 0.4);
+    public double T60(double hz) => RingsAtE2 * Math.Pow(E2 / hz, RingsPower);
 }

@@ -166,6 +166,19 @@ public sealed partial class ExerciseTests : IDisposable
     }
 
     [Fact]
+    public void The_same_exercise_twice_on_a_page_shares_no_id()
+    {
+        var play = $"\n```play\n{Chords}\n```\n";
+        var page = HtmlPage.Of(Lesson.Parse($"---\ntitle: T\nkey: F major\n---\n{play}{play}"), engraver: Engraver);
+
+        var ids = Ids().Matches(page).Select(id => id.Groups[1].Value).ToList();
+        var links = Links().Matches(page).Select(link => link.Groups[1].Value).ToList();
+        Assert.Contains("staves-2-narrow-1-0", ids);
+        Assert.Equal(ids.Count, ids.Distinct().Count());
+        Assert.All(links, link => Assert.Contains(link, ids));
+    }
+
+    [Fact]
     public void Without_the_engraver_there_is_tablature_in_plain_text()
     {
         var page = HtmlPage.Of(WithPlay(Chords));
@@ -224,6 +237,12 @@ public sealed partial class ExerciseTests : IDisposable
 
     private static IEnumerable<string> Groups(IEnumerable<Pages.Scene.Node> nodes) =>
         nodes.OfType<Pages.Scene.Node.Group>().Select(group => group.Name);
+
+    [GeneratedRegex(" id=\"([^\"]+)\"")]
+    private static partial Regex Ids();
+
+    [GeneratedRegex("xlink:href=\"#([^\"]+)\"")]
+    private static partial Regex Links();
 
     [GeneratedRegex("<script>(.*)</script>", RegexOptions.Singleline)]
     private static partial Regex Script();
