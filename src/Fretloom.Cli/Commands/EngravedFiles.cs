@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using Fretloom.Exercises;
-using Fretloom.Lessons;
 using Fretloom.Pages.Documents;
 using Fretloom.Pages.Pdf;
 using Fretloom.Scores.Engraving;
@@ -45,8 +44,6 @@ internal static class EngravedFiles
     {
         using var typst = new TypstCompiler();
         using var engraver = new Engraver(EngravingCache.OfUser());
-        var front = $"title: \"{exercise.Name}\"\nkey: {exercise.Key}\n";
-        var lesson = Lesson.Parse($"---\n{front}---\n\n```play\n{exercise.Sentence}\n```\n");
-        return PdfDocument.Of(lesson, new PrintOptions(), typst, engraver);
+        return PdfDocument.Of(exercise, typst, engraver);
     }
 }

@@ -153,10 +153,13 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
         var player = RunningLines.NoteOn(exercise.Played, pictured.Front);
         var tempo = $"{exercise.Played.Metre}, {ExerciseWords.Tempo(exercise.Played)}";
         return TypstMarkup.Exercise(
-            TypstMarkup.Text(string.Create(CultureInfo.InvariantCulture, $"Exercise {exercise.Number}")),
-            TypstMarkup.Text(exercise.Title),
+            TypstMarkup.Text(
+                pictured.IsOneExercise ? "" : string.Create(CultureInfo.InvariantCulture, $"Exercise {exercise.Number}")
+            ),
+            TypstMarkup.Text(pictured.IsOneExercise ? "" : exercise.Title),
             TypstMarkup.Text(exercise.Options.Caption ?? ""),
             TypstMarkup.Text(player.Length > 0 ? $"{player}, {tempo}" : tempo),
+            [.. pictures.Boxes.Select(Placed)],
             [.. pictures.Systems.Select(system => Placed(system, pictures))],
             pictures.Systems.Count == 0 ? pictures.Tablature : "",
             TypstMarkup.Text(pictures.Caution ?? "")

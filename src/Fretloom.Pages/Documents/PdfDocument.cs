@@ -1,9 +1,12 @@
+using Fretloom.Exercises;
+using Fretloom.Exhibits;
 using Fretloom.Lessons;
 using Fretloom.Lessons.Syntax;
 using Fretloom.Pages.Pdf;
 using Fretloom.Pages.Pictures;
 using Fretloom.Pages.Svg;
 using Fretloom.Scores.Engraving;
+using Fretloom.Theory;
 
 namespace Fretloom.Pages.Documents;
 
@@ -31,6 +34,33 @@ public static class PdfDocument
     /// <exception cref="TypstException">The language of the lesson is not known to the typesetter.</exception>
     public static byte[] Of(Lesson lesson, PrintOptions options, TypstCompiler typst, Engraver? engraver = null) =>
         Of(Pictured(lesson, options, engraver), options, typst);
+
+    /// <summary>Sets an exercise by itself, on A4.</summary>
+    /// <param name="exercise">The exercise.</param>
+    /// <param name="typst">The compiler, kept warm by the caller.</param>
+    /// <param name="engraver">Engraves it; null writes plain-text tablature.</param>
+    /// <returns>The file. The same exercise gives the same bytes.</returns>
+    public static byte[] Of(Exercise exercise, TypstCompiler typst, Engraver? engraver = null)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        var front = new FrontMatter
+        {
+            Title = exercise.Name,
+            Capo = exercise.Instrument.Capo,
+            Defaults = new ShowDefaults(
+                exercise.Instrument,
+                exercise.Key,
+                Hand: exercise.Player.Hand,
+                IsLeftHanded: exercise.IsLeftHanded,
+                NoteNames: exercise.NoteNames,
+                IsTurnedOver: exercise.Player.IsTurnedOver
+            ),
+        };
+        var keys = exercise.Sections.Select(section => section.Key).Distinct().Count();
+        var lines = RunningLines.Of(front, keys > 1 ? "All keys" : Accidentals.Pretty(exercise.Key.ToString()));
+        var block = new Block.Exercise(1, 1, exercise, ExerciseOptions.None);
+        return Of(new PicturedLesson(front, lines, [block], engraver: engraver), new PrintOptions(), typst);
+    }
 
     /// <summary>Draws the pictures of a lesson as they are printed.</summary>
     internal static PicturedLesson Pictured(Lesson lesson, PrintOptions options, Engraver? engraver)

@@ -22,15 +22,20 @@ internal sealed class PicturedExercise
     /// <param name="exercise">The exercise.</param>
     /// <param name="width">The width of the text, in points.</param>
     /// <param name="engraver">The engraver; null writes plain-text tablature.</param>
-    public PicturedExercise(Exercise exercise, double width, Engraver? engraver)
+    /// <param name="explained">The signs that the page has explained; those of the chord boxes are added.</param>
+    public PicturedExercise(Exercise exercise, double width, Engraver? engraver, HashSet<string>? explained = null)
     {
         _exercise = exercise;
+        Boxes = ExerciseBoxes.Of(exercise, width, explained ?? []).ToValueList();
         _wide = new(() => Engraved(width));
         _narrow = new(() => Engraved(PhoneWidth));
 
         EngravedExercise? Engraved(double points) =>
             engraver?.Engrave(exercise, Math.Max(EngravedPage.LeastWidthMm, points / PointsPerMm));
     }
+
+    /// <summary>A chord box for each chord that is held; empty where notes are played one by one.</summary>
+    public ValueList<Picture> Boxes { get; }
 
     /// <summary>The systems as wide as the text; empty when there is no engraver.</summary>
     public ValueList<EngravedSystem> Systems => _wide.Value?.Systems ?? [];

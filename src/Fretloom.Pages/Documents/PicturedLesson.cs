@@ -81,6 +81,9 @@ internal sealed class PicturedLesson
     /// <summary>Its exercises in order, also those in lists and quotes.</summary>
     public ValueList<Block.Exercise> Exercises { get; }
 
+    /// <summary>Whether there is nothing but one exercise, whose name is the title: it needs no heading then.</summary>
+    public bool IsOneExercise => Blocks is [Block.Exercise one] && one.Title == Front.Title;
+
     /// <summary>The pictures of an exercise.</summary>
     public PicturedExercise PicturesOf(Block.Exercise exercise) => _exercises[exercise.Number];
 
@@ -143,7 +146,7 @@ internal sealed class PicturedLesson
         }
         else if (block is Block.Exercise exercise)
         {
-            var pictured = new PicturedExercise(exercise.Played, width, _engraver);
+            var pictured = new PicturedExercise(exercise.Played, width, _engraver, explained);
             _exercises[exercise.Number] = pictured;
             Caution(block, pictured.General, said);
         }

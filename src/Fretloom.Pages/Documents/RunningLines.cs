@@ -15,14 +15,13 @@ namespace Fretloom.Pages.Documents;
 internal sealed record RunningLines(string Left, string Right, string Byline)
 {
     /// <summary>The lines of a lesson.</summary>
-    public static RunningLines Of(Lesson lesson)
-    {
-        return new RunningLines(
-            Joined(Player(lesson.Front), lesson.Front.Course, lesson.Front.Sheet),
-            Accidentals.Pretty(lesson.Key.ToString()),
-            Joined(lesson.Front.Teacher, lesson.Front.Date)
-        );
-    }
+    public static RunningLines Of(Lesson lesson) => Of(lesson.Front, Accidentals.Pretty(lesson.Key.ToString()));
+
+    /// <summary>The lines of a page that has no lesson.</summary>
+    /// <param name="front">Who it is for.</param>
+    /// <param name="keys">What stands at the right.</param>
+    public static RunningLines Of(FrontMatter front, string keys) =>
+        new(Joined(Player(front), front.Course, front.Sheet), keys, Joined(front.Teacher, front.Date));
 
     /// <summary>For whom a picture is, where that is not what stands above the page; else empty.</summary>
     public static string NoteOn(Exhibit exhibit, FrontMatter front)

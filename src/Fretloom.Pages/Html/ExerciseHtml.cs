@@ -34,6 +34,11 @@ internal sealed class ExerciseHtml(HtmlText html, PicturedLesson pictured, Pictu
         }
 
         html.Element("p", Beside(block), ("class", "note")).Line();
+        foreach (var (at, boxes) in pictures.Boxes.Index())
+        {
+            drawings.Write(boxes, $"{id}-boxes-{Number(at + 1)}");
+        }
+
         Staves(block, pictures);
         if (pictures.Caution is { } caution)
         {
@@ -45,7 +50,7 @@ internal sealed class ExerciseHtml(HtmlText html, PicturedLesson pictured, Pictu
         var neck = ExerciseNeck.Of(block.Played, NeckWidth);
         drawings.Write(neck, id + "-neck");
         html.Close().Line();
-        InWords(block);
+        InWords(block, pictures);
         html.Close();
     }
 
@@ -100,11 +105,16 @@ internal sealed class ExerciseHtml(HtmlText html, PicturedLesson pictured, Pictu
         html.Close().Line();
     }
 
-    private void InWords(Block.Exercise block)
+    private void InWords(Block.Exercise block, PicturedExercise pictures)
     {
         html.Open("details").Element("summary", "In words").Line();
         html.Element("p", ExerciseWords.Description(block.Played)).Line();
         drawings.WriteTable(ExerciseWords.Table(block.Played), "Table: " + block.Title);
+        foreach (var boxes in pictures.Boxes)
+        {
+            drawings.WriteTable(boxes.Table, "Table: " + boxes.Drawing.Title);
+        }
+
         html.Close().Line();
     }
 

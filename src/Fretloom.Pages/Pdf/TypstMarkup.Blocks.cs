@@ -113,6 +113,7 @@ public readonly partial record struct TypstMarkup
     /// <param name="title">Its heading.</param>
     /// <param name="caption">Words to the student; empty for none.</param>
     /// <param name="note">Metre and tempo.</param>
+    /// <param name="boxes">Chord boxes above the systems, a row each.</param>
     /// <param name="systems">Its systems; empty when there is only plain text.</param>
     /// <param name="tablature">Plain-text tablature; empty when there are systems.</param>
     /// <param name="caution">Words for the sake of the hand; empty for none.</param>
@@ -121,15 +122,17 @@ public readonly partial record struct TypstMarkup
         TypstMarkup title,
         TypstMarkup caption,
         TypstMarkup note,
+        IReadOnlyList<HandoutPicture> boxes,
         IReadOnlyList<HandoutPicture> systems,
         string tablature,
         TypstMarkup caution
     )
     {
+        var rows = string.Concat(boxes.Select(row => $"arguments({row.Arguments}), "));
         var pictures = string.Concat(systems.Select(system => $"arguments({system.Arguments}), "));
         var lines = tablature.Length == 0 ? "none" : Literal(tablature);
         return Block(
-            $"exercise({number.Bracketed}, {title.Bracketed}, caption: {caption.OrNone}, note: {note.Bracketed}, systems: ({pictures}), tablature: {lines}, caution: {caution.OrNone})"
+            $"exercise({number.OrNone}, {title.OrNone}, caption: {caption.OrNone}, note: {note.Bracketed}, boxes: ({rows}), systems: ({pictures}), tablature: {lines}, caution: {caution.OrNone})"
         );
     }
 

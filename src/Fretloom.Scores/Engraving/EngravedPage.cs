@@ -14,23 +14,50 @@ public static class EngravedPage
     // The engraver's own measure, in which its options are written.
     private const int StaffUnits = 72;
 
+    // Room for the number of the first bar, which the engraver does not count in.
+    private const int TopUnits = 18;
+
+    /// <summary>The margin above a system, in the tenths of a unit that the engraver draws in.</summary>
+    internal const double TopMargin = 10 * TopUnits;
+
+    /// <summary>The width of a system, in the tenths of a unit that the engraver draws in.</summary>
+    internal static double Room(double widthMm) => 10 * Units(widthMm);
+
+    private static double Units(double mm) => Math.Round(mm * StaffUnits / StaffMm);
+
+    /// <summary>About what lies before the first note of a system, after its clef and without accidentals: measured in pictures.</summary>
+    internal const double ClefLead = 1400;
+
+    /// <summary>About what lies before the first note of a bar with a new signature, without its accidentals: measured in pictures.</summary>
+    internal const double KeyLead = 700;
+
+    /// <summary>About what lies before the first note of any other bar: measured in pictures.</summary>
+    internal const double Lead = 250;
+
+    /// <summary>About what an accidental of a signature takes: measured in pictures.</summary>
+    internal const double AccidentalWidth = 165;
+
     /// <summary>The engraver's options as JSON.</summary>
-    internal static string Options(double widthMm) =>
+    /// <param name="widthMm">The width of a system.</param>
+    /// <param name="hasBreaks">Whether the score says where systems begin; each then fills the width. Else bars are as narrow as they can be.</param>
+    internal static string Options(double widthMm, bool hasBreaks) =>
         JsonSerializer.Serialize(
             new Dictionary<string, object>
             {
                 ["adjustPageHeight"] = true,
-                ["breaks"] = "auto",
+                ["breaks"] = hasBreaks ? "encoded" : "auto",
                 ["fingeringScale"] = 0.8,
                 ["footer"] = "none",
                 ["header"] = "none",
+                ["mdivAll"] = true,
+                ["minLastJustification"] = 0,
+                ["noJustification"] = !hasBreaks,
                 ["pageHeight"] = 100,
                 ["pageMarginBottom"] = 4,
                 ["pageMarginLeft"] = 0,
                 ["pageMarginRight"] = 0,
-                // Room for the number of the first bar, which the engraver does not count in.
-                ["pageMarginTop"] = 18,
-                ["pageWidth"] = Math.Round(widthMm * StaffUnits / StaffMm),
+                ["pageMarginTop"] = TopUnits,
+                ["pageWidth"] = Units(widthMm),
                 ["spacingStaff"] = 7,
                 ["svgFormatRaw"] = true,
                 ["svgViewBox"] = true,

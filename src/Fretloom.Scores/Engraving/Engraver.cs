@@ -3,6 +3,7 @@ using System.Text;
 using Fretloom.Exercises;
 using Fretloom.Scores.Scripting;
 using Fretloom.Scores.Tab;
+using Fretloom.Theory;
 
 namespace Fretloom.Scores.Engraving;
 
@@ -16,6 +17,9 @@ namespace Fretloom.Scores.Engraving;
 /// </remarks>
 public sealed class Engraver : IDisposable
 {
+    // A single system that is nearly full is spread over the whole width. Ours, without source.
+    private const double FilledFrom = 0.75;
+
     private static EngraverEngine? engine;
     private static int users;
 
@@ -52,18 +56,19 @@ public sealed class Engraver : IDisposable
         }
 
         var score = MeiWriter.Write(exercise);
-        var options = EngravedPage.Options(widthMm);
+        var options = EngravedPage.Options(widthMm, hasBreaks: false);
+        var heads = new SystemHeads(exercise);
         if (cache is null)
         {
-            return EngravedExercise.OfSystems(Systems(score, options));
+            return EngravedExercise.OfSystems(Systems(exercise, widthMm, score, options, heads));
         }
 
         // All that the pictures come from: this code, the engraver, what it is told and what it is given.
-        var key = Hash($"{versions.Value}\n{options}\n{score}");
+        var key = Hash($"{versions.Value}\n{options}\n{heads}\n{score}");
         var systems = cache.Read(key);
         if (systems is null)
         {
-            systems = Systems(score, options);
+            systems = Systems(exercise, widthMm, score, options, heads);
             cache.Write(key, systems);
         }
 
@@ -103,10 +108,44 @@ public sealed class Engraver : IDisposable
         }
     }
 
-    private EngravedSystem[] Systems(string score, string options)
+    private EngravedSystem[] Systems(Exercise exercise, double widthMm, string score, string options, SystemHeads heads)
     {
+        // The engraver sets bars as narrow as they can be, and system after system full; their widths tell where to break evenly.
+        var pages = Pages(score, options);
+        var systems = pages.Select(page => SystemPicture.Bars(page).ToList()).ToList();
+        var room = EngravedPage.Room(widthMm);
+        if (systems.Count > 1 || systems[0][^1].Right > FilledFrom * room)
+        {
+            var firsts = Breaks(exercise, systems, room);
+            pages = Pages(MeiWriter.Write(exercise, firsts), EngravedPage.Options(widthMm, hasBreaks: true));
+        }
+
         var name = "f" + Hash($"{options}\n{score}")[..10];
-        return [.. Pages(score, options).Select((page, at) => SystemPicture.Of(page, $"{name}-{at}"))];
+        return [.. pages.Select((page, at) => SystemPicture.Of(page, $"{name}-{at}", heads))];
+    }
+
+    private static IReadOnlyList<int> Breaks(Exercise exercise, List<List<MeasuredBar>> systems, double room)
+    {
+        var firsts = exercise.Sections.Select(section => section.At / exercise.Metre.Bar + 1).ToHashSet();
+        var bars = new List<SystemBreaks.Bar>();
+        foreach (var (system, at) in systems.SelectMany(system => system.Select((_, at) => (system, at))))
+        {
+            var (bar, number) = (system[at], bars.Count + 1);
+            var signature = Math.Abs(KeySignature.Of(exercise.SectionAt(exercise.Metre.Bar * (number - 1)).Key));
+            var lead = bar.Start - bar.Left;
+            bars.Add(
+                new(
+                    at == 0 ? lead : EngravedPage.ClefLead + signature * EngravedPage.AccidentalWidth,
+                    at > 0 ? lead
+                        : firsts.Contains(number) ? EngravedPage.KeyLead + signature * EngravedPage.AccidentalWidth
+                        : EngravedPage.Lead,
+                    bar.Right - bar.Start
+                )
+            );
+        }
+
+        // The engraver itself overfills a system by a little, and then sets it closer.
+        return SystemBreaks.Choose(bars, Math.Max(room, systems.Max(system => system[^1].Right)), firsts);
     }
 
     private string[] Pages(string score, string options)

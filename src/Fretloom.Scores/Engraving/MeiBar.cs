@@ -13,14 +13,12 @@ internal sealed class MeiBar(
     Elements xml,
     Exercise exercise,
     WrittenBar bar,
-    Dictionary<(Beats At, Spot Spot), int> places
+    Dictionary<(Beats At, Spot Spot), int> places,
+    bool beginsSystem
 )
 {
     /// <summary>What the ids of numerals begin with.</summary>
     public const string Roman = "roman-";
-
-    // Keeps the tempo clear of the fingers beside it.
-    private const string Gap = "\u00A0\u00A0";
 
     private readonly BarAccidentals _accidentals = new(exercise.SectionAt(bar.At).Key);
 
@@ -29,7 +27,6 @@ internal sealed class MeiBar(
     {
         Staff(1, () => Tuplets(bar.Figures, figures => Beams(figures), isShown: true));
         Staff(2, () => Tuplets(bar.Figures, figures => Each(figures, Frets), isShown: false));
-        Opening();
         foreach (var chord in exercise.Chords.Where(chord => IsHere(chord.At)))
         {
             Mark("harm", chord.At, 1, "above", ChordNames.Of(exercise, chord.Chord));
@@ -45,11 +42,29 @@ internal sealed class MeiBar(
             Picking(figure);
         }
 
-        foreach (var words in exercise.Directions.Where(words => IsHere(words.At)))
+        foreach (var words in Counts())
         {
             Mark("dir", words.At, 2, "below", words.Text, group: 3);
         }
     }
+
+    // The counts of the first bar stand again where a system begins, if its first bar is played in the same rhythm.
+    private IEnumerable<Direction> Counts()
+    {
+        var here = exercise.Directions.Where(words => IsHere(words.At)).ToList();
+        return here.Count > 0 || !beginsSystem || !Places(bar.At).SequenceEqual(Places(default))
+            ? here
+            : exercise
+                .Directions.Where(words => words.At < exercise.Metre.Bar)
+                .Select(words => words with { At = words.At + bar.At });
+    }
+
+    // When notes begin in a bar, from its beginning.
+    private IEnumerable<Beats> Places(Beats at) =>
+        exercise
+            .Notes.Where(note => note.At >= at && note.At < at + exercise.Metre.Bar)
+            .Select(note => note.At - at)
+            .Distinct();
 
     private bool IsHere(Beats at) => at >= bar.At && at < bar.At + exercise.Metre.Bar;
 
@@ -101,7 +116,10 @@ internal sealed class MeiBar(
                     () => write(run),
                     ("num", 3),
                     ("numbase", 2),
+                    // Fingers stand above; where stems point up, the figure would lie among them.
+                    ("num.place", isShown ? "below" : null),
                     ("num.visible", isShown ? "true" : "false"),
+                    ("bracket.place", isShown ? "below" : null),
                     ("bracket.visible", isShown && !isBeamed ? "true" : "false")
                 );
             }
@@ -217,25 +235,7 @@ internal sealed class MeiBar(
         );
     }
 
-    private void Opening()
-    {
-        if (bar.Number == 1)
-        {
-            Mark(
-                "tempo",
-                bar.At,
-                1,
-                "above",
-                TempoSign.Place(exercise.Metre.IsCompound, TempoWords.Of(exercise) + Gap)
-            );
-        }
-
-        if (exercise.Sections.FirstOrDefault(section => section.At == bar.At)?.Heading is { } heading)
-        {
-            Mark("reh", bar.At, 1, "above", heading);
-        }
-    }
-
+    // One above the other by string, all over the first note: beside each other, as the heads of a second are, they would be anybody's.
     private void Fingers(Figure figure)
     {
         if (HandSigns.IsStruckAgain(exercise, figure.Notes))
@@ -248,7 +248,7 @@ internal sealed class MeiBar(
             xml.Leaf(
                 "fing",
                 note.Finger.ToLabel(),
-                ("startid", $"#n{places[(note.At, note.Note.Spot)]}"),
+                ("startid", $"#n{places[(figure.Notes[0].At, figure.Notes[0].Note.Spot)]}"),
                 ("place", "above")
             );
         }

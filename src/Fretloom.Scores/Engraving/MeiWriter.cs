@@ -15,7 +15,10 @@ namespace Fretloom.Scores.Engraving;
 internal static class MeiWriter
 {
     /// <summary>The document.</summary>
-    public static string Write(Exercise exercise)
+    /// <param name="exercise">What is written.</param>
+    /// <param name="firsts">The bars with which systems begin, counted from 1; null leaves the breaks to the engraver.</param>
+    /// <remarks>A key that begins with a system begins a score of its own, for the system before would end with its signature.</remarks>
+    public static string Write(Exercise exercise, IReadOnlyCollection<int>? firsts = null)
     {
         var text = new StringBuilder();
         using (
@@ -28,25 +31,40 @@ internal static class MeiWriter
             var xml = new Elements(writer);
             xml.Within(
                 "mei",
-                () =>
-                    xml.Within(
-                        "music",
-                        () => xml.Within("body", () => xml.Within("mdiv", () => xml.Within("score", Score)))
-                    ),
+                () => xml.Within("music", () => xml.Within("body", () => Scores(xml, exercise, firsts ?? []))),
                 ("meiversion", "5.1")
             );
-
-            void Score()
-            {
-                Head(xml, exercise);
-                xml.Within("section", () => Bars(xml, exercise));
-            }
         }
 
         return text.ToString();
     }
 
-    private static void Head(Elements xml, Exercise exercise) =>
+    private static void Scores(Elements xml, Exercise exercise, IReadOnlyCollection<int> firsts)
+    {
+        var bars = BarWriter.Write(exercise);
+        var starts = exercise
+            .Sections.Select(section => section.At / exercise.Metre.Bar + 1)
+            .Where(bar => bar == 1 || firsts.Contains(bar))
+            .ToList();
+        foreach (var (at, start) in starts.Index())
+        {
+            var end = at + 1 < starts.Count ? starts[at + 1] : bars.Count + 1;
+            xml.Within(
+                "mdiv",
+                () =>
+                    xml.Within(
+                        "score",
+                        () =>
+                        {
+                            Head(xml, exercise, exercise.SectionAt(bars[start - 1].At).Key, start == 1);
+                            xml.Within("section", () => Bars(xml, exercise, bars, new(start - 1, end - 1), firsts));
+                        }
+                    )
+            );
+        }
+    }
+
+    private static void Head(Elements xml, Exercise exercise, Key key, bool isFirst) =>
         xml.Within(
             "scoreDef",
             () =>
@@ -69,9 +87,10 @@ internal static class MeiWriter
                     },
                     ("bar.thru", "true")
                 ),
-            ("keysig", Signature(exercise.Key)),
+            ("keysig", Signature(key)),
             ("meter.count", exercise.Metre.Count),
-            ("meter.unit", exercise.Metre.Unit)
+            ("meter.unit", exercise.Metre.Unit),
+            ("meter.visible", isFirst ? null : "false")
         );
 
     private static void Tablature(Elements xml, Exercise exercise)
@@ -106,26 +125,38 @@ internal static class MeiWriter
         );
     }
 
-    private static void Bars(Elements xml, Exercise exercise)
+    private static void Bars(
+        Elements xml,
+        Exercise exercise,
+        ValueList<WrittenBar> bars,
+        Range part,
+        IReadOnlyCollection<int> firsts
+    )
     {
-        var bars = BarWriter.Write(exercise);
         var places = exercise
             .Notes.Index()
             .ToDictionary(note => (note.Item.At, note.Item.Note.Spot), note => note.Index);
-        foreach (var bar in bars)
+        var isStart = true;
+        foreach (var bar in bars.Take(part))
         {
+            if (firsts.Contains(bar.Number))
+            {
+                xml.Empty("pb");
+            }
+
             var section = exercise.SectionAt(bar.At);
-            if (bar.At == section.At && bar.Number > 1)
+            if (bar.At == section.At && !isStart)
             {
                 xml.Empty("scoreDef", ("keysig", Signature(section.Key)));
             }
 
+            isStart = false;
             var isLast = bar.Number == bars.Count;
             var isRepeated = exercise.Passes.Count > 1;
             var endsPart = exercise.Sections.Any(other => other.At == bar.At + exercise.Metre.Bar);
             xml.Within(
                 "measure",
-                () => new MeiBar(xml, exercise, bar, places).Write(),
+                () => new MeiBar(xml, exercise, bar, places, firsts.Contains(bar.Number)).Write(),
                 ("xml:id", $"b{bar.Number}"),
                 ("n", bar.Number),
                 ("left", isRepeated && bar.Number == 1 ? "rptstart" : null),

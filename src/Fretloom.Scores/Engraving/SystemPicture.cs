@@ -32,18 +32,23 @@ internal static partial class SystemPicture
     /// <summary>Reads one page of the engraver.</summary>
     /// <param name="page">The engraver's picture.</param>
     /// <param name="name">What the ids of its signs begin with, like no other picture's.</param>
-    public static EngravedSystem Of(string page, string name)
+    /// <param name="heads">What is added above it.</param>
+    public static EngravedSystem Of(string page, string name, SystemHeads heads)
     {
         var source = XElement.Parse(page);
         var scale = source.Elements(Svg + "svg").Single();
         var size = scale.Attribute("viewBox")!.Value.Split(' ');
         var (width, height) = (Number(size[2]), Number(size[3]));
-        var bars = scale
+        var bars = scale.Descendants().Where(element => Class(element) == "measure").Select(BarOf).ToList();
+        var starts = scale
             .Descendants()
             .Where(element => Class(element) == "measure")
-            .Select(measure => int.Parse(measure.Attribute("id")!.Value[1..], CultureInfo.InvariantCulture))
-            .ToList();
+            .ToDictionary(BarOf, measure => MeasuredBar.Of(measure).Start);
         var music = Cleaned(scale.Element(Svg + "g")!);
+        var (drawn, more) = heads.Above(starts, -EngravedPage.TopMargin);
+        music.Add(drawn);
+        music.SetAttributeValue("transform", $"translate(0, {Rounded(EngravedPage.TopMargin + more)})");
+        height += more;
         var signs = source.Element(Svg + "defs")!;
         Rename(signs, music, name);
         var picture = new XElement(
@@ -51,7 +56,7 @@ internal static partial class SystemPicture
             new XAttribute(XNamespace.Xmlns + "xlink", XLink),
             new XAttribute("width", Mm(width)),
             new XAttribute("height", Mm(height)),
-            new XAttribute("viewBox", scale.Attribute("viewBox")!.Value),
+            new XAttribute("viewBox", $"0 0 {Rounded(width)} {Rounded(height)}"),
             new XAttribute("color", "#1B1A17"),
             new XAttribute("fill", "currentColor"),
             new XAttribute("stroke", "currentColor"),
@@ -67,6 +72,13 @@ internal static partial class SystemPicture
             bars[^1]
         );
     }
+
+    /// <summary>The bars of a page of the engraver with their places.</summary>
+    public static IEnumerable<MeasuredBar> Bars(string page) =>
+        XElement.Parse(page).Descendants().Where(element => Class(element) == "measure").Select(MeasuredBar.Of);
+
+    private static int BarOf(XElement measure) =>
+        int.Parse(measure.Attribute("id")!.Value[1..], CultureInfo.InvariantCulture);
 
     /// <summary>A picture with other ids.</summary>
     /// <param name="svg">The picture.</param>
@@ -129,36 +141,19 @@ internal static partial class SystemPicture
             .OfType<string>()
             .Min(size => Number(size[..^2]));
         var words = string.Concat(text.Value.Select(sign => Signs.GetValueOrDefault(sign, sign.ToString())));
-        var isTempo = kind == "tempo";
         var isUnderHead = kind == "dir";
         var x = Number(text.Attribute("x")?.Value ?? "0");
-        var height = isUnderHead ? UnderHead : size;
-        if (isTempo)
-        {
-            yield return TempoSign.Draw(x, Number(text.Attribute("y")!.Value), height, words);
-        }
-
         yield return new XElement(
             Svg + "text",
-            new XAttribute(
-                "x",
-                Rounded(
-                    x
-                        + (
-                            isTempo ? TempoSign.Width(words) * height
-                            : isUnderHead ? HalfHead
-                            : 0
-                        )
-                )
-            ),
+            new XAttribute("x", Rounded(isUnderHead ? x + HalfHead : x)),
             text.Attribute("y"),
             isUnderHead ? new XAttribute("text-anchor", "middle")
                 : text.Attribute("x") is null ? null
                 : text.Attribute("text-anchor"),
-            new XAttribute("font-size", Rounded(height)),
+            new XAttribute("font-size", Rounded(isUnderHead ? UnderHead : size)),
             IsBold(group) ? new XAttribute("font-weight", 600) : null,
             new XAttribute("stroke", "none"),
-            isTempo ? TempoSign.Rest(words) : words
+            words
         );
     }
 
@@ -167,7 +162,7 @@ internal static partial class SystemPicture
     private static partial Regex SignName();
 
     private static bool IsBold(XElement group) =>
-        Class(group) is "fing" or "reh" or "tempo"
+        Class(group) == "fing"
         || (
             Class(group) == "harm"
             && group.Attribute("id")?.Value.StartsWith(MeiBar.Roman, StringComparison.Ordinal) != true

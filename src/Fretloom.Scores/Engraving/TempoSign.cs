@@ -2,31 +2,20 @@ using System.Xml.Linq;
 
 namespace Fretloom.Scores.Engraving;
 
-/// <summary>The small note of a tempo: a quarter, dotted where a beat falls into three.</summary>
-/// <remarks>
-/// Text has no such sign in the page's fonts. In the engraver's text stand spaces instead, a space more for the dot; they are as wide as the sign.
-/// </remarks>
+/// <summary>The small note of a tempo: a quarter, dotted where a beat falls into three. Text has no such sign in the page's fonts.</summary>
 internal static class TempoSign
 {
-    private const string Spaces = "\u00A0\u00A0\u00A0";
-
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
-    /// <summary>The text that keeps the place.</summary>
-    public static string Place(bool isDotted, string words) => Spaces + (isDotted ? "\u00A0" : "") + words;
-
-    /// <summary>The text after the sign.</summary>
-    public static string Rest(string words) => words.Trim('\u00A0');
-
     /// <summary>How wide the sign is, in parts of the letters' size.</summary>
-    public static double Width(string words) => IsDotted(words) ? 0.85 : 0.6;
+    public static double Width(bool isDotted) => isDotted ? 0.85 : 0.6;
 
     /// <summary>Draws it.</summary>
+    /// <param name="isDotted">Whether it has a dot.</param>
     /// <param name="x">Its left edge.</param>
     /// <param name="y">The line that the letters stand on.</param>
     /// <param name="size">The letters' size.</param>
-    /// <param name="words">The text with its place.</param>
-    public static XElement Draw(double x, double y, double size, string words)
+    public static XElement Draw(bool isDotted, double x, double y, double size)
     {
         const string note =
             "M0.36,-0.18 C0.38,-0.08 0.27,0.02 0.15,0.02 C0.05,0.02 0,-0.03 0,-0.09 C0,-0.19 0.11,-0.27 0.22,-0.27 "
@@ -35,11 +24,9 @@ internal static class TempoSign
         var place = FormattableString.Invariant($"translate({x:0.##} {y:0.##}) scale({size:0.##})");
         return new XElement(
             Svg + "path",
-            new XAttribute("d", note + (IsDotted(words) ? dot : "")),
+            new XAttribute("d", note + (isDotted ? dot : "")),
             new XAttribute("transform", place),
             new XAttribute("stroke", "none")
         );
     }
-
-    private static bool IsDotted(string words) => words.StartsWith(Place(isDotted: true, ""), StringComparison.Ordinal);
 }

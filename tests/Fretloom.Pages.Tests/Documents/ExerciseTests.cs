@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
+using Fretloom.Hand;
 using Fretloom.Lessons;
 using Fretloom.Lessons.Syntax;
 using Fretloom.Pages.Documents;
@@ -176,6 +177,61 @@ public sealed partial class ExerciseTests : IDisposable
         Assert.Contains("staves-2-narrow-1-0", ids);
         Assert.Equal(ids.Count, ids.Distinct().Count());
         Assert.All(links, link => Assert.Contains(link, ids));
+    }
+
+    [Theory]
+    [InlineData("the chords C Am F G7, on a ukulele, strummed", "Ukulele")]
+    [InlineData("the scale, on a bass, in E major, in quarters, frets 0-5", "Bass")]
+    [InlineData("the triads, on a banjo, in G major, up", "Banjo")]
+    [InlineData("the scale, on a mandolin, in D major, frets 0-7", "Mandolin")]
+    [InlineData("the scale, in E major, with a capo at 2, for a left-handed player", "Guitar, capo at 2")]
+    public void An_exercise_alone_is_headed_by_its_instrument_and_named_once(string sentence, string player)
+    {
+        var exercise = WithPlay(sentence).Exercises[0].Played;
+        using var typst = new Pages.Pdf.TypstCompiler();
+
+        using var pdf = PdfDocument.Open(Pages.Documents.PdfDocument.Of(exercise, typst, Engraver));
+        var text = ContentOrderTextExtractor.GetText(pdf.GetPage(1));
+        Assert.Contains(player, text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Exercise 1", text, StringComparison.Ordinal);
+        var words = Regex.Replace(text, @"\s+", " ");
+        Assert.Equal(1, Regex.Count(words, Regex.Escape(exercise.Name)));
+        Assert.Equal(
+            sentence.Contains("capo", StringComparison.Ordinal),
+            words.Contains("Guitar", StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public void Chords_that_are_held_have_a_box_each_once()
+    {
+        var strummed = WithPlay("Am, F, Am and F, strum down down-up").Exercises[0].Played;
+        var boxes = Assert.Single(ExerciseBoxes.Of(strummed, 480, []));
+
+        Assert.EndsWith("Am and F", boxes.Drawing.Title, StringComparison.Ordinal);
+        Assert.Empty(ExerciseBoxes.Of(WithPlay(Chords).Exercises[0].Played, 480, []));
+        Assert.Empty(ExerciseBoxes.Of(WithPlay("the triads, block chords, in every key").Exercises[0].Played, 480, []));
+    }
+
+    [Fact]
+    public void A_box_has_the_fingers_of_the_exercise()
+    {
+        var exercise = WithPlay("Am and F, strum down down-up").Exercises[0].Played;
+        var table = Assert.Single(ExerciseBoxes.Of(exercise, 480, [])).Table;
+
+        var chord = exercise.Notes.Where(note => note.At == default && note.Finger != Finger.None).ToList();
+        Assert.NotEmpty(chord);
+        Assert.All(
+            chord,
+            note =>
+                Assert.EndsWith(
+                    note.Finger.ToLabel(),
+                    table.Rows[0][table.Header.ToList().IndexOf(Column(note))],
+                    StringComparison.Ordinal
+                )
+        );
+
+        static string Column(Exercises.ExerciseNote note) => $"string {Wording.Number(note.Note.Spot.String)}";
     }
 
     [Fact]
