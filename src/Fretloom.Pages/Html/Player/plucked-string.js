@@ -2,7 +2,7 @@
 // A pluck goes round in a loop as long as the period (Karplus and Strong 1983), tuned by an allpass, and loses a little each time (Jaffe and Smith 1983).
 
 // No string is heard for longer; what then still rings fades.
-const longestSeconds = 8;
+const longestSeconds = 4;
 const fadeSeconds = 0.05;
 
 const hzOf = midi => 440 * 2 ** ((midi - 69) / 12);
