@@ -57,12 +57,12 @@ public sealed record CheckDocument(
             said.Elsewhere is { } elsewhere ? ElsewhereDocument.Of(elsewhere) : null
         )
         {
-            Note = said.Note,
+            CountingNote = said.CountingNote,
         };
 
     /// <summary>How frets are counted where the neck counts them otherwise; left out elsewhere.</summary>
     [Description("How frets are counted where the neck counts them otherwise, as with a banjo's short string.")]
-    public string? Note { get; init; }
+    public string? CountingNote { get; init; }
 
     internal static CheckDocument Of(LessonClaim claim) =>
         Of(claim.Verdict) with
@@ -114,11 +114,11 @@ public sealed record ClaimFailureDocument(
             [.. failure.Spots.Select(spot => new SpotDocument(spot.String, spot.Fret))]
         )
         {
-            Note = failure.Note,
+            CountingNote = failure.CountingNote,
         };
 
     /// <summary>How frets are counted where the neck counts them otherwise; left out elsewhere.</summary>
-    public string? Note { get; init; }
+    public string? CountingNote { get; init; }
 }
 
 /// <summary>Where else a claim is true.</summary>

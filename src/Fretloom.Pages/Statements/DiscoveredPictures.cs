@@ -25,7 +25,7 @@ internal static class DiscoveredPictures
 
     /// <summary>The failure as a sentence.</summary>
     public static string Why(NearestFailure failure) =>
-        Accidentals.Pretty(failure.Case.Note is { } note ? $"{failure.Case.Why} {note}" : failure.Case.Why);
+        Accidentals.Pretty(failure.Case.CountingNote is { } note ? $"{failure.Case.Why} {note}" : failure.Case.Why);
 
     private static ValueList<Exhibit> Resolved(ValueList<ShowSentence> sentences) =>
         sentences

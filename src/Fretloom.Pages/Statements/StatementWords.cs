@@ -51,7 +51,7 @@ internal static class StatementWords
         verdict.Failures is [var first, ..] ? Accidentals.Pretty(first.Why) : null;
 
     /// <summary>How its frets are counted, in sentences; null where that goes without saying.</summary>
-    public static string? Note(ClaimVerdict verdict) => verdict.Note;
+    public static string? Note(ClaimVerdict verdict) => verdict.CountingNote;
 
     /// <summary>What would make it true; null when that is not known.</summary>
     public static string? Repair(ClaimVerdict verdict) =>
@@ -83,7 +83,7 @@ internal static class StatementWords
         if (elsewhere.NearestFailure is { } nearest)
         {
             yield return $"Nearest place where it does not hold: {Inner(Accidentals.Pretty(nearest.Why))}";
-            if (nearest.Note is { } note && note != verdict.Note)
+            if (nearest.CountingNote is { } note && note != verdict.CountingNote)
             {
                 yield return note;
             }

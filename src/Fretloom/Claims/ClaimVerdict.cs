@@ -62,7 +62,7 @@ public sealed record ClaimVerdict(
     /// How frets are counted where the neck counts them otherwise, in sentences: <c>String 5 begins at fret 5 of the neck and is counted from
     /// there: ...</c>; null where that goes without saying.
     /// </summary>
-    public string? Note => Failures is [{ Note: { } note }, ..] ? note : OwnNuts.WordsFor(Sentence);
+    public string? CountingNote => Failures is [{ CountingNote: { } note }, ..] ? note : OwnNuts.WordsFor(Sentence);
 }
 
 /// <summary>What came of a claim in one key, on all string sets that it can be asked of.</summary>
@@ -100,8 +100,8 @@ public sealed record ClaimFailure(
     ValueList<Spot> Spots
 )
 {
-    /// <summary>How frets are counted where the neck counts them otherwise, as in <see cref="ClaimVerdict.Note"/>; null elsewhere.</summary>
-    public string? Note { get; init; }
+    /// <summary>How frets are counted where the neck counts them otherwise, as in <see cref="ClaimVerdict.CountingNote"/>; null elsewhere.</summary>
+    public string? CountingNote { get; init; }
 }
 
 /// <summary>A change that makes a sentence true.</summary>

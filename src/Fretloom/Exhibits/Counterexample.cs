@@ -69,7 +69,7 @@ public static class Counterexample
                     places.Where(fret => spots.All(spot => spot.Fret != fret)).ToValueList(),
                     spots
                 ),
-                CountingNote = failure.Note,
+                CountingNote = failure.CountingNote,
             }
         );
     }

@@ -23,7 +23,7 @@ public class ShortStringTests
         Assert.Equal(
             "String 5 begins at fret 5 of the neck and is counted from there: its fret 2 is fret 7 of the neck. "
                 + "So counted, the spots marked lie at frets 2 to 5; along the neck, at frets 3 to 7.",
-            verdict.Note
+            verdict.CountingNote
         );
         Assert.Contains(new Spot(5, 7), verdict.Failures[0].Spots);
     }
@@ -34,7 +34,7 @@ public class ShortStringTests
         var verdict = Check("In the key of C major, on banjo, the frets of degree 1 on string 5 are fret 10.");
         Assert.Equal(
             "String 5 begins at fret 5 of the neck and is counted from there: its frets 5 and 10 are frets 10 and 15 of the neck.",
-            verdict.Note
+            verdict.CountingNote
         );
         Assert.Equal([new Spot(5, 10), new Spot(5, 15)], verdict.Failures[0].Spots);
         Assert.Empty(verdict.Failures[0].Frets);
@@ -47,14 +47,14 @@ public class ShortStringTests
         Assert.Equal([0, 5, 10], verdict.Failures[0].Frets);
         Assert.Contains(
             "its frets 0, 5 and 10 are frets 5, 10 and 15 of the neck.",
-            verdict.Note,
+            verdict.CountingNote,
             StringComparison.Ordinal
         );
 
         var exhibit = Counterexample.Of(verdict.Failures[0])!;
         Assert.True(exhibit.CountsFromOwnNut);
         Assert.Equal([0, 5, 10, 12], exhibit.Landmarks!.FullFrets);
-        Assert.Equal(verdict.Note, exhibit.CountingNote);
+        Assert.Equal(verdict.CountingNote, exhibit.CountingNote);
         Assert.True(exhibit.Map.Frets.Contains(15));
     }
 

@@ -43,7 +43,7 @@ internal static class Failures
             why.Spots
         )
         {
-            Note = OwnNuts.WordsFor(one.Place, why),
+            CountingNote = OwnNuts.WordsFor(one.Place, why),
         };
     }
 
