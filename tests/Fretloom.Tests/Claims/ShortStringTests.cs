@@ -61,12 +61,12 @@ public class ShortStringTests
     [Fact]
     public void It_is_said_of_what_holds_too_and_of_no_other_strings()
     {
-        Assert.NotNull(Check("In every major key, on banjo, there are exactly 3 full frets.").Note);
+        Assert.NotNull(Check("In every major key, on banjo, there are exactly 3 full frets.").CountingNote);
         Assert.NotNull(
-            Check("In every major key, on guitar strings 4-1, there are at least 0 full frets of banjo.").Note
+            Check("In every major key, on guitar strings 4-1, there are at least 0 full frets of banjo.").CountingNote
         );
-        Assert.Null(Check("In every major key, on banjo strings 4-1, there are exactly 3 full frets.").Note);
-        Assert.Null(Check("In every major key, on guitar, there are exactly 5 full frets.").Note);
+        Assert.Null(Check("In every major key, on banjo strings 4-1, there are exactly 3 full frets.").CountingNote);
+        Assert.Null(Check("In every major key, on guitar, there are exactly 5 full frets.").CountingNote);
     }
 
     // On every fret of the endless neck, key by key: what the picture tints is what the claim counts.
