@@ -103,7 +103,7 @@ public class PlayTests
     [InlineData("the scale, at 0", "a tempo is 20 to 300")]
     [InlineData("the scale, at 10000", "a tempo is 20 to 300")]
     [InlineData("the scale, in triplets, in 6/8", "a beat falls into three eighths as it is")]
-    [InlineData("C, strum down down-up up-down-up, in 2/4", "a bar of 2/4 has 4 eighths")]
+    [InlineData("C, strum down down-up up-down-up, in 2/4", "does not fit a bar of 2/4")]
     [InlineData("C, strum down-up, in quarters", "a strum pattern goes by eighths")]
     [InlineData("the spots 6:23", "the guitar has 22 frets; there is no spot 6:23")]
     [InlineData("the spots 7:1", "the guitar has 6 strings; there is no spot 7:1")]

@@ -106,9 +106,9 @@ public static class TabText
         return $"{exercise.Instrument.Name}{capo}, {Accidentals.Pretty(exercise.Key.ToString())}, {exercise.Metre}, {TempoWords.Number(exercise)} beats a minute{words}{countIn}";
     }
 
-    // Behind a capo strings are named as the key names them.
+    // A string that sounds a note of the key is named as the key names it.
     private static NoteName NameOf(Exercise exercise, Pitch open) =>
-        exercise.Instrument.Capo == 0 ? open.Name : exercise.Key.Spell(open.PitchClass);
+        exercise.Key.PitchClasses.Contains(open.PitchClass) ? exercise.Key.Spell(open.PitchClass) : open.Name;
 
     private static string[] Labels(Exercise exercise)
     {

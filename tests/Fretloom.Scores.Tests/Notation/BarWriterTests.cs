@@ -13,9 +13,9 @@ public class BarWriterTests
     private static readonly Gen<Exercise> Rhythms =
         from metre in Gen.Int[0, Metre.All.Count - 1].Select(at => Metre.All[at])
         from bars in Gen.Int[1, 3]
-        from beats in Gen.Select(Gen.Int[0, 2].Select(at => new[] { 3, 4, 6 }[at]), Gen.Int[0, 5].Array[6]).Array[
-            bars * metre.BeatsPerBar
-        ]
+        from beats in Gen.Select(Gen.Int[0, 2].Select(at => new[] { 3, 4, 6 }[at]), Gen.Int[0, 5].Array[6])
+            .Array[bars * metre.BeatsPerBar]
+            .Where(beats => beats.Any(beat => beat.Item2.Take(3).Any(what => what is > 0 and < 4)))
         select Played.InRhythm(
             metre,
             beats.SelectMany(beat =>
