@@ -45,8 +45,16 @@ internal static class ChordKinds
         }.Select(row => (ChordQuality.Parse(row.Item1), row.Item2)),
     ];
 
+    private static readonly Dictionary<ChordQuality, string> Exact = Kinds.ToDictionary(
+        kind => kind.Quality,
+        kind => kind.Kind
+    );
+
     /// <summary>The kind that needs the fewest degrees, and those.</summary>
     public static (string Kind, ValueList<ChordDegree> Degrees) Of(ChordQuality quality) =>
+        Exact.TryGetValue(quality, out var exact) ? (exact, []) : Nearest(quality);
+
+    private static (string Kind, ValueList<ChordDegree> Degrees) Nearest(ChordQuality quality) =>
         Kinds
             .Select(kind => (kind.Kind, Degrees: Between(kind.Quality, quality)))
             .MinBy(written => written.Degrees.Count);

@@ -66,7 +66,8 @@ internal sealed class FrameElements(Elements xml, Exercise exercise)
     // A chord is held until the next one begins; not every string of it need sound.
     private Dictionary<Spot, Finger> FingersOf(ChordMark mark, Shape shape)
     {
-        var end = exercise.Chords.FirstOrDefault(next => next.At > mark.At)?.At ?? exercise.Length;
+        var next = exercise.Chords.IndexOf(mark) + 1;
+        var end = next < exercise.Chords.Count ? exercise.Chords[next].At : exercise.Length;
         return exercise
             .NotesIn(mark.At, end)
             .Where(note => note.Finger != Finger.None && shape.Spots.Contains(note.Note.Spot))
