@@ -75,6 +75,10 @@ public class ClaimVerdictTests
         "I is A in A natural minor; C# is not in the key. The same goes for every natural minor, harmonic minor and melodic minor key."
     )]
     [InlineData(
+        "In every key, on guitar strings 4-1, the II7 shape spans at most 9 frets.",
+        "II7 is D7 in C major; F# is not in the key. The same goes for every major and melodic minor key. II7 is B7 in A natural minor; D# and F# are not in the key. The same goes for every natural minor and harmonic minor key."
+    )]
+    [InlineData(
         "In the key of A natural minor, on guitar strings 3-1, the bIII shape spans at most 5 frets.",
         "In A natural minor III is C, and bIII, counted from the key's own degree, is Cb: for C say III."
     )]

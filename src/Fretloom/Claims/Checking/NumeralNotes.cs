@@ -22,16 +22,23 @@ internal static class NumeralNotes
     private static string? Of(RomanNumeral numeral, List<Key> keys, bool isOneKey)
     {
         var told = keys.Where(key => Foreign(numeral, key).Any() || IsPlainOne(numeral, key)).ToList();
-        if (told is not [var first, ..])
-        {
-            return null;
-        }
+        return told.Count == 0 ? null
+            : isOneKey ? Of(numeral, told[0])
+            : string.Join(' ', told.GroupBy(key => Reason(numeral, key)).Select(Same));
 
-        var line = Of(numeral, first);
-        return isOneKey
-            ? line
-            : $"{line} The same goes for every {ClaimWords.List(told.Select(key => ClaimWords.Of(key.Kind)))} key.";
+        string Same(IEnumerable<Key> same) =>
+            $"{Of(numeral, same.First())} The same goes for every {ClaimWords.List(same.Select(key => ClaimWords.Of(key.Kind)))} key.";
     }
+
+    /// <summary>What is to be said, apart from names: kinds of key with equal reasons share a line.</summary>
+    private static (bool IsPlainOne, int ForeignOnC) Reason(RomanNumeral numeral, Key key) =>
+        (
+            IsPlainOne(numeral, key),
+            Twelve.Turned(
+                Foreign(numeral, key).Aggregate(0, (set, note) => set | 1 << note.PitchClass.Number),
+                -key.Tonic.PitchClass.Number
+            )
+        );
 
     private static string Of(RomanNumeral numeral, Key key)
     {

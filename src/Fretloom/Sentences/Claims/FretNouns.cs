@@ -20,7 +20,7 @@ internal static class FretNouns
     /// <summary>Whether <c>full</c> or <c>empty</c> stands alone, without its noun: <c>fret 5 is full</c>.</summary>
     public static bool IsAdjective(Cursor at, int ahead) =>
         at.Peek(ahead).IsAny("full", "empty")
-        && (at.Peek(ahead + 1).Kind != TokenKind.Word || at.Peek(ahead + 1).IsAny("and", "or"));
+        && (at.Peek(ahead + 1).Kind != TokenKind.Word || at.Peek(ahead + 1).IsAny("and", "or", "then"));
 
     /// <summary>Reads <c>full</c> or <c>empty</c> alone.</summary>
     public static FretNoun ReadAdjective(Cursor at)
