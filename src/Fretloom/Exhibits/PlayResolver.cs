@@ -15,7 +15,6 @@ public static class PlayResolver
     /// <summary>The most bars that an exercise may have.</summary>
     public const int MostBars = 999;
 
-    private const int UsualTempo = 72;
     private const int HalfStepsOfFifth = 7;
 
     /// <summary>Fills in what the sentence leaves unsaid, and lays the notes out in time with their fingers.</summary>
@@ -177,7 +176,7 @@ public static class PlayResolver
         }
 
         var subject = material.Subjects[0];
-        var isChords = subject is Subject.ChordsOfTheKey or Subject.ChordsByNumeral or Subject.ChordsBySymbol;
+        var isChords = subject.IsChords;
         var isThirds = subject is Subject.TheThirds;
         var isStrummed = sentence.Strum is not null || sentence.Material.Voicing.Kind == VoicingKind.Strummed;
         bool? isBlock = isChords || isThirds ? sentence.IsBlock ?? (isThirds || isStrummed) : null;
@@ -191,7 +190,7 @@ public static class PlayResolver
             Touch = sentence.Touch ?? (sentence.IsForTuning || (isChords && isByFingers) ? Touching.Sustained : null),
             Value = sentence.Value ?? Rhythm.UsualValue(subject, isBlock == true),
             Metre = sentence.Metre ?? default(Metre),
-            Tempo = sentence.Tempo ?? new TempoLadder(new Tempo(UsualTempo)),
+            Tempo = sentence.Tempo ?? new TempoLadder(default),
         };
     }
 }

@@ -8,6 +8,9 @@ public abstract record Subject
 {
     private Subject() { }
 
+    /// <summary>Whether it is chords, of the key or named.</summary>
+    internal bool IsChords => this is ChordsOfTheKey or ChordsByNumeral or ChordsBySymbol;
+
     /// <summary>The subject as it stands in a sentence, without the number of notes a string.</summary>
     public sealed override string ToString() => Show.SubjectPrinter.Print(this, isFirst: true);
 

@@ -20,13 +20,8 @@ internal static class Material
     {
         var home = complete.Material.Key!;
         var keys = complete.EveryKey is { } order ? TwelveKeys.From(home, order) : [home];
-        return IsChords(complete.Material.Subjects[0])
-            ? Chords(complete, player, keys)
-            : Others(complete, player, keys);
+        return complete.Material.Subjects[0].IsChords ? Chords(complete, player, keys) : Others(complete, player, keys);
     }
-
-    private static bool IsChords(Subject subject) =>
-        subject is Subject.ChordsOfTheKey or Subject.ChordsByNumeral or Subject.ChordsBySymbol;
 
     // One walk through all keys, so that the hand moves little from key to key too.
     private static (ValueList<Part>, PlayError?) Chords(PlaySentence complete, Player player, ValueList<Key> keys)

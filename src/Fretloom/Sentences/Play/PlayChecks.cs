@@ -40,7 +40,7 @@ internal static class PlayChecks
             var first = draft.Material.Subjects[0].Subject;
             if (
                 at > 0
-                && !(IsChords(subject) && IsChords(first))
+                && !(subject.IsChords && first.IsChords)
                 && !(subject is Subject.EveryNote && first is Subject.EveryNote)
             )
             {
@@ -57,14 +57,11 @@ internal static class PlayChecks
         return null;
     }
 
-    private static bool IsChords(Subject subject) =>
-        subject is Subject.ChordsOfTheKey or Subject.ChordsByNumeral or Subject.ChordsBySymbol;
-
     private static Failure? AgainstEachOther(PlayDraft draft)
     {
         var sentence = draft.Sentence;
         var subject = sentence.Material.Subjects[0];
-        var isChords = IsChords(subject);
+        var isChords = subject.IsChords;
         Failure? Only(bool isSaid, bool suits, PlayPhrase part, string message) =>
             isSaid && !suits ? Failure.At(draft.PlaceOf(part)!.Value, message) : null;
 
