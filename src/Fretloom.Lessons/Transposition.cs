@@ -47,6 +47,7 @@ internal sealed class Transposition(Key from, Key to)
                 given.Spots.Select(spot => new Spot(spot.String, spot.Fret + shift)).ToValueList()
             ),
             Subject.NotesOfScale notes => new Subject.NotesOfScale(Move(notes.Scale)),
+            Subject.GivenNotes given => new Subject.GivenNotes(given.Notes.Select(Move).ToValueList()),
             Subject.EveryNote every => new Subject.EveryNote(Move(every.Name)),
             Subject.ScaleShapes { Scale: { } scale } shapes => shapes with { Scale = Move(scale) },
             Subject.ChordsBySymbol chords => new Subject.ChordsBySymbol(chords.Chords.Select(Move).ToValueList()),
@@ -56,6 +57,20 @@ internal sealed class Transposition(Key from, Key to)
     private Key Move(Key key) => key.On(Move(key.Tonic)).Simplest();
 
     private Scale Move(Scale scale) => new(Move(scale.Tonic), scale.Kind);
+
+    // A note with its octave goes the shorter way round.
+    private GivenNote Move(GivenNote note)
+    {
+        var name = Move(note.Name);
+        if (note.Pitch is not { } pitch)
+        {
+            return new(name, null);
+        }
+
+        var up = pitch.PitchClass.SemitonesUpTo(name.PitchClass);
+        var midi = pitch.MidiNumber + (up > 6 ? up - 12 : up);
+        return new(name, Pitch.FromMidiNumber(midi, name).Octave);
+    }
 
     private Chord Move(Chord chord) => new(Move(chord.Root), chord.Quality, Move(chord.Bass));
 

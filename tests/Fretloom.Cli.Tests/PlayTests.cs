@@ -99,7 +99,14 @@ public class PlayTests
     [InlineData("the scale", "--rate goes with --out and a .wav file", "--rate", "48000")]
     [InlineData("the scale", "--rate takes 44100 or 48000, not 22050", "--out", "scale.wav", "--rate", "22050")]
     [InlineData("the scale", "--seed takes a whole number", "--out", "scale.wav", "--seed", "x")]
-    [InlineData("the scale", "cannot be written", "--out", "/proc/nowhere/scale.txt")]
+    [InlineData(
+        "the scale",
+        "'/proc/nowhere/scale.txt' cannot be written: there is no folder '/proc/nowhere'. Make it first, or mend its name.",
+        "--out",
+        "/proc/nowhere/scale.txt"
+    )]
+    [InlineData("the scale", "'/proc/x.mid' cannot be written: its folder takes no files.", "--out", "/proc/x.mid")]
+    [InlineData("the scale", "--caption goes with --out and a .pdf file", "--caption", "Slowly")]
     [InlineData("the scale, at 0", "a tempo is 20 to 300")]
     [InlineData("the scale, at 10000", "a tempo is 20 to 300")]
     [InlineData("the scale, in triplets, in 6/8", "a beat falls into three eighths as it is")]
@@ -119,6 +126,58 @@ public class PlayTests
         Assert.Equal(2, call.Code);
         Assert.Contains(reason, call.Error, StringComparison.Ordinal);
         Assert.Empty(call.Output);
+    }
+
+    [Fact]
+    public void A_folder_is_not_made_for_a_file()
+    {
+        var folder = Directory.CreateTempSubdirectory();
+        try
+        {
+            var call = Call.Fretloom(
+                "play",
+                "the scale",
+                "--out",
+                Path.Combine(folder.FullName, "lesons", "scale.mid")
+            );
+
+            Assert.Equal(2, call.Code);
+            Assert.Empty(folder.GetFileSystemInfos());
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    [Fact]
+    public void A_title_stands_for_what_is_played() =>
+        Assert.StartsWith("Warm-up\n", Call.Fretloom("play", "the scale", "--title", "Warm-up").Output);
+
+    [Fact]
+    public void A_click_may_be_asked_for_in_the_sentence()
+    {
+        var folder = Directory.CreateTempSubdirectory();
+        try
+        {
+            byte[] Midi(string name, params string[] words)
+            {
+                var path = Path.Combine(folder.FullName, name);
+                Assert.Equal(0, Call.Fretloom(["play", .. words, "--out", path]).Code);
+                return File.ReadAllBytes(path);
+            }
+
+            var clicked = Midi("clicked.mid", "the scale, with a click");
+
+            Assert.True(clicked.Length > Midi("plain.mid", "the scale").Length + 30);
+            Assert.True(
+                Call.Fretloom("play", "the scale, with a click", "--json").Json.GetProperty("click").GetBoolean()
+            );
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
     }
 
     [Fact]

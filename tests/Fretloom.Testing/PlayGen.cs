@@ -37,7 +37,8 @@ public static class PlayGen
             Gen.Enum<ChordWay>().Nullable(),
             Gen.Enum<KeyOrder>().Nullable(),
             Gen.Bool.Nullable(),
-            (direct, grouping, through, keys, isBlock) =>
+            Gen.Int[1, 5].Nullable(),
+            (direct, grouping, through, keys, isBlock, octaves) =>
                 new PlaySentence
                 {
                     Direct = direct,
@@ -45,6 +46,7 @@ public static class PlayGen
                     Through = through,
                     EveryKey = keys,
                     IsBlock = isBlock,
+                    Octaves = octaves,
                 }
         );
 
@@ -56,7 +58,8 @@ public static class PlayGen
             Gen.Int[1, 99].Nullable(),
             Gen.Int[0, 4].Nullable(),
             Gen.Int[1, 16].Nullable(),
-            (value, metre, tempo, times, countIn, echo) =>
+            Gen.Bool,
+            (value, metre, tempo, times, countIn, echo, hasClick) =>
                 new PlaySentence
                 {
                     Value = value,
@@ -65,6 +68,7 @@ public static class PlayGen
                     Times = times,
                     CountInBars = countIn,
                     EchoBars = echo,
+                    HasClick = hasClick,
                 }
         );
 
@@ -104,7 +108,10 @@ public static class PlayGen
         );
         var isChords = subject is Subject.ChordsOfTheKey or Subject.ChordsByNumeral or Subject.ChordsBySymbol;
         var isThirds = subject is Subject.TheThirds;
-        var isRow = !isChords && !isThirds && subject is not (Subject.GivenSpots or Subject.TheOpenStrings);
+        var isRow =
+            !isChords
+            && !isThirds
+            && subject is not (Subject.GivenSpots or Subject.GivenNotes or Subject.TheOpenStrings);
         var isOfKey =
             subject
             is Subject.ChordsOfTheKey
@@ -120,6 +127,7 @@ public static class PlayGen
             Material = show with { Subjects = [subject], Labels = null, IsOneShapeEach = false },
             Direct = isChords && isByFingers && strum is null && isBlock != true ? null : order.Direct,
             Grouping = isRow ? order.Grouping : null,
+            Octaves = isRow && subject is not Subject.EveryNote ? order.Octaves : null,
             Through = subject is Subject.ChordsOfTheKey ? order.Through : null,
             EveryKey = isOfKey ? order.EveryKey : null,
             IsBlock = isBlock,

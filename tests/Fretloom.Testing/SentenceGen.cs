@@ -114,8 +114,18 @@ public static class SentenceGen
                 new Subject.TheThirds(),
                 new Subject.TheSymmetries(),
                 new Subject.TheOpenStrings(),
-                new Subject.ScaleShapes(null, null)
+                new Subject.ScaleShapes(null, null),
+                new Subject.TheChromaticScale(null)
             ),
+            // On the top strings of every instrument that is drawn.
+            Gen.Select(NoteName, Gen.Int[3, 5].Nullable())
+                .Array[1, 5]
+                .Select(notes =>
+                    (Subject)
+                        new Subject.GivenNotes(
+                            notes.Select(note => new GivenNote(note.Item1, note.Item2)).ToValueList()
+                        )
+                ),
             Gen.Select(
                 Gen.Enum<KeyChords>(),
                 Gen.Select(Gen.Int[1, 7], Gen.Int[1, 7]).Nullable(),
@@ -205,7 +215,13 @@ public static class SentenceGen
     }
 
     private static Subject OnNeck(Subject subject, ShowSentence places, int lastFret) =>
-        subject is not Subject.GivenSpots given ? subject
+        subject is Subject.GivenNotes { Notes: var notes }
+            ? new Subject.GivenNotes(
+                notes
+                    .Select(note => note with { Octave = places.Instrument is null ? note.Octave : null })
+                    .ToValueList()
+            )
+        : subject is not Subject.GivenSpots given ? subject
         : places is { Frets: null, Strings: null }
             ? new Subject.GivenSpots(
                 given.Spots.Select(spot => new Spot(spot.String, Math.Min(spot.Fret, lastFret))).ToValueList()
@@ -224,6 +240,7 @@ public static class SentenceGen
                 {
                     NotesPerString = notesPerString,
                 },
+                Subject.TheChromaticScale => new Subject.TheChromaticScale(notesPerString),
                 Subject.ScaleShapes { Scale: { } scale } when position is null => new Subject.NotesOfScale(scale),
                 Subject.ScaleShapes { Scale: null } when position is null => new Subject.NotesOfTheKey(),
                 _ => subject,

@@ -40,10 +40,10 @@ internal static class EngravedFiles
     }
 
     /// <summary>A sheet with nothing else on it.</summary>
-    public static byte[] Pdf(Exercise exercise)
+    public static byte[] Pdf(Exercise exercise, string? caption)
     {
         using var typst = new TypstCompiler();
         using var engraver = new Engraver(EngravingCache.OfUser());
-        return PdfDocument.Of(exercise, typst, engraver);
+        return PdfDocument.Of(exercise, typst, engraver, caption);
     }
 }

@@ -34,6 +34,11 @@ internal static class PictureFiles
             return $"There is nothing to draw: {exhibit.Sentence}";
         }
 
+        if (FileProblem.WhyNot(path) is { } misnamed)
+        {
+            return misnamed;
+        }
+
         try
         {
             names.AddRange(pictures.Select((_, at) => pictures.Count == 1 ? path : Numbered(path, at + 1)));
@@ -48,7 +53,7 @@ internal static class PictureFiles
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            return $"'{path}' cannot be written: {problem.Message}";
+            return FileProblem.Words(path, problem);
         }
     }
 

@@ -38,6 +38,16 @@ internal static class PlayCommand
                 result.AddError(problem);
             }
         });
+        var title = new Option<string?>("--title")
+        {
+            Description = "The heading, instead of what is played.",
+            HelpName = "WORDS",
+        };
+        var caption = new Option<string?>("--caption")
+        {
+            Description = "Words to the student below the heading of a .pdf file.",
+            HelpName = "WORDS",
+        };
         var fingers = new Option<bool>("--fingers")
         {
             Description = "Put a line with the fretting fingers under text tablature.",
@@ -71,6 +81,8 @@ internal static class PlayCommand
             json,
             lines,
             file,
+            title,
+            caption,
             fingers,
             click,
             channels,
@@ -92,6 +104,7 @@ internal static class PlayCommand
                 }
             }
 
+            Suits(caption, ".pdf");
             Suits(click, ".wav", ".mid");
             Suits(channels, ".mid");
             Suits(rate, ".wav");
@@ -107,7 +120,9 @@ internal static class PlayCommand
                     HasClick = parsed.GetValue(click),
                 },
                 new MidiOptions { HasChannelPerString = parsed.GetValue(channels), HasClick = parsed.GetValue(click) },
-                parsed.GetValue(fingers)
+                parsed.GetValue(fingers),
+                parsed.GetValue(title),
+                parsed.GetValue(caption)
             );
             var text = string.Join(' ', parsed.GetValue(sentence) ?? []);
             return parsed.GetValue(lines)
@@ -165,7 +180,7 @@ internal static class PlayCommand
             return terminal.Explain(text, answer.Errors[0], isJson);
         }
 
-        var exercise = answer.Value;
+        var exercise = options.Title is { } title ? answer.Value with { Name = title } : answer.Value;
         if (file is not null && ScoreFiles.Write(exercise, file, options) is { } problem)
         {
             return terminal.Fail(problem, isJson);

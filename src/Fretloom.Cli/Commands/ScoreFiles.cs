@@ -12,7 +12,15 @@ namespace Fretloom.Cli.Commands;
 /// <param name="Sound">For <c>.wav</c>.</param>
 /// <param name="Midi">For <c>.mid</c>.</param>
 /// <param name="HasFingers">For <c>.txt</c>.</param>
-internal sealed record ScoreOptions(SoundOptions Sound, MidiOptions Midi, bool HasFingers);
+/// <param name="Title">The heading, or null for the name of the exercise.</param>
+/// <param name="Caption">Words below the heading, for <c>.pdf</c>; null for none.</param>
+internal sealed record ScoreOptions(
+    SoundOptions Sound,
+    MidiOptions Midi,
+    bool HasFingers,
+    string? Title = null,
+    string? Caption = null
+);
 
 /// <summary>Writes an exercise to a file; the kind follows the ending of the name.</summary>
 internal static class ScoreFiles
@@ -32,7 +40,7 @@ internal static class ScoreFiles
         [".wav"] = (exercise, options, progress, stop) =>
             WavFile.Of(SoundRenderer.Render(exercise, options.Sound, progress, stop), options.Sound.Rate),
         [".svg"] = (exercise, _, _, _) => EngravedFiles.Svg(exercise),
-        [".pdf"] = (exercise, _, _, _) => EngravedFiles.Pdf(exercise),
+        [".pdf"] = (exercise, options, _, _) => EngravedFiles.Pdf(exercise, options.Caption),
         [".txt"] = (exercise, options, _, _) =>
             Encoding.UTF8.GetBytes(TabText.Write(exercise, hasFingers: options.HasFingers || exercise.ShowsFingers)),
     };
@@ -59,6 +67,11 @@ internal static class ScoreFiles
             return tooLong;
         }
 
+        if (FileProblem.WhyNot(path) is { } misnamed)
+        {
+            return misnamed;
+        }
+
         try
         {
             using var interruption = new Interruption();
@@ -76,7 +89,7 @@ internal static class ScoreFiles
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            return $"'{path}' cannot be written: {problem.Message}";
+            return FileProblem.Words(path, problem);
         }
     }
 }

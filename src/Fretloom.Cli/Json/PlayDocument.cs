@@ -12,6 +12,7 @@ namespace Fretloom.Cli.Json;
 /// <param name="Metre">The time signature, such as <c>4/4</c>.</param>
 /// <param name="Passes">The tempo of each time it is played, in beats a minute.</param>
 /// <param name="CountIn">Bars of clicks before the first pass.</param>
+/// <param name="Click">Whether the click is asked for, after the count-in too.</param>
 /// <param name="Swing">Whether eighths are played long and short; the times of the notes are as written, straight.</param>
 /// <param name="Touch"><c>plain</c>, <c>sustained</c> or <c>short</c>.</param>
 /// <param name="Key">The key at the beginning.</param>
@@ -29,6 +30,7 @@ internal sealed record PlayDocument(
     string Metre,
     IReadOnlyList<int> Passes,
     int CountIn,
+    bool Click,
     bool Swing,
     string Touch,
     string Key,
@@ -50,6 +52,7 @@ internal sealed record PlayDocument(
             exercise.Metre.ToString(),
             [.. exercise.Passes.Select(pass => pass.BeatsPerMinute)],
             exercise.CountInBars,
+            exercise.HasClick,
             exercise.IsSwung,
             exercise.Touch switch
             {

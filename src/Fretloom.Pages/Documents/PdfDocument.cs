@@ -39,8 +39,9 @@ public static class PdfDocument
     /// <param name="exercise">The exercise.</param>
     /// <param name="typst">The compiler, kept warm by the caller.</param>
     /// <param name="engraver">Engraves it; null writes plain-text tablature.</param>
+    /// <param name="caption">Words to the student below the heading; null for none.</param>
     /// <returns>The file. The same exercise gives the same bytes.</returns>
-    public static byte[] Of(Exercise exercise, TypstCompiler typst, Engraver? engraver = null)
+    public static byte[] Of(Exercise exercise, TypstCompiler typst, Engraver? engraver = null, string? caption = null)
     {
         ArgumentNullException.ThrowIfNull(exercise);
         var front = new FrontMatter
@@ -58,7 +59,7 @@ public static class PdfDocument
         };
         var keys = exercise.Sections.Select(section => section.Key).Distinct().Count();
         var lines = RunningLines.Of(front, keys > 1 ? "All keys" : Accidentals.Pretty(exercise.Key.ToString()));
-        var block = new Block.Exercise(1, 1, exercise, ExerciseOptions.None);
+        var block = new Block.Exercise(1, 1, exercise, ExerciseOptions.None with { Caption = caption });
         return Of(new PicturedLesson(front, lines, [block], engraver: engraver), new PrintOptions(), typst);
     }
 

@@ -86,7 +86,7 @@ internal static class PlayerHtml
         html.Element("option", "you, to the click alone", ("value", "click"));
         html.Element("option", "two bars the page, two bars you", ("value", "echo"));
         html.Close().Line();
-        Box(html, id + "-click", "click", "Click along", false);
+        Box(html, id + "-click", "click", "Click along", exercise.HasClick);
         Box(html, id + "-count", "count", "Count-in", exercise.CountInBars > 0);
         if (exercise.Passes.Distinct().Count() > 1)
         {

@@ -33,14 +33,11 @@ public static class MidiWriter
         ArgumentNullException.ThrowIfNull(options);
         var performance = Performance.Of(exercise);
         var file = new MidiEventCollection(1, Beats.TicksPerQuarter);
+        var hasClick = options.HasClick || performance.Exercise.HasClick;
         Add(file, Conductor(performance));
         Add(file, Notes(performance, options));
         AddClicks(file, "count-in", performance.Clicks.Where(click => click.At < performance.CountIn));
-        AddClicks(
-            file,
-            "click",
-            performance.Clicks.Where(click => options.HasClick && click.At >= performance.CountIn)
-        );
+        AddClicks(file, "click", performance.Clicks.Where(click => hasClick && click.At >= performance.CountIn));
         file.PrepareForExport();
         using var bytes = new MemoryStream();
         MidiFile.Export(bytes, file);

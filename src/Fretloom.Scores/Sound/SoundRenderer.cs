@@ -165,7 +165,8 @@ public static class SoundRenderer
     private static void AddClicks(Performance performance, SoundOptions options, float[] sound)
     {
         var (first, other) = (ClickSound.Of(true, options.Rate), ClickSound.Of(false, options.Rate));
-        foreach (var click in performance.Clicks.Where(click => options.HasClick || click.At < performance.CountIn))
+        var hasAll = options.HasClick || performance.Exercise.HasClick;
+        foreach (var click in performance.Clicks.Where(click => hasAll || click.At < performance.CountIn))
         {
             var start = Frame(performance, click.At, options.Rate);
             var samples = click.IsFirst ? first : other;

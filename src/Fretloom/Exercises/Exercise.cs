@@ -53,6 +53,9 @@ public sealed record Exercise
         }
     }
 
+    /// <summary>Whether the click is asked for, after the count-in too.</summary>
+    public bool HasClick { get; init; }
+
     /// <summary>One pass: by time, then the far string first. Never empty.</summary>
     /// <exception cref="ArgumentException">There is no note.</exception>
     public required ValueList<ExerciseNote> Notes

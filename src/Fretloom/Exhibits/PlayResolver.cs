@@ -64,18 +64,23 @@ public static class PlayResolver
     private static int Flaws(PlaySentence sentence, Exercise exercise) =>
         sentence.Material.Subjects[0] switch
         {
-            Subject.ScaleShapes { NotesPerString: not null } => exercise.Sections.Count(section =>
+            { NotesAString: not null } subject => exercise.Sections.Count(section =>
                 exercise.Notes.First(note => note.At >= section.At).Note.Pitch.PitchClass
-                != section.Key.Tonic.PitchClass
+                != TonicOf(subject, section).PitchClass
             ),
             Subject.ChordsOfTheKey when sentence.Strum is null => Leaps(exercise),
-            Subject.NotesOfTheKey => exercise.Sections.Count(section =>
-                !HasOctave(exercise, section, section.Key.Tonic)
-            ),
-            Subject.NotesOfScale notes => exercise.Sections.Count(section =>
-                !HasOctave(exercise, section, notes.Scale.Tonic)
+            { IsScale: true } subject when sentence.Material.Voicing.Position is null => exercise.Sections.Count(
+                section => !HasOctave(exercise, section, TonicOf(subject, section))
             ),
             _ => 0,
+        };
+
+    private static NoteName TonicOf(Subject subject, Section section) =>
+        subject switch
+        {
+            Subject.NotesOfScale notes => notes.Scale.Tonic,
+            Subject.ScaleShapes { Scale: { } scale } => scale.Tonic,
+            _ => section.Key.Tonic,
         };
 
     // A chord that lies more than a fifth higher or lower than the one before it; from key to key there may be one.
@@ -181,7 +186,7 @@ public static class PlayResolver
         var isStrummed = sentence.Strum is not null || sentence.Material.Voicing.Kind == VoicingKind.Strummed;
         bool? isBlock = isChords || isThirds ? sentence.IsBlock ?? (isThirds || isStrummed) : null;
         var isByFingers = sentence.Picking.Any(picked => picked > Picked.Up);
-        var isRow = !isChords && !isThirds && subject is not (Subject.GivenSpots or Subject.TheOpenStrings);
+        var isRow = !isChords && !isThirds && !subject.IsInOrderGiven;
         return sentence with
         {
             Material = material,

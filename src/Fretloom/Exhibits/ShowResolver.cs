@@ -117,12 +117,14 @@ public static class ShowResolver
     {
         var instrument = sentence.Instrument ?? defaults.Instrument;
         var capo = sentence.Capo ?? instrument.Capo;
+        var key = sentence.Key ?? defaults.Key ?? KeyOfScale(sentence) ?? CMajor;
         var strings = sentence.IsOnAllStrings ? null : sentence.Strings ?? DefaultStrings(sentence, defaults);
         return sentence with
         {
             Instrument = instrument,
             Capo = capo == 0 ? null : capo,
-            Key = sentence.Key ?? defaults.Key ?? KeyOfScale(sentence) ?? CMajor,
+            Key = key,
+            Subjects = sentence.Subjects.Select(subject => OnTonic(subject, key, sentence.Voicing)).ToValueList(),
             Strings = strings ?? instrument.AllStrings,
             IsOnAllStrings = false,
             Frets = sentence.Frets ?? UsualFrets(sentence, defaults, instrument.Frets - capo),
@@ -132,6 +134,20 @@ public static class ShowResolver
             IsTurnedOver = sentence.IsTurnedOver || (sentence.IsLeftHanded is null && defaults.IsTurnedOver),
             UsesThumb = sentence.UsesThumb ?? defaults.UsesThumb ? true : null,
         };
+    }
+
+    // The chromatic scale that names no tonic.
+    private static Subject OnTonic(Subject subject, Key key, VoicingPhrase voicing)
+    {
+        if (subject is not Subject.TheChromaticScale { NotesPerString: var count })
+        {
+            return subject;
+        }
+
+        var scale = new Scale(key.Tonic, ScaleKind.Chromatic);
+        return count is null && voicing.Position is null
+            ? new Subject.NotesOfScale(scale)
+            : new Subject.ScaleShapes(scale, count);
     }
 
     /// <summary>
@@ -148,7 +164,7 @@ public static class ShowResolver
         if (sentence.Voicing.Position is { } position)
         {
             var near = Reach.FretsOf(position);
-            var isStretched = sentence.Subjects.Any(subject => subject is Subject.ScaleShapes);
+            var isStretched = sentence.Subjects.Any(subject => subject.IsLaidOut);
             near = isStretched ? new FretRange(Math.Max(0, near.First - 1), near.Last + 1) : near;
             usual = PositionOfNotes(sentence) is null
                 ? new FretRange(Math.Min(usual.First, near.First), Math.Max(usual.Last, near.Last))
@@ -171,6 +187,7 @@ public static class ShowResolver
                 is Subject.NotesOfTheKey
                     or Subject.NotesOfScale
                     or Subject.EveryNote
+                    or Subject.GivenNotes
                     or Subject.TheThirds
                     or Subject.TheOpenStrings
         )
@@ -211,6 +228,10 @@ public static class ShowResolver
     private static bool WantsLandmarks(Subject subject) =>
         subject is Subject.NotesOfTheKey or Subject.TheLandmarks or Subject.TheThirds;
 
+    /// <summary>Where a note that is named lies on a map.</summary>
+    internal static IEnumerable<NeckNote> NotesOf(GivenNote note, NeckMap map) =>
+        map.NotesNamed([note.Name]).Where(found => note.Pitch is not { } pitch || found.Pitch == pitch);
+
     /// <summary>The single notes that a completed sentence asks for; null when it asks for none.</summary>
     internal static ValueList<NeckNote>? NotesOf(ShowSentence sentence, NeckMap map)
     {
@@ -222,6 +243,7 @@ public static class ShowResolver
                     Subject.NotesOfTheKey => map.NotesOfKey,
                     Subject.NotesOfScale notes => map.NotesNamed(notes.Scale.Notes),
                     Subject.EveryNote every => map.NotesNamed([every.Name]),
+                    Subject.GivenNotes given => given.Notes.SelectMany(note => NotesOf(note, map)),
                     Subject.GivenSpots given => given.Spots.Select(map.NoteAt).OfType<NeckNote>(),
                     Subject.TheOpenStrings => OpenStrings(map),
                     _ => null,

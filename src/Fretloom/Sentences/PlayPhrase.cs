@@ -18,6 +18,9 @@ public enum PlayPhrase
     /// <summary>Chords at once, or note by note.</summary>
     Sounding,
 
+    /// <summary>How many octaves of a scale.</summary>
+    Octaves,
+
     /// <summary>The note values.</summary>
     Values,
 
@@ -32,6 +35,9 @@ public enum PlayPhrase
 
     /// <summary>The count-in.</summary>
     CountIn,
+
+    /// <summary>The click.</summary>
+    Click,
 
     /// <summary>How notes end.</summary>
     Touch,

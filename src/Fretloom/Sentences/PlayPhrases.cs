@@ -8,6 +8,7 @@ public static class PlayPhrases
     /// <summary>Every kind, in the order of a canonical sentence.</summary>
     public static ValueList<PlayPhraseKind> All { get; } =
     [
+        OctavesPhrase.Kind,
         SoundingPhrase.Kind,
         StrumPhrase.Kind,
         DirectionPhrase.Kind,
@@ -19,6 +20,7 @@ public static class PlayPhrases
         TempoPhrase.Kind,
         TimesPhrase.Kind,
         CountInPhrase.Kind,
+        ClickPhrase.Kind,
         TouchPhrase.Kind,
         PickingPhrase.Kind,
         EchoPhrase.Kind,

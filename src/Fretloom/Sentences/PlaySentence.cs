@@ -13,8 +13,24 @@ public sealed record PlaySentence
     /// <summary>The most bars between two answers; ours, without source.</summary>
     public const int MostEchoBars = 16;
 
+    /// <summary>The most octaves of a scale; an instrument of seven strings has five.</summary>
+    public const int MostOctaves = 5;
+
     /// <summary>What is played, where, in which voicing and by which hand: these phrases are those of show sentences.</summary>
     public ShowSentence Material { get; init; } = new();
+
+    /// <summary><c>two octaves</c>: how far a scale goes from its lowest tonic, 1 to 5.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
+    public int? Octaves
+    {
+        get;
+        init
+        {
+            ArgumentOutOfRangeException.ThrowIfLessThan(value ?? 1, 1, nameof(value));
+            ArgumentOutOfRangeException.ThrowIfGreaterThan(value ?? 1, MostOctaves, nameof(value));
+            field = value;
+        }
+    }
 
     /// <summary><c>up</c>, <c>down</c>, <c>up and down</c>, <c>from low to high</c>.</summary>
     public Direct? Direct { get; init; }
@@ -65,6 +81,9 @@ public sealed record PlaySentence
             field = value;
         }
     }
+
+    /// <summary>Whether <c>with a click</c> was said.</summary>
+    public bool HasClick { get; init; }
 
     /// <summary><c>sustained</c>, <c>short</c>.</summary>
     public Touching? Touch { get; init; }

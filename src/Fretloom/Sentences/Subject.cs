@@ -11,6 +11,24 @@ public abstract record Subject
     /// <summary>Whether it is chords, of the key or named.</summary>
     internal bool IsChords => this is ChordsOfTheKey or ChordsByNumeral or ChordsBySymbol;
 
+    /// <summary>Whether it is a scale that may be laid out with so many notes a string, or in a position.</summary>
+    internal bool IsLaidOut => this is ScaleShapes or TheChromaticScale;
+
+    /// <summary>Whether it is single notes in an order of their own.</summary>
+    internal bool IsInOrderGiven => this is GivenSpots or GivenNotes or TheOpenStrings;
+
+    /// <summary>Whether it is a scale.</summary>
+    internal bool IsScale => this is NotesOfTheKey or NotesOfScale or ScaleShapes or TheChromaticScale;
+
+    /// <summary>The number of notes on each string; null when it is no scale or has none.</summary>
+    internal int? NotesAString =>
+        this switch
+        {
+            ScaleShapes scale => scale.NotesPerString,
+            TheChromaticScale chromatic => chromatic.NotesPerString,
+            _ => null,
+        };
+
     /// <summary>The subject as it stands in a sentence, without the number of notes a string.</summary>
     public sealed override string ToString() => Show.SubjectPrinter.Print(this, isFirst: true);
 
@@ -45,6 +63,14 @@ public abstract record Subject
     /// <param name="NotesPerString">2 to 6, or null when a position is named instead.</param>
     public sealed record ScaleShapes(Scale? Scale, int? NotesPerString) : Subject;
 
+    /// <summary><c>the chromatic scale</c>, on the tonic of the key.</summary>
+    /// <param name="NotesPerString">2 to 6, or null.</param>
+    public sealed record TheChromaticScale(int? NotesPerString) : Subject;
+
+    /// <summary><c>the notes C D E</c>, <c>the notes C4 D4 E4</c>.</summary>
+    /// <param name="Notes">At least one, in the order said; a note may come again.</param>
+    public sealed record GivenNotes(ValueList<GivenNote> Notes) : Subject;
+
     /// <summary><c>the spots 5:3 4:2 3:0</c>.</summary>
     /// <param name="Spots">At least one, in the order said; a spot may come again.</param>
     public sealed record GivenSpots(ValueList<Spot> Spots) : Subject;
@@ -54,6 +80,19 @@ public abstract record Subject
 
     /// <summary><c>the symmetries</c>.</summary>
     public sealed record TheSymmetries : Subject;
+}
+
+/// <summary>A note that is named, with its octave or in any: <c>C</c>, <c>Bb3</c>.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Octave">Its octave, -20 to 20, 4 from middle C on; null when unsaid.</param>
+public readonly record struct GivenNote(NoteName Name, int? Octave)
+{
+    /// <summary>What sounds; null when the octave is unsaid.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The octave is outside -20 to 20.</exception>
+    public Pitch? Pitch => Octave is { } octave ? new Pitch(Name, octave) : null;
+
+    /// <summary>Name and octave.</summary>
+    public override string ToString() => Pitch?.ToString() ?? Name.ToString();
 }
 
 /// <summary>The chords built on every degree of a key.</summary>

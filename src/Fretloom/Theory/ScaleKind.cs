@@ -62,6 +62,9 @@ public sealed class ScaleKind
     /// <summary>The major blues scale: major pentatonic with the lowered third.</summary>
     public static ScaleKind MajorBlues { get; } = new("major blues", "P1 M2 m3 M3 P5 M6");
 
+    /// <summary>The chromatic scale, every half-step, in the spelling that is the same up and down: the notes of major and minor, the second lowered, the fourth raised.</summary>
+    public static ScaleKind Chromatic { get; } = new("chromatic", "P1 m2 M2 m3 M3 P4 A4 P5 m6 M6 m7 M7");
+
     /// <summary>Every kind, seven-note kinds first.</summary>
     public static ValueList<ScaleKind> All { get; } =
     [
@@ -80,6 +83,7 @@ public sealed class ScaleKind
         MinorPentatonic,
         Blues,
         MajorBlues,
+        Chromatic,
     ];
 
     /// <summary>The canonical name, in lower case.</summary>

@@ -321,6 +321,57 @@ public class PlayQuestionTests
         );
     }
 
+    // Two octaves of C major from the eighth fret, of G major from the third with open strings, of A minor pentatonic in fifth
+    // position; the E chromatic scale on frets 0 to 4. Common practice, no source.
+    [Theory]
+    [InlineData("the C major scale, two octaves", "6:8 6:10 5:7 5:8 5:10 4:7 4:9 4:10 3:7 3:9 3:10 2:8 2:10 1:7 1:8")]
+    [InlineData("the G major scale, two octaves", "6:3 5:0 5:2 5:3 4:0 4:2 4:4 3:0 3:2 2:0 2:1 2:3 1:0 1:2 1:3")]
+    [InlineData("the G major scale, one octave", "6:3 5:0 5:2 5:3 4:0 4:2 4:4 3:0")]
+    [InlineData("A minor pentatonic, two octaves", "6:5 6:8 5:5 5:7 4:5 4:7 3:5 3:7 2:5 2:8 1:5")]
+    [InlineData(
+        "the chromatic scale, in E major, two octaves",
+        "6:0 6:1 6:2 6:3 6:4 5:0 5:1 5:2 5:3 5:4 4:0 4:1 4:2 4:3 4:4 3:0 3:1 3:2 3:3 2:0 2:1 2:2 2:3 2:4 1:0"
+    )]
+    public void A_scale_goes_over_the_octaves_that_are_asked_for(string sentence, string spots) =>
+        Assert.Equal(spots, string.Join(' ', Play(sentence).Notes.Select(note => note.Note.Spot)));
+
+    [Fact]
+    public void Octaves_that_are_played_are_complete_on_every_instrument()
+    {
+        foreach (var instrument in Instruments)
+        {
+            foreach (var octaves in new[] { "one octave", "two octaves", "three octaves" })
+            {
+                var sentence = $"the scale, {octaves}, on {instrument}, in D major";
+                var answer = PlayQuestion.Answer(sentence, ShowDefaults.Standard);
+                if (!answer.IsRead)
+                {
+                    Assert.Equal(sentence.IndexOf(octaves, StringComparison.Ordinal) + 1, answer.Errors[0].Column);
+                    continue;
+                }
+
+                var sounds = answer.Value.Notes.Select(note => note.Note.Pitch.MidiNumber).ToList();
+                Assert.Equal(
+                    12 * Array.IndexOf(["", "one", "two", "three"], octaves.Split(' ')[0]),
+                    sounds[^1] - sounds[0]
+                );
+                Assert.All(sounds.Zip(sounds.Skip(1)), pair => Assert.InRange(pair.Second - pair.First, 1, 2));
+            }
+        }
+    }
+
+    // Each the nearest to the one before, from the lowest place that holds them all.
+    [Theory]
+    [InlineData("the notes C D E", "C3 D3 E3")]
+    [InlineData("the notes E D C D E E E", "E3 D3 C3 D3 E3 E3 E3")]
+    [InlineData("the notes C4 D E", "C4 D4 E4")]
+    [InlineData("the notes G C D, on a bass", "G1 C2 D2")]
+    [InlineData("the notes C F#", "C3 F#3")]
+    [InlineData("the notes C D, on string 1", "C5 D5")]
+    [InlineData("the notes C G E C, frets 0-3, on strings 5-3", "C3 G3 E3 C3")]
+    public void Notes_that_are_named_lie_near_each_other(string sentence, string pitches) =>
+        Assert.Equal(pitches, string.Join(' ', Play(sentence).Notes.Select(note => note.Note.Pitch)));
+
     private static Exercise Play(string text)
     {
         var answer = PlayQuestion.Answer(text, ShowDefaults.Standard);

@@ -74,6 +74,23 @@ public class PlayErrorTests
     [InlineData("play the spots 5:3 4:x", 20, "a spot by string and fret")]
     [InlineData("play the triads from I to VIII", 27, "a degree of the key from I to VII")]
     [InlineData("play up and down", 17, "what to play")]
+    [InlineData(
+        "play the notes C4 D9, on a guitar",
+        19,
+        "D9 lies above the guitar, which goes from E2 to D6; did you mean 'D6'?"
+    )]
+    [InlineData(
+        "play the notes C1, on a bass",
+        16,
+        "C1 lies below the bass, which goes from E1 to Eb4; did you mean 'C2'?"
+    )]
+    [InlineData("play the notes G D, in broken thirds", 21, "broken thirds and groups are made of a scale")]
+    [InlineData("play the spots 5:3 6:30, on a guitar", 20, "the guitar has 22 frets; there is no spot 6:30")]
+    [InlineData("play the spots 5:3, 7:1 and 2:1, on a guitar", 21, "the guitar has 6 strings; there is no spot 7:1")]
+    [InlineData("play the spots 5:3 4:2, frets 3-9, on a guitar", 20, "spot 4:2 lies on none of the frets 3-9")]
+    [InlineData("play the triads, two octaves", 18, "octaves are counted of a scale")]
+    [InlineData("play the scale, nine octaves", 17, "expected one to five octaves")]
+    [InlineData("play the chromatic scale, in every key", 27, "every key is gone through with what belongs to a key")]
     public void A_sentence_that_does_not_fit_together_says_why(string text, int column, string reason)
     {
         var error = Assert.Single(PlayParser.Parse(text).Errors);

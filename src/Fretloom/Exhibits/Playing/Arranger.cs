@@ -36,6 +36,7 @@ internal static class Arranger
             IsSwung = complete.Value == NoteValue.SwingEighths,
             Touch = complete.Touch ?? Touching.Plain,
             CountInBars = complete.CountInBars ?? 0,
+            HasClick = complete.HasClick,
             ShowsFingers = complete.Material.IsWithFingers,
             Notes = time.Notes,
             Length = time.At,

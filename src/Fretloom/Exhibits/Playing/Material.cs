@@ -93,7 +93,15 @@ internal static class Material
             var (groups, error) =
                 material.Subjects[0] is Subject.TheThirds
                     ? Rows.Thirds(map, player)
-                    : Row(Rows.Of(material, map, player));
+                    : Row(
+                        ScaleOf(material.Subjects[0], key) is { } scale
+                            ? new ScaleRows(scale, map, player).Of(
+                                material.Subjects[0],
+                                material.Voicing.Position,
+                                complete.Octaves
+                            )
+                            : Rows.Of(material, map, player)
+                    );
             if (error is not null)
             {
                 return ([], InKey(error, key, keys));
@@ -104,6 +112,15 @@ internal static class Material
 
         return (parts.ToValueList(), null);
     }
+
+    private static Scale? ScaleOf(Subject subject, Key key) =>
+        subject switch
+        {
+            Subject.NotesOfScale notes => notes.Scale,
+            Subject.ScaleShapes shapes => shapes.Scale ?? key.Scale,
+            Subject.NotesOfTheKey => key.Scale,
+            _ => null,
+        };
 
     private static (ValueList<PlayedGroup>, PlayError?) Row((PlayedGroup? Row, PlayError? Error) answer) =>
         answer.Row is { } row ? ([row], null) : ([], answer.Error);

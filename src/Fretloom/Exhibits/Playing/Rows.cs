@@ -2,24 +2,18 @@ using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Sentences;
 using Fretloom.Shapes;
-using Fretloom.Theory;
 
 namespace Fretloom.Exhibits.Playing;
 
-/// <summary>Single notes in a row, fingered as a line.</summary>
+/// <summary>Notes in a row, and thirds.</summary>
 internal static class Rows
 {
-    /// <summary>The row of a subject that is no chord and no third.</summary>
+    /// <summary>The row of a subject that is no scale, no chord and no third.</summary>
     public static (PlayedGroup? Row, PlayError? Error) Of(ShowSentence complete, NeckMap map, Player player) =>
         complete.Subjects[0] switch
         {
-            Subject.ScaleShapes scale => Scale(scale, complete, map, player),
-            Subject.NotesOfTheKey => InFirstPlace(map.Key.Scale, complete, map, player),
-            Subject.NotesOfScale notes => InFirstPlace(notes.Scale, complete, map, player),
-            Subject.GivenSpots given => Fingered(
-                given.Spots.Select(map.NoteAt).OfType<NeckNote>().ToValueList(),
-                player
-            ),
+            Subject.GivenSpots given => LineOf(given.Spots.Select(map.NoteAt).OfType<NeckNote>().ToValueList(), player),
+            Subject.GivenNotes given => new Melody(given.Notes, map).Played(player),
             Subject.TheOpenStrings => Open(map),
             _ => Single(complete, map, player),
         };
@@ -52,98 +46,6 @@ internal static class Rows
             : ([], new("no third of the key lies on these strings and frets", ShowPhrase.Strings));
     }
 
-    private static (PlayedGroup?, PlayError?) Scale(
-        Subject.ScaleShapes subject,
-        ShowSentence complete,
-        NeckMap map,
-        Player player
-    )
-    {
-        var scale = subject.Scale ?? map.Key.Scale;
-        var position = complete.Voicing.Position ?? 1;
-        if (subject.NotesPerString is null && ScaleShapeFinder.WhyNot(map, position) is { } reason)
-        {
-            return (null, new(reason, ShowPhrase.Position));
-        }
-
-        if (subject.NotesPerString is { } count)
-        {
-            return Best(ScaleShapeFinder.NotesPerString(map, scale, count), scale, player);
-        }
-
-        var (row, error) = Best(ScaleShapeFinder.InPosition(map, scale, position), scale, player);
-        return
-            scale.Kind.IsSevenNote
-            && row is not null
-            && Octaves(row.Notes, note => note.Note, scale.Tonic) is { } octaves
-            ? (row with { Notes = octaves }, null)
-            : (row, error);
-    }
-
-    // A scale that is laid out in no way is played in the lowest position of the frets, and where that holds no octave, along the strings.
-    private static (PlayedGroup?, PlayError?) InFirstPlace(
-        Scale scale,
-        ShowSentence complete,
-        NeckMap map,
-        Player player
-    )
-    {
-        var position = Math.Max(1, complete.Frets!.Value.First);
-        if (ScaleShapeFinder.WhyNot(map, position) is { } reason)
-        {
-            return (null, new(reason, ShowPhrase.Frets));
-        }
-
-        var (row, error) = Best(ScaleShapeFinder.InPosition(map, scale, position), scale, player);
-        return row is null ? (row, error)
-            : Octaves(row.Notes, note => note.Note, scale.Tonic) is { } octaves ? (row with { Notes = octaves }, null)
-            : Along(map, scale, player);
-    }
-
-    // Each note where it lies nearest to the nut.
-    private static (PlayedGroup?, PlayError?) Along(NeckMap map, Scale scale, Player player)
-    {
-        var notes = map.NotesNamed(scale.Notes)
-            .GroupBy(note => note.Pitch.MidiNumber)
-            .OrderBy(same => same.Key)
-            .Select(same => same.MinBy(note => note.Spot.Fret))
-            .ToValueList();
-        return Fingered(Octaves(notes, note => note, scale.Tonic) ?? notes, player);
-    }
-
-    /// <summary>From the lowest tonic to the highest; null when there are not two.</summary>
-    private static ValueList<T>? Octaves<T>(ValueList<T> row, Func<T, NeckNote> note, NoteName tonic)
-    {
-        var tonics = Enumerable
-            .Range(0, row.Count)
-            .Where(at => note(row[at]).Pitch.PitchClass == tonic.PitchClass)
-            .ToList();
-        return tonics.Count < 2 ? null : row.Take(tonics[^1] + 1).Skip(tonics[0]).ToValueList();
-    }
-
-    // The shape in reach that begins on the tonic, else the first in reach.
-    private static (PlayedGroup?, PlayError?) Best(ValueList<Shape> shapes, Scale scale, Player player)
-    {
-        var inHand = ShapeFingering
-            .Sorted(shapes.Select(shape => ShapeFingering.Of(player, shape, isOneNotePerString: false)))
-            .ToList();
-        var best =
-            inHand.Find(shape => shape.WhyNot is null && BeginsOn(scale.Tonic, shape))
-            ?? inHand.Find(shape => shape.WhyNot is null);
-        return best is not null ? (PlayedGroup.Of(best), null)
-            : inHand.Count > 0 ? (null, new(inHand[0].WhyNot!, ShowPhrase.Subject))
-            : (
-                null,
-                new(
-                    $"the {scale} scale does not fit these strings and frets; look at more frets, or on other strings",
-                    ShowPhrase.Frets
-                )
-            );
-    }
-
-    private static bool BeginsOn(NoteName tonic, ShapeInHand shape) =>
-        shape.Shape.Notes.MinBy(note => note.Pitch.MidiNumber).Pitch.PitchClass == tonic.PitchClass;
-
     private static (PlayedGroup?, PlayError?) Open(NeckMap map)
     {
         var notes = ShowResolver.OpenStrings(map).Select(note => new PlayedNote(note, Finger.None)).ToValueList();
@@ -162,14 +64,15 @@ internal static class Rows
         if (notes.Count > 0)
         {
             // They lie far apart, and no two are held at one time.
-            var (row, error) = Fingered(notes, player);
+            var (row, error) = LineOf(notes, player);
             return (row is null ? null : row with { Widest = null }, error);
         }
 
         return (null, new("none of these notes lies on these strings and frets", ShowPhrase.Frets));
     }
 
-    private static (PlayedGroup?, PlayError?) Fingered(ValueList<NeckNote> notes, Player player)
+    /// <summary>Notes in this order, with the fingers of a line; the same both ways where no spot comes again.</summary>
+    public static (PlayedGroup? Row, PlayError? Error) LineOf(ValueList<NeckNote> notes, Player player)
     {
         var spots = notes.Select(note => note.Spot).ToValueList();
         var answer =

@@ -10,30 +10,34 @@ internal static class CountInPhrase
         new(
             "the count-in",
             PlayPhrase.CountIn,
-            at => NameLength(at, 0) > 0 || (at.Current.IsAny("with", "without", "no") && NameLength(at, Lead(at)) > 0),
+            at => NameLength(at, Lead(at)) > 0,
             Read,
             "with a count-in",
             "with a count-in of two bars",
             "with two bars' count-in",
+            "with a two-bar count-in",
             "without a count-in",
             "count in"
         );
 
-    // With a, with two bars', without a, no; or nothing.
+    // With a, with two bars', a two-bar, without a, no; or nothing.
     private static int Lead(Cursor at)
     {
-        if (NameLength(at, 0) > 0)
+        var lead = at.Current.IsAny("with", "without", "no") ? 1 : 0;
+        lead += at.Peek(lead).IsAny("a", "the") ? 1 : 0;
+        if (JoinedBars(at.Peek(lead)) is not null)
         {
-            return 0;
+            return lead + 1;
         }
 
-        var lead = at.Peek(1).IsAny("a", "the") ? 2 : 1;
         var isCounted = Numbers.Cardinal(at.Peek(lead)) is not null || at.Peek(lead).Is("bar's");
         var bars = lead + (Numbers.Cardinal(at.Peek(lead)) is null ? 0 : 1);
         return isCounted && at.Peek(bars).IsAny("bar", "bars", "bar's", "bars'", "measure", "measures")
             ? bars + 1
             : lead;
     }
+
+    private static int? JoinedBars(Token token) => Numbers.Joined(token, "bar", "bars", "measure", "measures");
 
     private static int NameLength(Cursor at, int ahead) =>
         at.Peek(ahead).IsAny("count-in", "countin") ? 1
@@ -45,15 +49,16 @@ internal static class CountInPhrase
         var isWith = !at.Current.IsAny("without", "no");
         var lead = Lead(at);
         var (bars, place) = (1, at.Current);
-        for (var ahead = 1; ahead < lead; ahead++)
+        for (var ahead = 0; ahead < lead; ahead++)
         {
-            (bars, place) = Numbers.Cardinal(at.Peek(ahead)) is { } number ? (number, at.Peek(ahead)) : (bars, place);
+            var said = Numbers.Cardinal(at.Peek(ahead)) ?? JoinedBars(at.Peek(ahead));
+            (bars, place) = said is { } number ? (number, at.Peek(ahead)) : (bars, place);
         }
 
         at.Skip(lead + NameLength(at, lead));
-        if (isWith && at.Is("of") && Numbers.Cardinal(at.Peek(1)) is { } said)
+        if (isWith && at.Is("of") && Numbers.Cardinal(at.Peek(1)) is { } counted)
         {
-            (bars, place) = (said, at.Peek(1));
+            (bars, place) = (counted, at.Peek(1));
             at.Skip(2);
             if (!at.AcceptAny("bar", "bars", "measure", "measures"))
             {

@@ -3,7 +3,8 @@ using Fretloom.Sentences.Reading;
 
 namespace Fretloom.Sentences.Play;
 
-/// <summary><c>picked p-i-m-a</c>, <c>picked down-up</c>: the picking hand.</summary>
+/// <summary><c>picked p-i-m-a</c>, <c>picked down-up</c>, <c>rolls T I M</c>: the picking hand.</summary>
+/// <remarks>Banjo players write T for the thumb. Common practice, no source.</remarks>
 internal static class PickingPhrase
 {
     private const int Most = 24;
@@ -16,6 +17,7 @@ internal static class PickingPhrase
         ("a", Picked.Ring),
         ("down", Picked.Down),
         ("up", Picked.Up),
+        ("t", Picked.Thumb),
         ("thumb", Picked.Thumb),
         ("index", Picked.Index),
         ("middle", Picked.Middle),
@@ -28,11 +30,16 @@ internal static class PickingPhrase
             PlayPhrase.Picking,
             at =>
                 at.Current.IsAny("picked", "pick", "plucked", "fingerpicked")
-                || (at.Is("with") && at.Peek(1).Is("alternate")),
+                || (at.Is("with") && at.Peek(1).Is("alternate"))
+                || IsRoll(at),
             Read,
             "picked p-i-m-a",
             "picked p i m a m i",
+            "picked pima",
             "plucked p-i-m",
+            "picked T I M",
+            "rolls T I M T",
+            "with thumb-index-middle rolls",
             "picked down-up",
             "with alternate strokes"
         );
@@ -43,16 +50,17 @@ internal static class PickingPhrase
 
     private static Failure? Read(Cursor at, PlayDraft draft)
     {
-        if (at.Accept("with"))
+        if (at.Accept("with", "alternate"))
         {
-            at.Skip();
             draft.Sentence = draft.Sentence with { Picking = [Picked.Down, Picked.Up] };
             return at.AcceptAny("strokes", "picking")
                 ? null
                 : Failure.Expected("'strokes' after 'alternate'", at.Current, "strokes", "picking");
         }
 
-        at.Skip();
+        at.Skip(Lead(at));
+        at.AcceptAny("picked", "pick", "plucked", "fingerpicked");
+        AcceptRolls(at);
         at.AcceptAny("with", "by");
         var first = at.Current;
         var picking = new List<Picked>();
@@ -62,10 +70,11 @@ internal static class PickingPhrase
             at.Skip();
         }
 
+        AcceptRolls(at);
         if (picking.Count == 0)
         {
             return Failure.Expected(
-                "fingers such as 'p-i-m-a' (p thumb, i index, m middle, a ring) or strokes such as 'down-up'",
+                "fingers such as 'p-i-m-a' (p or T thumb, i index, m middle, a ring) or strokes such as 'down-up'",
                 first,
                 "down",
                 "up",
@@ -92,6 +101,30 @@ internal static class PickingPhrase
             : null;
     }
 
+    // Rolls T I M; T I M rolls; in T-I-M rolls; with a thumb-index-middle roll.
+    private static bool IsRoll(Cursor at)
+    {
+        var end = Lead(at);
+        while (Of(at.Peek(end)) is not null)
+        {
+            end++;
+        }
+
+        return at.Peek(end).IsAny("roll", "rolls");
+    }
+
+    private static int Lead(Cursor at)
+    {
+        var lead = at.Current.IsAny("in", "with") ? 1 : 0;
+        return lead > 0 && at.Peek(1).Is("a") && Of(at.Peek(2)) is not null ? 2 : lead;
+    }
+
+    private static void AcceptRolls(Cursor at)
+    {
+        at.AcceptAny("roll", "rolls");
+        at.Accept("of");
+    }
+
     private static bool Mixed(List<Picked> picking) =>
         picking.Exists(one => one <= Picked.Up) && picking.Exists(one => one > Picked.Up);
 
@@ -102,11 +135,18 @@ internal static class PickingPhrase
             return null;
         }
 
-        var words = token.Text.Split('-');
+        var words = AreLetters(token.Text)
+            ? Array.ConvertAll(token.Text.ToCharArray(), letter => letter.ToString())
+            : token.Text.Split('-');
         var found = Array.ConvertAll(
             words,
             word => Array.FindIndex(Signs, sign => sign.Word.Equals(word, StringComparison.OrdinalIgnoreCase))
         );
         return Array.Exists(found, at => at < 0) ? null : Array.ConvertAll(found, at => Signs[at].Picked);
     }
+
+    // Pima, TIMT; 'at' is a word, since nobody calls the thumb T and the ring finger a.
+    private static bool AreLetters(string text) =>
+        text.All(letter => char.ToLowerInvariant(letter) is 'p' or 'i' or 'm' or 'a')
+        || text.All(letter => char.ToLowerInvariant(letter) is 't' or 'i' or 'm');
 }

@@ -103,17 +103,23 @@ internal static class PlayChecks
             )
             ?? Only(
                 sentence.Grouping is not null,
-                !isChords && subject is not (Subject.GivenSpots or Subject.TheOpenStrings or Subject.TheThirds),
+                !isChords && !subject.IsInOrderGiven && subject is not Subject.TheThirds,
                 PlayPhrase.Grouping,
                 "broken thirds and groups are made of a scale or of single notes"
             )
             ?? Only(
                 sentence.EveryKey is not null,
-                subject
-                    is not (Subject.GivenSpots or Subject.TheOpenStrings or Subject.EveryNote or Subject.ChordsBySymbol)
+                !subject.IsInOrderGiven
+                    && subject is not (Subject.EveryNote or Subject.ChordsBySymbol)
                     && !IsNamedScale(subject),
                 PlayPhrase.Keys,
                 "every key is gone through with what belongs to a key: 'the scale', 'the triads', 'the chords I IV V7', 'the thirds'"
+            )
+            ?? Only(
+                sentence.Octaves is not null,
+                subject.IsScale,
+                PlayPhrase.Octaves,
+                "octaves are counted of a scale; leave them out, or name one, such as 'the scale'"
             )
             ?? Only(
                 sentence.IsForTuning,
@@ -124,5 +130,5 @@ internal static class PlayChecks
     }
 
     private static bool IsNamedScale(Subject subject) =>
-        subject is Subject.NotesOfScale or Subject.ScaleShapes { Scale: not null };
+        subject is Subject.NotesOfScale or Subject.ScaleShapes { Scale: not null } or Subject.TheChromaticScale;
 }

@@ -13,10 +13,15 @@ internal static class PlayPrinter
         "play " + string.Join(", ", ShowPrinter.Phrases(sentence.Material).Concat(Said(sentence)));
 
     private static IEnumerable<string> Said(PlaySentence sentence) =>
-        Way(sentence).Concat(Time(sentence)).Concat(Picking(sentence));
+        Way(sentence).Concat(Time(sentence)).Concat(CountedIn(sentence)).Concat(Picking(sentence));
 
     private static IEnumerable<string> Way(PlaySentence sentence)
     {
+        if (sentence.Octaves is { } octaves)
+        {
+            yield return OctavesPhrase.WordsOf(octaves);
+        }
+
         if (sentence.IsBlock is { } isBlock)
         {
             yield return isBlock ? "as block chords" : "as arpeggios";
@@ -74,7 +79,10 @@ internal static class PlayPrinter
                 _ => $"{Numbers.InWords(times)} times",
             };
         }
+    }
 
+    private static IEnumerable<string> CountedIn(PlaySentence sentence)
+    {
         if (sentence.CountInBars is { } bars)
         {
             yield return bars switch
@@ -83,6 +91,11 @@ internal static class PlayPrinter
                 1 => "with a count-in",
                 _ => $"with a count-in of {Numbers.InWords(bars)} bars",
             };
+        }
+
+        if (sentence.HasClick)
+        {
+            yield return "with a click";
         }
     }
 

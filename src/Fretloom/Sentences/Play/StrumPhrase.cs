@@ -3,37 +3,21 @@ using Fretloom.Sentences.Reading;
 
 namespace Fretloom.Sentences.Play;
 
-/// <summary><c>strum down down-up up-down-up</c>: the strokes of a bar. A lone <c>up</c> or <c>down</c> is a direction.</summary>
+/// <summary><c>strum down down-up up-down-up</c>, <c>D DU UDU</c>: the strokes of a bar. A lone <c>up</c> or <c>down</c> is a direction.</summary>
 internal static class StrumPhrase
 {
     public static PlayPhraseKind Kind { get; } =
         new(
             "the strum pattern",
             PlayPhrase.Strum,
-            at =>
-                at.Current.IsAny("strum", "strumming")
-                || (Strokes(at.Current) is { } said && (said.Length > 1 || Strokes(at.Peek(1)) is not null)),
+            at => at.Current.IsAny("strum", "strumming") || Strokes.BeginAt(at, 0),
             Read,
             "strum down down-up up-down-up",
             "down down-up up-down-up",
+            "D DU UDU",
+            "strum D D U U D U",
             "strumming down down down-up"
         );
-
-    /// <summary>The strokes of a word such as <c>down-up</c>, true for down; null when it is no such word.</summary>
-    public static bool[]? Strokes(Token token)
-    {
-        if (token.Kind != TokenKind.Word)
-        {
-            return null;
-        }
-
-        var words = token.Text.Split('-');
-        return Array.TrueForAll(words, IsStroke) ? Array.ConvertAll(words, IsDown) : null;
-    }
-
-    private static bool IsStroke(string word) => IsDown(word) || word.Equals("up", StringComparison.OrdinalIgnoreCase);
-
-    private static bool IsDown(string word) => word.Equals("down", StringComparison.OrdinalIgnoreCase);
 
     private static Failure? Read(Cursor at, PlayDraft draft)
     {
@@ -41,15 +25,15 @@ internal static class StrumPhrase
         at.Accept("pattern");
         var first = at.Current;
         var groups = new List<ValueList<bool>>();
-        while (Strokes(at.Current) is { } more)
+        while (Strokes.Of(at.Current) is { } more)
         {
-            groups.Add(more.ToValueList());
+            groups.AddRange(more);
             at.Skip();
         }
 
         if (groups.Count == 0)
         {
-            return Failure.Expected("strokes such as 'down down-up up-down-up'", first, "down", "up");
+            return Failure.Expected("strokes such as 'down down-up up-down-up' or 'D DU UDU'", first, "down", "up");
         }
 
         if (groups.Sum(group => group.Count) > StrumPattern.MostEighths)

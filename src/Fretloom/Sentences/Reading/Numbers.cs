@@ -66,6 +66,15 @@ internal static class Numbers
             : null;
     }
 
+    /// <summary>Reads <c>two-bar</c>, <c>2-octave</c>: a number joined to a unit.</summary>
+    /// <returns>The number, or null when the token is none, or has another unit.</returns>
+    public static int? Joined(Token token, params ReadOnlySpan<string> units)
+    {
+        var dash = token.Text.LastIndexOf('-');
+        var unit = token with { Text = token.Text[(dash + 1)..] };
+        return dash > 0 && unit.IsAny(units) ? Cardinal(token with { Text = token.Text[..dash] }) : null;
+    }
+
     /// <summary>A number in words up to twenty, else in figures.</summary>
     public static string InWords(int number) =>
         number >= 0 && number < Cardinals.Length ? Cardinals[number] : number.ToString(CultureInfo.InvariantCulture);

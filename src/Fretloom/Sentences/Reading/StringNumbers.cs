@@ -51,8 +51,7 @@ internal static class StringNumbers
     // How many tokens stand before the next number of the list; null when the list ends here.
     private static int? Next(Cursor at, Func<int, bool> isOther)
     {
-        var skip = at.Current.Kind == TokenKind.Comma ? 1 : 0;
-        skip += at.Peek(skip).Is("and") ? 1 : 0;
+        var skip = Series.Next(at, 0);
         return Numbers.Cardinal(at.Peek(skip)) is not null && !isOther(skip) ? skip : null;
     }
 

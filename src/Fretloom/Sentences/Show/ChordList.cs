@@ -6,7 +6,8 @@ namespace Fretloom.Sentences.Show;
 /// <summary>Chords named by symbol or by Roman numeral, between spaces, commas and <c>and</c>.</summary>
 /// <remarks>
 /// A list goes on behind a comma as long as another chord of its sort follows; a comma before anything else ends the phrase.
-/// A note name before a kind of scale is no chord: <c>C and the A minor scale</c>, <c>C, A minor pentatonic</c>.
+/// A note name before a kind of scale is no chord: <c>C and the A minor scale</c>, <c>C, A minor pentatonic</c>; nor is the first
+/// stroke of a pattern: <c>C, D DU UDU</c>.
 /// </remarks>
 internal static class ChordList
 {
@@ -29,7 +30,7 @@ internal static class ChordList
     {
         var chords = new List<T>();
         last = at.Current;
-        for (var skip = 0; chordAt(at, skip) is ({ } chord, var count); skip = Separators(at))
+        for (var skip = 0; chordAt(at, skip) is ({ } chord, var count); skip = Series.Next(at, 0))
         {
             chords.Add(chord);
             last = at.Peek(skip);
@@ -39,15 +40,13 @@ internal static class ChordList
         return chords.ToValueList();
     }
 
-    private static int Separators(Cursor at)
-    {
-        var skip = at.Current.Kind == TokenKind.Comma ? 1 : 0;
-        return skip + (at.Peek(skip).Is("and") ? 1 : 0);
-    }
-
     private static (Chord? Chord, int Count) Symbol(Cursor at, int ahead)
     {
-        if (at.Peek(ahead).Kind != TokenKind.Word || Notes.ReadScale(at, ahead).Scale is not null)
+        if (
+            at.Peek(ahead).Kind != TokenKind.Word
+            || Notes.ReadScale(at, ahead).Scale is not null
+            || Strokes.BeginAt(at, ahead)
+        )
         {
             return default;
         }

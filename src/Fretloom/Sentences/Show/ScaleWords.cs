@@ -3,7 +3,7 @@ using Fretloom.Theory;
 
 namespace Fretloom.Sentences.Show;
 
-/// <summary>Scales that are not named note first: <c>the blues scale in A</c>; and chord symbols taken for scales.</summary>
+/// <summary>Scales that are not named note first: <c>the blues scale in A</c>, <c>the chromatic scale</c>, which begins on the tonic of the key unless it says from where; and chord symbols taken for scales.</summary>
 internal static class ScaleWords
 {
     /// <summary>Reads a kind of scale, which must stand here, and the tonic behind it.</summary>
@@ -15,14 +15,20 @@ internal static class ScaleWords
         var ahead = at.Current.Kind == TokenKind.Comma ? 1 : 0;
         var lead = ahead + (at.Peek(ahead + 1).Is("the") && at.Peek(ahead + 2).Is("key") ? 4 : 1);
         NoteName tonic = default;
-        var length = at.Peek(ahead).Is("in") && at.Peek(lead).Text != "a" ? Notes.Read(at, lead, out tonic) : 0;
+        var length =
+            at.Peek(ahead).IsAny("in", "from") && at.Peek(lead).Text != "a" ? Notes.Read(at, lead, out tonic) : 0;
+        var isKey = length > 0 && Notes.ReadKind(at, lead + length).Kind is not null;
+        if (kind == ScaleKind.Chromatic && (length == 0 || isKey))
+        {
+            return (new Subject.TheChromaticScale(null), null);
+        }
+
         if (length == 0)
         {
             return (null, Failure.Expected($"its tonic, such as 'in A', after '{at.Previous.Text}'", at.Current));
         }
 
         // The blues scale, in A minor: the key is named as well, and its tonic is that of the scale.
-        var isKey = Notes.ReadKind(at, lead + length).Kind is not null;
         at.Skip(isKey ? 0 : lead + length);
         return (new Subject.ScaleShapes(new Scale(tonic, kind!), null), null);
     }

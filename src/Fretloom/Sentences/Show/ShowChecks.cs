@@ -12,7 +12,7 @@ internal static class ShowChecks
 
     private static Failure? Subjects(ShowDraft draft, Token end)
     {
-        if (draft.NotesPerString is not null && !draft.Subjects.Any(said => said.Subject is Subject.ScaleShapes))
+        if (draft.NotesPerString is not null && !draft.Subjects.Any(said => said.Subject.IsLaidOut))
         {
             var place = draft.PlaceOf(NotesPerStringPhrase.Kind)!.Value;
             return Failure.At(
@@ -48,6 +48,7 @@ internal static class ShowChecks
         said switch
         {
             Subject.ScaleShapes shapes when draft.NotesPerString is { } count => shapes with { NotesPerString = count },
+            Subject.TheChromaticScale => new Subject.TheChromaticScale(draft.NotesPerString),
             Subject.ScaleShapes when draft.Voicing.Position is not null => said,
             Subject.ScaleShapes { Scale: { } scale } => new Subject.NotesOfScale(scale),
             Subject.ScaleShapes => new Subject.NotesOfTheKey(),
@@ -82,7 +83,7 @@ internal static class ShowChecks
             ? null
             : Capo(draft, instrument)
                 ?? Strings(draft, instrument)
-                ?? Spots(draft, instrument)
+                ?? GivenChecks.First(draft, instrument.WithCapo(draft.Sentence.Capo ?? instrument.Capo))
                 ?? OnFrets(draft, instrument, FretsPhrase.Kind, "fret", draft.Sentence.Frets?.Last)
                 ?? OnFrets(draft, instrument, PositionPhrase.Kind, "position", draft.Voicing.Position);
 
@@ -112,40 +113,6 @@ internal static class ShowChecks
             )
             : null;
     }
-
-    private static Failure? Spots(ShowDraft draft, Instrument instrument)
-    {
-        var on = instrument.WithCapo(draft.Sentence.Capo ?? instrument.Capo);
-        foreach (var (subject, place) in draft.Subjects)
-        {
-            foreach (var spot in subject is Subject.GivenSpots given ? given.Spots : [])
-            {
-                if (!on.Has(spot))
-                {
-                    return Failure.At(place, WhyNot(on, spot));
-                }
-
-                if (draft.Sentence.Frets?.Contains(spot.Fret) == false)
-                {
-                    return Failure.At(place, $"spot {spot} lies on none of the frets {draft.Sentence.Frets}");
-                }
-
-                if (draft.Sentence.Strings?.Numbers.Contains(spot.String) == false)
-                {
-                    return Failure.At(place, $"spot {spot} lies on none of the strings {draft.Sentence.Strings}");
-                }
-            }
-        }
-
-        return null;
-    }
-
-    private static string WhyNot(Instrument instrument, Spot spot) =>
-        spot.String > instrument.Strings.Count
-            ? $"the {instrument} has {instrument.Strings.Count} strings; there is no spot {spot}"
-        : spot.Fret > instrument.LastFret
-            ? $"the {instrument} has {instrument.LastFret} frets{(instrument.Capo == 0 ? "" : " beyond the capo")}; there is no spot {spot}"
-        : $"string {spot.String} of the {instrument} begins at fret {instrument.String(spot.String).StartsAtFret}; there is no spot {spot}";
 
     private static Failure? OnFrets(ShowDraft draft, Instrument instrument, PhraseKind kind, string what, int? number)
     {

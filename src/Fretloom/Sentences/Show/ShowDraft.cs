@@ -1,4 +1,6 @@
+using Fretloom.Neck;
 using Fretloom.Sentences.Reading;
+using Fretloom.Theory;
 
 namespace Fretloom.Sentences.Show;
 
@@ -18,6 +20,12 @@ internal sealed class ShowDraft
 
     /// <summary>The numbers of the string phrase with their places.</summary>
     public List<(int Number, Token Place)> Strings { get; } = [];
+
+    /// <summary>Every spot that is given, with its place.</summary>
+    public List<(Spot Spot, Token Place)> Spots { get; } = [];
+
+    /// <summary>Every note that is given with its octave, with its place.</summary>
+    public List<(Pitch Pitch, Token Place)> Pitches { get; } = [];
 
     /// <summary>What is said of the voicing.</summary>
     public VoicingPhrase Voicing

@@ -29,7 +29,7 @@ internal static class ShowPrinter
             yield return List(subjects.Select((subject, at) => SubjectPrinter.Print(subject, isFirst: at == 0)));
         }
 
-        if (subjects.OfType<Subject.ScaleShapes>().Select(scale => scale.NotesPerString).FirstOrDefault() is { } count)
+        if (subjects.Select(subject => subject.NotesAString).FirstOrDefault(count => count is not null) is { } count)
         {
             yield return Invariant($"{count} notes a string");
         }

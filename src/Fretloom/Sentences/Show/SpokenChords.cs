@@ -38,8 +38,7 @@ internal static class SpokenChords
                 return new(chords.ToValueList());
             }
 
-            next = end + (at.Peek(end).Kind == TokenKind.Comma ? 1 : 0);
-            next += at.Peek(next).Is("and") ? 1 : 0;
+            next = Series.Next(at, end);
             if (next == end)
             {
                 break;

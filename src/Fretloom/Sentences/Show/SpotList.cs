@@ -7,12 +7,13 @@ namespace Fretloom.Sentences.Show;
 internal static class SpotList
 {
     /// <summary>Reads the spots from here on.</summary>
-    public static (Subject? Subject, Failure? Failure) Read(Cursor at)
+    public static (Subject? Subject, Failure? Failure) Read(Cursor at, ShowDraft draft)
     {
         var spots = new List<Spot>();
-        for (var skip = 0; Spot.TryParse(at.Peek(skip).Text, out var spot); skip = Separators(at))
+        for (var skip = 0; Spot.TryParse(at.Peek(skip).Text, out var spot); skip = Series.Next(at, 0))
         {
             spots.Add(spot);
+            draft.Spots.Add((spot, at.Peek(skip)));
             at.Skip(skip + 1);
         }
 
@@ -23,10 +24,4 @@ internal static class SpotList
 
     private static bool LooksLikeSpot(Token token) =>
         token.Kind == TokenKind.Word && token.Text.Contains(':', StringComparison.Ordinal);
-
-    private static int Separators(Cursor at)
-    {
-        var skip = at.Current.Kind == TokenKind.Comma ? 1 : 0;
-        return skip + (at.Peek(skip).Is("and") ? 1 : 0);
-    }
 }

@@ -26,6 +26,7 @@ internal static class SubjectPhrase
         "the",
         "every",
         "notes",
+        "note",
         "landmarks",
         "thirds",
         "symmetries",
@@ -66,6 +67,9 @@ internal static class SubjectPhrase
             "D minor pentatonic",
             "the blues scale in A",
             "the A blues scale",
+            "the chromatic scale",
+            "the notes C D E",
+            "the notes C4, D4 and E4",
             "every D",
             "every D, F and A",
             "the scale, 3 notes a string",
@@ -81,15 +85,17 @@ internal static class SubjectPhrase
         (at.Current.IsAny(Beginnings) && !OneShapePhrase.Begins(at, 0))
         || FamilyAt(at) is not null
         || Notes.ReadScale(at, Article(at)).Scale is not null
-        || Notes.ReadKind(at, 0).Kind is not null
+        || Notes.ReadKind(at, Article(at)).Kind is not null
         || ChordList.IsSymbol(at)
         || ChordList.IsNumeral(at);
 
-    // A C major scale; a minor is no article.
+    // A C major scale, a chromatic scale; in a minor and a blues the letter is a note.
     private static int Article(Cursor at) =>
         at.Current.Text is "a" or "an"
-        && Notes.ReadScale(at, 0).Scale is null
-        && Notes.ReadScale(at, 1).Scale is not null
+        && (
+            Notes.ReadKind(at, 1).Kind == ScaleKind.Chromatic
+            || (Notes.ReadScale(at, 0).Scale is null && Notes.ReadScale(at, 1).Scale is not null)
+        )
             ? 1
             : 0;
 
@@ -103,7 +109,7 @@ internal static class SubjectPhrase
         }
 
         var hasArticle = at.Accept("the");
-        var (subject, failure) = ReadOne(at, hasArticle);
+        var (subject, failure) = ReadOne(at, draft, hasArticle);
         if (subject is not null)
         {
             draft.Add(subject, new Token(TokenKind.Word, first.Start, at.Previous.End - first.Start, ""));
@@ -112,7 +118,7 @@ internal static class SubjectPhrase
         return failure;
     }
 
-    private static (Subject? Subject, Failure? Failure) ReadOne(Cursor at, bool hasArticle)
+    private static (Subject? Subject, Failure? Failure) ReadOne(Cursor at, ShowDraft draft, bool hasArticle)
     {
         if (Array.Find(Nouns, noun => at.Is(noun.Word)).Make is { } make)
         {
@@ -131,9 +137,9 @@ internal static class SubjectPhrase
             return failure is null ? DegreesPhrase.Read(at, new Subject.ChordsOfTheKey(family)) : (null, failure);
         }
 
-        return at.AcceptAny("spot", "spots") ? SpotList.Read(at)
+        return at.AcceptAny("spot", "spots") ? SpotList.Read(at, draft)
             : at.Accept("open") ? ReadOpenStrings(at)
-            : at.Accept("notes") ? ReadNotes(at)
+            : at.AcceptAny("notes", "note") ? ReadNotes(at, draft)
             : at.AcceptAny("chord", "chords") ? ReadNamedChords(at)
             : ReadScaleOrChords(at, hasArticle);
     }
@@ -150,16 +156,29 @@ internal static class SubjectPhrase
             ? Families[found].Chords
             : null;
 
-    private static (Subject?, Failure?) ReadNotes(Cursor at)
+    private static (Subject?, Failure?) ReadNotes(Cursor at, ShowDraft draft)
     {
         if (OfTheKey(at))
         {
             return (new Subject.NotesOfTheKey(), null);
         }
 
+        if (NoteList.Begins(at))
+        {
+            return (NoteList.Read(at, draft), null);
+        }
+
         if (!at.Accept("of"))
         {
-            return (null, Failure.Expected("'of the key' or 'of' and a scale after 'the notes'", at.Current, "of"));
+            return (
+                null,
+                Notes.German(at.Current)
+                    ?? Failure.Expected(
+                        "'of the key', 'of' and a scale, or notes such as 'C D E' or 'C4' after 'the notes'",
+                        at.Current,
+                        "of"
+                    )
+            );
         }
 
         at.Accept("the");
@@ -282,8 +301,7 @@ internal static class SubjectPhrase
                 new Subject.EveryNote(name),
                 new Token(TokenKind.Word, first.Start, at.Previous.End - first.Start, "")
             );
-            skip = at.Current.Kind == TokenKind.Comma ? 1 : 0;
-            skip += at.Peek(skip).Is("and") ? 1 : 0;
+            skip = Series.Next(at, 0);
             first = at.Peek(skip);
             var goesOn = skip > 0 && first.Text != "a" && Notes.ReadScale(at, skip).Scale is null;
             count = goesOn ? Notes.Read(at, skip, out name) : 0;

@@ -13,6 +13,9 @@ internal static class SubjectPrinter
             Subject.NotesOfScale notes => $"the {notes.Scale} scale",
             Subject.ScaleShapes { Scale: { } scale } => $"the {scale} scale",
             Subject.ScaleShapes => "the scale",
+            Subject.TheChromaticScale => "the chromatic scale",
+            Subject.GivenNotes given => (given.Notes.Count == 1 ? "the note " : "the notes ")
+                + string.Join(' ', given.Notes),
             Subject.EveryNote every => $"every {every.Name}",
             Subject.TheLandmarks => "the landmarks",
             Subject.TheThirds => "the thirds",
