@@ -3,32 +3,33 @@ using System.Runtime.InteropServices;
 namespace Fretloom.Cli;
 
 /// <summary>Turns Ctrl-C, or a request to end, into a token, so that work can be put away. Asked again, the program ends at once.</summary>
-internal sealed class Interruption : IDisposable
+/// <remarks>
+/// Once it listens it does so until the process ends: a signal that comes while one stops listening is lost or finds nobody to tell,
+/// so that a program which stops and starts to listen may miss the only request it gets.
+/// </remarks>
+internal static class Interruption
 {
-    private readonly CancellationTokenSource _source = new();
-    private readonly List<PosixSignalRegistration> _signals;
+    private static readonly CancellationTokenSource Source = new();
 
-    /// <summary>Listens from now on.</summary>
-    public Interruption() =>
-        _signals = [
+    private static readonly Lazy<List<PosixSignalRegistration>> Signals = new(() =>
+        [
             .. new[] { PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP }.Select(signal =>
                 PosixSignalRegistration.Create(signal, Stop)
             ),
-        ];
+        ]
+    );
 
-    /// <summary>Is cancelled at the first request.</summary>
-    public CancellationToken Token => _source.Token;
-
-    /// <inheritdoc/>
-    public void Dispose()
+    /// <summary>Listens from now on.</summary>
+    /// <returns>Is cancelled at the first request.</returns>
+    public static CancellationToken Listen()
     {
-        _signals.ForEach(signal => signal.Dispose());
-        _source.Dispose();
+        _ = Signals.Value;
+        return Source.Token;
     }
 
-    private void Stop(PosixSignalContext signal)
+    private static void Stop(PosixSignalContext signal)
     {
-        signal.Cancel = !_source.IsCancellationRequested;
-        _source.Cancel();
+        signal.Cancel = !Source.IsCancellationRequested;
+        Source.Cancel();
     }
 }

@@ -15,6 +15,6 @@ internal static class Program
         var output = new StreamWriter(Console.OpenStandardOutput(), utf8) { AutoFlush = false };
         var error = new StreamWriter(Console.OpenStandardError(), utf8) { AutoFlush = true };
         var input = new StreamReader(Console.OpenStandardInput(), utf8);
-        return CommandLine.Run(args, new Terminal(input, output, error));
+        return CommandLine.Run(args, new Terminal(input, output, error) { Listen = Interruption.Listen });
     }
 }

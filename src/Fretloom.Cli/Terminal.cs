@@ -16,6 +16,9 @@ internal sealed record Terminal(TextReader Input, TextWriter Output, TextWriter 
     /// <summary>Columns of text to fill: those of the window, or 80 where there is none.</summary>
     public int Width { get; init; } = WindowWidth();
 
+    /// <summary>Gives a token that is cancelled when the user wants the run to end: Ctrl-C for the program itself.</summary>
+    public Func<CancellationToken> Listen { get; init; } = () => CancellationToken.None;
+
     /// <summary>Whether an error that should not happen is shown with the places it came through.</summary>
     public bool ShowsTraces { get; init; } = Environment.GetEnvironmentVariable("FRETLOOM_TRACE") == "1";
 
@@ -59,10 +62,11 @@ internal sealed record Terminal(TextReader Input, TextWriter Output, TextWriter 
     /// <summary>Answers the lines of the input, each as soon as it is read: the program that asks may wait for it before it asks again.</summary>
     /// <param name="answer">Prints the answer to a line and gives its <see cref="ExitCode"/>.</param>
     /// <returns>The worst of the codes.</returns>
+    /// <exception cref="OperationCanceledException">The user stopped it while it waited, or the answer was stopped.</exception>
     public int AnswerLines(Func<string, int> answer)
     {
-        var worst = ExitCode.Done;
-        while (Input.ReadLine() is { } line)
+        var (stop, worst) = (Listen(), ExitCode.Done);
+        while (NextLine(stop) is { } line)
         {
             worst = Math.Max(worst, answer(line));
             Output.Flush();
@@ -70,6 +74,10 @@ internal sealed record Terminal(TextReader Input, TextWriter Output, TextWriter 
 
         return worst;
     }
+
+    // A console or a pipe cannot be read with a token, so a thread reads that may be left behind.
+    private string? NextLine(CancellationToken stop) =>
+        Task.Run(Input.ReadLine, stop).WaitAsync(stop).GetAwaiter().GetResult();
 
     private static int WindowWidth()
     {

@@ -1,4 +1,4 @@
-using System.Diagnostics;
+using Fretloom.Testing;
 
 namespace Fretloom.Cli.Tests;
 
@@ -40,13 +40,10 @@ public sealed class CacheTests : IDisposable
         var whole = await BuildAsync("alone", Path.Combine(_root, "other"));
         using (var build = Start("killed", caches))
         {
-            while (!build.HasExited && (!Directory.Exists(caches) || Kept(caches).Count < 2))
-            {
-                await Task.Delay(1, TestContext.Current.CancellationToken);
-            }
-
+            var kept = Path.Combine(caches, "fretloom", "engraving");
+            await build.WaitUntilAsync(() => Directory.Exists(kept) && Directory.GetFiles(kept).Length >= 2);
             build.Kill();
-            await build.WaitForExitAsync(TestContext.Current.CancellationToken);
+            await build.ExitAsync();
         }
 
         Assert.Equal(whole, await BuildAsync("again", caches));
@@ -95,28 +92,19 @@ public sealed class CacheTests : IDisposable
     private async Task<SortedDictionary<string, byte[]>> BuildAsync(string name, string caches, string? folder = null)
     {
         using var build = Start(name, caches, folder);
-        var error = await build.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
-        await build.WaitForExitAsync(TestContext.Current.CancellationToken);
+        var ended = await build.ExitAsync();
 
-        Assert.Equal((0, ""), (build.ExitCode, error));
+        Assert.Equal((0, ""), (ended.ExitCode, ended.Error));
         return Content(Path.Combine(_root, name));
     }
 
-    private Process Start(string name, string caches, string? folder = null)
-    {
-        var start = new ProcessStartInfo(
+    private StartedProgram Start(string name, string caches, string? folder = null) =>
+        new(
             Path.Combine(AppContext.BaseDirectory, "Fretloom.Cli"),
-            ["build", _lesson, "--format", "html,svg", "--out", Path.Combine(_root, name)]
-        )
-        {
-            WorkingDirectory = folder ?? "",
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
-        start.Environment["XDG_CACHE_HOME"] = caches;
-        start.Environment["HOME"] = _root;
-        return Process.Start(start)!;
-    }
+            ["build", _lesson, "--format", "html,svg", "--out", Path.Combine(_root, name)],
+            folder,
+            new Dictionary<string, string> { ["XDG_CACHE_HOME"] = caches, ["HOME"] = _root }
+        );
 
     private static SortedDictionary<string, byte[]> Kept(string caches) =>
         Content(Path.Combine(caches, "fretloom", "engraving"));

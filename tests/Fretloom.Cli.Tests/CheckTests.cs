@@ -227,53 +227,33 @@ public class CheckTests
         Assert.Equal(2, Call.Fretloom("check", "missing.md").Code);
     }
 
-    [Fact]
-    public async Task A_check_can_be_stopped()
+    [Theory]
+    [InlineData("")]
+    [InlineData(
+        "In every mode, on guitar, on frets 0 to 22, every triad shape of strings 4-2 can be played with one finger a note by a small hand and every seventh shape of strings 4-1 can be played with one finger a note by a small hand.\n"
+    )]
+    public async Task A_check_can_be_stopped_while_it_waits_and_while_it_works(string work)
     {
+        const int Lines = 200;
         Assert.SkipWhen(OperatingSystem.IsWindows(), "sends a Unix signal");
-        var stop = TestContext.Current.CancellationToken;
-        using var check = Process.Start(
-            new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, "Fretloom.Cli"), ["check", "--lines"])
-            {
-                RedirectStandardInput = true,
-                RedirectStandardOutput = true,
-                RedirectStandardError = true,
-            }
-        )!;
+        using var check = new StartedProgram(Program, ["check", "--lines"]);
         // The answer to the first line says that the program listens.
-        await check.StandardInput.WriteLineAsync(Holds);
-        await check.StandardInput.FlushAsync(stop);
-        await check.StandardOutput.ReadLineAsync(stop);
-        await check.StandardInput.WriteLineAsync(
-            "In every mode, on guitar, on frets 0 to 22, every triad shape of strings 4-2 can be played with one finger a note by a small hand and every seventh shape of strings 4-1 can be played with one finger a note by a small hand."
-        );
-        await check.StandardInput.FlushAsync(stop);
+        await check.WriteAsync($"{Holds}\n");
+        await check.ReadLineAsync();
+        await check.WriteAsync(string.Concat(Enumerable.Repeat(work, Lines)));
 
-        await Run.ProgramAsync("kill", ["-s", "INT", check.Id.ToString(CultureInfo.InvariantCulture)]);
-        await check.WaitForExitAsync(stop);
+        await check.SignalAsync("INT");
+        var stopped = await check.ExitAsync();
 
-        Assert.Equal(130, check.ExitCode);
-        Assert.Empty(await check.StandardOutput.ReadToEndAsync(stop));
+        Assert.Equal(130, stopped.ExitCode);
+        Assert.InRange(stopped.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length, 0, Lines - 1);
+        Assert.EndsWith("Stopped; nothing is left half written.\n", stopped.Error, StringComparison.Ordinal);
     }
 
-    private static async Task<int> ProgramAsync(string input, params string[] args)
-    {
-        var stop = TestContext.Current.CancellationToken;
-        using var program = Process.Start(
-            new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, "Fretloom.Cli"), args)
-            {
-                RedirectStandardInput = true,
-                RedirectStandardOutput = true,
-                RedirectStandardError = true,
-            }
-        )!;
-        var (output, error) = (program.StandardOutput.ReadToEndAsync(stop), program.StandardError.ReadToEndAsync(stop));
-        await program.StandardInput.WriteAsync(input);
-        program.StandardInput.Close();
-        await Task.WhenAll(output, error);
-        await program.WaitForExitAsync(stop);
-        return program.ExitCode;
-    }
+    private static async Task<int> ProgramAsync(string input, params string[] args) =>
+        (await Run.ProgramAsync(Program, args, input: input)).ExitCode;
+
+    private static string Program => Path.Combine(AppContext.BaseDirectory, "Fretloom.Cli");
 
     private static string Text(JsonElement document, string name) => document.GetProperty(name).GetString() ?? "";
 

@@ -1,5 +1,3 @@
-using System.Diagnostics;
-using System.Globalization;
 using Fretloom.Testing;
 
 namespace Fretloom.Cli.Tests;
@@ -12,34 +10,23 @@ public class InterruptionTests
     public async Task A_stopped_build_leaves_nothing_behind(string signal)
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "sends a Unix signal");
-        var stop = TestContext.Current.CancellationToken;
         var root = Directory.CreateTempSubdirectory("fretloom-stop");
         try
         {
             var lesson = Directory.GetFiles(Commands.DemoCommand.LessonsFolder, "*.md")[0];
             var folder = Path.Combine(root.FullName, "out");
-            using var build = Process.Start(
-                new ProcessStartInfo(
-                    Path.Combine(AppContext.BaseDirectory, "Fretloom.Cli"),
-                    ["build", lesson, "--key", "all", "--out", folder]
-                )
-                {
-                    RedirectStandardOutput = true,
-                    RedirectStandardError = true,
-                }
-            )!;
+            using var build = new StartedProgram(
+                Path.Combine(AppContext.BaseDirectory, "Fretloom.Cli"),
+                ["build", lesson, "--key", "all", "--out", folder]
+            );
             // From here on twelve PDF files are to be set, the first after the typesetter has started.
-            while (!build.HasExited && !Directory.Exists(folder))
-            {
-                await Task.Delay(5, stop);
-            }
+            await build.WaitUntilAsync(() => Directory.Exists(folder));
 
-            await Run.ProgramAsync("kill", ["-s", signal, build.Id.ToString(CultureInfo.InvariantCulture)]);
-            var error = await build.StandardError.ReadToEndAsync(stop);
-            await build.WaitForExitAsync(stop);
+            await build.SignalAsync(signal);
+            var stopped = await build.ExitAsync();
 
-            Assert.Equal(130, build.ExitCode);
-            Assert.EndsWith("Stopped; nothing is left half written.\n", error, StringComparison.Ordinal);
+            Assert.Equal(130, stopped.ExitCode);
+            Assert.EndsWith("Stopped; nothing is left half written.\n", stopped.Error, StringComparison.Ordinal);
             Assert.Empty(root.GetFileSystemInfos());
         }
         finally

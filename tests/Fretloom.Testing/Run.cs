@@ -1,5 +1,3 @@
-using System.Diagnostics;
-
 namespace Fretloom.Testing;
 
 /// <summary>Runs other programs: the launcher, and the independent ones that tests compare with.</summary>
@@ -24,23 +22,11 @@ public static class Run
         string? input = null
     )
     {
-        using var process = new Process
-        {
-            StartInfo = new(program, arguments)
-            {
-                WorkingDirectory = folder ?? "",
-                RedirectStandardInput = true,
-                RedirectStandardOutput = true,
-                RedirectStandardError = true,
-            },
-        };
-        process.Start();
-        var output = process.StandardOutput.ReadToEndAsync();
-        var error = process.StandardError.ReadToEndAsync();
-        await process.StandardInput.WriteAsync(input ?? "");
-        process.StandardInput.Close();
-        await process.WaitForExitAsync();
-        return new(process.ExitCode, await output, await error);
+        using var started = new StartedProgram(program, arguments, folder);
+        var ended = started.ExitAsync();
+        await started.WriteAsync(input ?? "");
+        started.CloseInput();
+        return await ended;
     }
 
     /// <summary>Whether a program of this name is on the PATH; tests that need it skip when it is not.</summary>

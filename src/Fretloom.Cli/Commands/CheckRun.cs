@@ -50,8 +50,7 @@ internal sealed class CheckRun(Terminal terminal)
     /// <exception cref="OperationCanceledException">The user stopped it.</exception>
     public int CheckLesson(string path, bool isJson)
     {
-        using var interruption = new Interruption();
-        var stop = interruption.Token;
+        var stop = terminal.Listen();
         var lesson = ProgressBar.Over(
             "Checking",
             show =>
@@ -106,11 +105,9 @@ internal sealed class CheckRun(Terminal terminal)
         }
     }
 
-    // Only while it works: a program that waits for a line ends by itself when it is told to.
-    private static ClaimVerdict Checked(ClaimSentence sentence)
+    private ClaimVerdict Checked(ClaimSentence sentence)
     {
-        using var interruption = new Interruption();
-        var stop = interruption.Token;
+        var stop = terminal.Listen();
         return ProgressBar.Over(
             "Checking",
             show => ClaimChecker.Check(sentence, OnAllThreads, ProgressBar.Share(show), stop)

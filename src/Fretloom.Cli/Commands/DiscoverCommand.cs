@@ -117,10 +117,10 @@ internal static class DiscoverCommand
             return terminal.Explain(text, scope.Errors[0], isJson);
         }
 
-        using var interruption = new Interruption();
+        var stop = terminal.Listen();
         var result = ProgressBar.Over(
             "Looking for what is true",
-            report => ClaimDiscovery.Run(scope.Value, options, ProgressBar.Share(report), interruption.Token)
+            report => ClaimDiscovery.Run(scope.Value, options, ProgressBar.Share(report), stop)
         );
         if (file is not null && !TryWrite(file, DiscoveryReport.Write(result), out var problem))
         {

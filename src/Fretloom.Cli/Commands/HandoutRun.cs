@@ -41,7 +41,7 @@ internal sealed class HandoutRun(Terminal terminal) : IDisposable
         bool isJson
     )
     {
-        using var interruption = new Interruption();
+        var stop = terminal.Listen();
         var documents = new List<BuildDocument>();
         var worst = ExitCode.Done;
         foreach (var lesson in lessons.TakeWhile(_ => worst < ExitCode.Misused))
@@ -49,13 +49,7 @@ internal sealed class HandoutRun(Terminal terminal) : IDisposable
             var result = ProgressBar.Over(
                 Path.GetFileName(lesson),
                 show =>
-                    _builder.Build(
-                        lesson,
-                        options,
-                        step => show(step.Done, step.Total),
-                        ProgressBar.Share(show),
-                        interruption.Token
-                    )
+                    _builder.Build(lesson, options, step => show(step.Done, step.Total), ProgressBar.Share(show), stop)
             );
             if (!isJson)
             {

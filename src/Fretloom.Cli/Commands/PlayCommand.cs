@@ -181,7 +181,7 @@ internal static class PlayCommand
         }
 
         var exercise = options.Title is { } title ? answer.Value with { Name = title } : answer.Value;
-        if (file is not null && ScoreFiles.Write(exercise, file, options) is { } problem)
+        if (file is not null && ScoreFiles.Write(exercise, file, options, terminal.Listen()) is { } problem)
         {
             return terminal.Fail(problem, isJson);
         }

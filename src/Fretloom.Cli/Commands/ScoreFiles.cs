@@ -55,9 +55,10 @@ internal static class ScoreFiles
     /// <param name="exercise">What is written.</param>
     /// <param name="path">The file; its kind is known.</param>
     /// <param name="options">How.</param>
+    /// <param name="stop">Ends the work, and nothing is written.</param>
     /// <returns>Why nothing was written, or null.</returns>
     /// <exception cref="OperationCanceledException">The user stopped it.</exception>
-    public static string? Write(Exercise exercise, string path, ScoreOptions options)
+    public static string? Write(Exercise exercise, string path, ScoreOptions options, CancellationToken stop)
     {
         var kind = Path.GetExtension(path);
         if (
@@ -74,16 +75,15 @@ internal static class ScoreFiles
 
         try
         {
-            using var interruption = new Interruption();
             using var files = new StagedFiles(Path.GetDirectoryName(Path.GetFullPath(path))!);
             files.Add(
                 Path.GetFileName(path),
                 ProgressBar.Over(
                     $"Writing {Path.GetFileName(path)}",
-                    report => Writers[kind](exercise, options, ProgressBar.Share(report), interruption.Token)
+                    report => Writers[kind](exercise, options, ProgressBar.Share(report), stop)
                 )
             );
-            interruption.Token.ThrowIfCancellationRequested();
+            stop.ThrowIfCancellationRequested();
             files.Publish();
             return null;
         }

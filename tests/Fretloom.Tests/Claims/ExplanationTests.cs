@@ -43,7 +43,7 @@ public class ExplanationTests
 
     [Fact]
     public void Every_failing_claim_is_explained_in_one_sentence_that_begins_with_the_case() =>
-        ClaimGen.Sentence.Sample(
+        ClaimGen.Sentence.SampleSame(
             sentence =>
             {
                 if (Failing(sentence) is not { Failures: [var failure, ..] })
@@ -56,12 +56,12 @@ public class ExplanationTests
                 Assert.EndsWith(".", failure.Why, StringComparison.Ordinal);
                 Assert.DoesNotMatch(Clumsy, failure.Why);
             },
-            iter: 400
+            count: 400
         );
 
     [Fact]
     public void Every_repair_holds_and_differs_by_the_one_phrase_that_it_names() =>
-        ClaimGen.Sentence.Sample(
+        ClaimGen.Sentence.SampleSame(
             sentence =>
             {
                 if (Failing(sentence)?.Repair is { } repair)
@@ -69,7 +69,7 @@ public class ExplanationTests
                     AssertMends(sentence, repair);
                 }
             },
-            iter: 400
+            count: 400
         );
 
     private static readonly Regex Clumsy = new(

@@ -17,29 +17,29 @@ public class SlowClaimsTests
 
     [Fact]
     public void The_checker_agrees_with_the_definitions_on_every_generated_sentence() =>
-        Sentence.Sample(
+        Sentence.SampleSame(
             sentence =>
             {
                 var found = Check(sentence, CountsOnly);
                 Assert.Equal(Slow(sentence), (found.Failing, found.Untested, found.Cases));
             },
-            iter: 200
+            count: 200
         );
 
     [Fact]
     public void The_checker_agrees_with_the_definitions_on_shapes_under_a_hand() =>
-        ClaimGen.InHand.Sample(
+        ClaimGen.InHand.SampleSame(
             sentence =>
             {
                 var found = Check(sentence, CountsOnly);
                 Assert.Equal(Slow(sentence), (found.Failing, found.Untested, found.Cases));
             },
-            iter: 1000
+            count: 1000
         );
 
     [Fact]
     public void Programs_agree_with_the_words_on_every_generated_sentence() =>
-        Sentence.Sample(
+        Sentence.SampleSame(
             sentence =>
             {
                 var expected = Check(
@@ -64,7 +64,7 @@ public class SlowClaimsTests
                     )
                 );
             },
-            iter: 600
+            count: 600
         );
 
     private static Gen<PlaceScope> FewTunings() =>

@@ -7,15 +7,15 @@ public class PlayErrorTests
 {
     [Fact]
     public void Any_text_gives_a_sentence_or_an_error_that_can_be_pointed_at() =>
-        Gen.OneOf(Gen.String, Gen.String[Gen.Char[' ', '~'], 0, 60], Words).Sample(AssertAnswered, iter: 10_000);
+        Gen.OneOf(Gen.String, Gen.String[Gen.Char[' ', '~'], 0, 60], Words).SampleSame(AssertAnswered, 10_000);
 
     [Fact]
     public void A_damaged_sentence_gives_a_sentence_or_an_error_that_can_be_pointed_at() =>
-        PlayGen.Damaged.Sample(AssertAnswered, iter: 10_000);
+        PlayGen.Damaged.SampleSame(AssertAnswered, 10_000);
 
     [Fact]
     public void A_suggested_repair_mends_the_words_it_touches() =>
-        PlayGen.Damaged.Sample(
+        PlayGen.Damaged.SampleSame(
             text =>
             {
                 if (PlayParser.Parse(text).Errors is [{ Repair: { } repair }])
@@ -25,7 +25,7 @@ public class PlayErrorTests
                     Assert.True(next.IsRead || next.Errors[0].Column > repair.Column + repair.Text.Length - 1);
                 }
             },
-            iter: 10_000
+            count: 10_000
         );
 
     [Fact]

@@ -8,15 +8,15 @@ public class ShowErrorTests
 {
     [Fact]
     public void Any_text_gives_a_sentence_or_an_error_that_can_be_pointed_at() =>
-        Gen.OneOf(Gen.String, Gen.String[Gen.Char[' ', '~'], 0, 60], Words).Sample(AssertAnswered, iter: 5_000);
+        Gen.OneOf(Gen.String, Gen.String[Gen.Char[' ', '~'], 0, 60], Words).SampleSame(AssertAnswered, 5_000);
 
     [Fact]
     public void A_damaged_sentence_gives_a_sentence_or_an_error_that_can_be_pointed_at() =>
-        SentenceGen.Damaged.Sample(AssertAnswered, iter: 5_000);
+        SentenceGen.Damaged.SampleSame(AssertAnswered, 5_000);
 
     [Fact]
     public void A_suggested_repair_mends_the_words_it_touches() =>
-        SentenceGen.Damaged.Sample(
+        SentenceGen.Damaged.SampleSame(
             text =>
             {
                 if (ShowParser.Parse(text).Errors is [{ Repair: { } repair } error])
@@ -27,7 +27,7 @@ public class ShowErrorTests
                     Assert.True(next.IsRead || next.Errors[0].Column > repair.Column + repair.Text.Length - 1);
                 }
             },
-            iter: 5_000
+            count: 5_000
         );
 
     [Fact]

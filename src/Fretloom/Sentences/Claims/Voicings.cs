@@ -172,7 +172,7 @@ internal sealed class Voicings
     private static (Token One, Token Other)? Hyphened(Token token)
     {
         var dash = token.Kind == TokenKind.Word ? token.Text.IndexOf('-', StringComparison.Ordinal) : -1;
-        if (dash < 0)
+        if (dash < 0 || dash == token.Length - 1)
         {
             return null;
         }
