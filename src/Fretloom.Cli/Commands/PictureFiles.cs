@@ -17,8 +17,9 @@ internal static class PictureFiles
         [".png"] = picture => SvgRasteriser.ToPng(Svg(picture)),
     };
 
-    /// <summary>Whether the ending of a file's name is that of a kind we write.</summary>
-    public static bool IsKnown(string path) => Writers.ContainsKey(Path.GetExtension(path));
+    /// <summary>What is wrong with the name of a file; null when it is of a kind we write.</summary>
+    public static string? WhyNot(string path) =>
+        Writers.ContainsKey(Path.GetExtension(path)) ? null : $"The file's name must end in .svg or .png: '{path}'.";
 
     /// <summary>Writes one file, or several with a number before the ending.</summary>
     /// <param name="exhibit">What the pictures show.</param>

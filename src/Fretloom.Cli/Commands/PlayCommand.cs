@@ -16,28 +16,15 @@ internal static class PlayCommand
     /// <summary>Makes the command.</summary>
     public static Command Create(Terminal terminal)
     {
-        var sentence = new Argument<string[]>("sentence")
-        {
-            Description = "What to play, such as \"the seventh chords from I to IV, up and down, in eighths, at 72\".",
-            Arity = ArgumentArity.ZeroOrMore,
-        };
-        var json = new Option<bool>("--json") { Description = "Print the exercise as one JSON document." };
-        var lines = new Option<bool>("--lines")
-        {
-            Description = "Read one sentence a line from standard input and print one JSON document a line.",
-        };
-        var file = new Option<string?>("--out")
-        {
-            Description = "Write the exercise to this file: .musicxml, .mxl, .mid, .wav, .svg, .pdf or .txt.",
-            HelpName = "FILE",
-        };
-        file.Validators.Add(result =>
-        {
-            if (ScoreFiles.WhyNot(result.GetValueOrDefault<string?>() ?? "") is { } problem)
-            {
-                result.AddError(problem);
-            }
-        });
+        var call = new SentenceCall(
+            "sentence",
+            "What to play, such as \"the seventh chords from I to IV, up and down, in eighths, at 72\".",
+            "Say what to play, such as \"the scale, up and down, in eighths\"."
+        );
+        var file = SentenceCall.File(
+            "Write the exercise to this file: .musicxml, .mxl, .mid, .wav, .svg, .pdf or .txt.",
+            ScoreFiles.WhyNot
+        );
         var title = new Option<string?>("--title")
         {
             Description = "The heading, instead of what is played.",
@@ -75,11 +62,9 @@ internal static class PlayCommand
             DefaultValueFactory = _ => new SoundOptions().Seed,
             CustomParser = WholeNumber.Read,
         };
-        var command = new Command("play", "Works out an exercise: tablature, notation, MIDI and sound.")
-        {
-            sentence,
-            json,
-            lines,
+        var command = call.Command(
+            "play",
+            "Works out an exercise: tablature, notation, MIDI and sound.",
             file,
             title,
             caption,
@@ -87,9 +72,8 @@ internal static class PlayCommand
             click,
             channels,
             rate,
-            seed,
-        };
-        command.Validators.Add(result => Check(result, sentence, lines, file));
+            seed
+        );
         command.Validators.Add(result =>
         {
             var ending = Path.GetExtension(result.GetResult(file)?.Tokens is [var path] ? path.Value : "");
@@ -124,41 +108,11 @@ internal static class PlayCommand
                 parsed.GetValue(title),
                 parsed.GetValue(caption)
             );
-            var text = string.Join(' ', parsed.GetValue(sentence) ?? []);
-            return parsed.GetValue(lines)
+            return call.IsLines(parsed)
                 ? terminal.AnswerLines(line => Play(line, file: null, options, isJson: true, terminal))
-                : Play(text, parsed.GetValue(file), options, parsed.GetValue(json), terminal);
+                : Play(call.Text(parsed), parsed.GetValue(file), options, call.IsJson(parsed), terminal);
         });
         return command;
-    }
-
-    private static void Check(
-        CommandResult result,
-        Argument<string[]> sentence,
-        Option<bool> lines,
-        Option<string?> file
-    )
-    {
-        var words = result.GetValue(sentence) ?? [];
-        if (Array.Find(words, word => word.StartsWith("--", StringComparison.Ordinal)) is { } unknown)
-        {
-            result.AddError($"There is no option {unknown}.");
-        }
-
-        var isNamed = words.Length > 0;
-        if (isNamed == result.GetValue(lines))
-        {
-            result.AddError(
-                isNamed
-                    ? "Give a sentence or --lines, not both."
-                    : "Say what to play, such as \"the scale, up and down, in eighths\"."
-            );
-        }
-
-        if (result.GetValue(lines) && result.GetResult(file) is { Implicit: false })
-        {
-            result.AddError("--lines prints JSON and writes no files; leave --out out.");
-        }
     }
 
     private static int Rate(ArgumentResult given)

@@ -12,66 +12,18 @@ internal static class ShowCommand
     /// <summary>Makes the command.</summary>
     public static Command Create(Terminal terminal)
     {
-        var sentence = new Argument<string[]>("sentence")
-        {
-            Description = "What to show, such as \"the notes of the key, in D major, on strings 4-1\".",
-            Arity = ArgumentArity.ZeroOrMore,
-        };
-        var json = new Option<bool>("--json") { Description = "Print one JSON document." };
-        var lines = new Option<bool>("--lines")
-        {
-            Description = "Read one sentence a line from standard input and print one JSON document a line.",
-        };
-        var file = new Option<string?>("--out")
-        {
-            Description = "Write the pictures to this file: .svg or .png.",
-            HelpName = "FILE",
-        };
-        file.Validators.Add(result =>
-        {
-            var path = result.GetValueOrDefault<string?>() ?? "";
-            if (!PictureFiles.IsKnown(path))
-            {
-                result.AddError($"The file's name must end in .svg or .png: '{path}'.");
-            }
-        });
-        var command = new Command("show", "Shows notes, landmarks and shapes on a neck.")
-        {
-            sentence,
-            json,
-            lines,
-            file,
-        };
-        command.Validators.Add(result =>
-        {
-            var words = result.GetValue(sentence) ?? [];
-            if (Array.Find(words, word => word.StartsWith("--", StringComparison.Ordinal)) is { } unknown)
-            {
-                result.AddError($"There is no option {unknown}.");
-            }
-
-            var isNamed = words.Length > 0;
-            if (isNamed == result.GetValue(lines))
-            {
-                result.AddError(
-                    isNamed
-                        ? "Give a sentence or --lines, not both."
-                        : "Say what to show, such as \"the notes of the key, in D major\"."
-                );
-            }
-
-            if (result.GetValue(lines) && result.GetResult(file) is { Implicit: false })
-            {
-                result.AddError("--lines prints JSON and writes no pictures; leave --out out.");
-            }
-        });
+        var call = new SentenceCall(
+            "sentence",
+            "What to show, such as \"the notes of the key, in D major, on strings 4-1\".",
+            "Say what to show, such as \"the notes of the key, in D major\"."
+        );
+        var file = SentenceCall.File("Write the pictures to this file: .svg or .png.", PictureFiles.WhyNot);
+        var command = call.Command("show", "Shows notes, landmarks and shapes on a neck.", file);
         command.SetAction(parsed =>
-        {
-            var text = string.Join(' ', parsed.GetValue(sentence) ?? []);
-            return parsed.GetValue(lines)
+            call.IsLines(parsed)
                 ? terminal.AnswerLines(line => Show(line, file: null, isJson: true, terminal))
-                : Show(text, parsed.GetValue(file), parsed.GetValue(json), terminal);
-        });
+                : Show(call.Text(parsed), parsed.GetValue(file), call.IsJson(parsed), terminal)
+        );
         return command;
     }
 

@@ -13,23 +13,17 @@ public static class PlayQuestion
     public static SentenceResult<Exercise> Answer(string text, ShowDefaults defaults)
     {
         ArgumentNullException.ThrowIfNull(defaults);
-        var read = PlayParser.Parse(text, defaults.Instrument);
-        if (!read.IsRead)
-        {
-            return SentenceResult<Exercise>.Wrong(read.Errors[0]);
-        }
-
-        var resolution = PlayResolver.Resolve(read.Value, defaults);
-        return resolution.IsPlayed
-            ? SentenceResult<Exercise>.Read(resolution.Exercise)
-            : SentenceResult<Exercise>.Wrong(ErrorAt(text, resolution.Error));
+        return SentenceAnswer.Of(
+            PlayParser.Parse(text, defaults.Instrument),
+            sentence =>
+            {
+                var resolution = PlayResolver.Resolve(sentence, defaults);
+                return (resolution.Exercise, resolution.Error?.Message, PlaceOf(text, resolution.Error));
+            }
+        );
     }
 
-    private static SentenceError ErrorAt(string text, PlayError error)
-    {
-        var place =
-            (error.Played is { } played ? PlayParser.PlaceOf(text, played) : null)
-            ?? (error.Shown is { } shown ? PlayParser.PlaceOf(text, shown) : null);
-        return new SentenceError(place?.Column ?? 1, place?.Length ?? 0, error.Message);
-    }
+    private static (int Column, int Length)? PlaceOf(string text, PlayError? error) =>
+        (error?.Played is { } played ? PlayParser.PlaceOf(text, played) : null)
+        ?? (error?.Shown is { } shown ? PlayParser.PlaceOf(text, shown) : null);
 }

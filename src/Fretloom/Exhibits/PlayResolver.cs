@@ -137,7 +137,7 @@ public static class PlayResolver
             NoteNames = defaults.NoteNames,
             IsLeftHanded = complete.Material is { IsLeftHanded: true, IsTurnedOver: false },
         };
-        return (TooLong(exercise) ?? Shifts.WhyNot(exercise)) is { } wrong
+        return (TooLong(exercise, complete) ?? Shifts.WhyNot(exercise)) is { } wrong
             ? PlayResolution.Refused(wrong)
             : PlayResolution.Played(exercise);
     }
@@ -154,7 +154,7 @@ public static class PlayResolver
             );
     }
 
-    private static PlayError? TooLong(Exercise exercise) =>
+    private static PlayError? TooLong(Exercise exercise, PlaySentence complete) =>
         exercise.Bars > MostBars
             ? new(
                 string.Create(
@@ -168,7 +168,7 @@ public static class PlayResolver
                     CultureInfo.InvariantCulture,
                     $"the exercise would take {Math.Ceiling(exercise.Seconds / 60):N0} minutes, and at most an hour is played; play it fewer times, faster, or with fewer tempi"
                 ),
-                Played: PlayPhrase.Tempo
+                Played: complete.Times is null ? PlayPhrase.Tempo : PlayPhrase.Times
             )
         : null;
 

@@ -97,7 +97,17 @@ internal static class ShapeQuery
             Voicing.Easy easy => easy with { Position = null },
             _ => voicing,
         };
-        return ShapeFinder.WhyNot(map, chord, anywhere) is null ? ShowPhrase.Position : ShowPhrase.Subject;
+        var inAnyInversion = voicing switch
+        {
+            Voicing.OneNotePerString each => each with { Inversions = [] },
+            Voicing.Strummed strummed => strummed with { Inversions = [] },
+            _ => voicing,
+        };
+        var onAllStrings = new NeckMap(map.Instrument, map.Key, map.Instrument.AllStrings, map.Frets);
+        return ShapeFinder.WhyNot(map, chord, anywhere) is null ? ShowPhrase.Position
+            : ShapeFinder.WhyNot(map, chord, inAnyInversion) is null ? ShowPhrase.Inversion
+            : ShapeFinder.WhyNot(onAllStrings, chord, anywhere) is null ? ShowPhrase.Strings
+            : ShowPhrase.Subject;
     }
 
     private static ValueList<Shape> ShapesOf(Subject.ScaleShapes subject, ShowSentence sentence, NeckMap map)

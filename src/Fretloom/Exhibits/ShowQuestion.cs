@@ -12,21 +12,16 @@ public static class ShowQuestion
     public static SentenceResult<Exhibit> Answer(string text, ShowDefaults defaults)
     {
         ArgumentNullException.ThrowIfNull(defaults);
-        var read = ShowParser.Parse(text, defaults.Instrument);
-        if (!read.IsRead)
-        {
-            return SentenceResult<Exhibit>.Wrong(read.Errors[0]);
-        }
-
-        var resolution = ShowResolver.Resolve(read.Value, defaults);
-        return resolution.IsShown
-            ? SentenceResult<Exhibit>.Read(resolution.Exhibit)
-            : SentenceResult<Exhibit>.Wrong(ErrorAt(text, resolution.Error));
+        return SentenceAnswer.Of(
+            ShowParser.Parse(text, defaults.Instrument),
+            sentence =>
+            {
+                var resolution = ShowResolver.Resolve(sentence, defaults);
+                return (resolution.Exhibit, resolution.Error?.Message, PlaceOf(text, resolution.Error));
+            }
+        );
     }
 
-    private static SentenceError ErrorAt(string text, ResolutionError error)
-    {
-        var (column, length) = ShowParser.PlaceOf(text, error.Phrase) ?? (1, 0);
-        return new SentenceError(column, length, error.Message);
-    }
+    private static (int Column, int Length)? PlaceOf(string text, ResolutionError? error) =>
+        error is null ? null : ShowParser.PlaceOf(text, error.Phrase);
 }

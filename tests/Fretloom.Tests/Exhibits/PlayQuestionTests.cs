@@ -372,6 +372,14 @@ public class PlayQuestionTests
     public void Notes_that_are_named_lie_near_each_other(string sentence, string pitches) =>
         Assert.Equal(pitches, string.Join(' ', Play(sentence).Notes.Select(note => note.Note.Pitch)));
 
+    [Theory]
+    [InlineData("C, in third inversion", 4)]
+    [InlineData("the triads, in C major, on string 1", 25)]
+    [InlineData("the scale, in every key, 99 times", 26)]
+    [InlineData("the scale, in every key, at 20, three times, 4 times", 46)]
+    public void What_cannot_be_played_is_pointed_at(string sentence, int column) =>
+        Assert.Equal(column, PlayQuestion.Answer(sentence, ShowDefaults.Standard).Errors[0].Column);
+
     private static Exercise Play(string text)
     {
         var answer = PlayQuestion.Answer(text, ShowDefaults.Standard);

@@ -93,7 +93,7 @@ public class ShowQuestionTests
     )]
     [InlineData(
         "C9, one note per string, on strings 3-1",
-        1,
+        26,
         "C9 has 5 notes and needs a string for each; the set 3-1 has 3."
     )]
     public void What_cannot_be_shown_is_refused_at_its_place(string said, int column, string message)

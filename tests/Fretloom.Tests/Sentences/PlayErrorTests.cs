@@ -1,3 +1,4 @@
+using Fretloom.Exhibits;
 using Fretloom.Sentences;
 using Fretloom.Testing;
 
@@ -26,6 +27,18 @@ public class PlayErrorTests
                 }
             },
             count: 10_000
+        );
+
+    [Fact]
+    public void A_damaged_sentence_gives_an_exercise_or_an_error_that_can_be_pointed_at() =>
+        PlayGen.Damaged.Sample(
+            text =>
+            {
+                var answer = PlayQuestion.Answer(text, ShowDefaults.Standard);
+                Assert.Equal(answer.IsRead, answer.Value is not null);
+                Assert.All(answer.Errors, error => Assert.InRange(error.Column, 1, text.Length + 1));
+            },
+            iter: 500
         );
 
     [Fact]
@@ -65,7 +78,8 @@ public class PlayErrorTests
     [InlineData("play the scale, at 0", 20, "a tempo is 20 to 300 beats a minute")]
     [InlineData("play the scale, at 10000", 20, "a tempo is 20 to 300 beats a minute")]
     [InlineData("play the scale, from 96 to 60 in steps of 6", 22, "a tempo ladder rises")]
-    [InlineData("play the scale, in 7/13", 20, "expected 2/4, 3/4, 4/4, 5/4, 6/8, 9/8 or 12/8")]
+    [InlineData("play the scale, from 62 to 300 in steps of 4", 44, "at most 60 rungs")]
+    [InlineData("play the scale, in 7/13", 20, "a metre is 2/4, 3/4, 4/4, 5/4, 6/8, 9/8 or 12/8")]
     [InlineData("play the scale, 0 times", 17, "expected once to 99 times")]
     [InlineData("play the scale, with a count-in of 9 bars", 36, "a count-in is 1 to 4 bars")]
     [InlineData("play the scale, two bars, then three bars' rest", 32, "the rest is as long as what is played")]
@@ -88,6 +102,30 @@ public class PlayErrorTests
     [InlineData("play the spots 5:3 6:30, on a guitar", 20, "the guitar has 22 frets; there is no spot 6:30")]
     [InlineData("play the spots 5:3, 7:1 and 2:1, on a guitar", 21, "the guitar has 6 strings; there is no spot 7:1")]
     [InlineData("play the spots 5:3 4:2, frets 3-9, on a guitar", 20, "spot 4:2 lies on none of the frets 3-9")]
+    [InlineData("play the spots 5:3, 4:x", 21, "a spot by string and fret")]
+    [InlineData("play the scale, at 10,000", 20, "found '10,000'; did you mean '300'?")]
+    [InlineData("play the scale, at 72.4", 20, "a whole number of beats a minute, found '72.4'; did you mean '72'?")]
+    [InlineData("play the scale, at seventy", 20, "a tempo in figures")]
+    [InlineData("play the scale, slowly", 17, "a tempo in beats a minute, such as 'at 72', found 'slowly'")]
+    [InlineData("play the scale, for 10000 bars", 17, "say how often it is played, such as 'four times'")]
+    [InlineData("play the scale, 16 bars", 17, "say how often it is played")]
+    [InlineData("play the scale, for 5 minutes", 17, "say how often it is played")]
+    [InlineData("play the scale, 10000 times", 17, "did you mean '99'?")]
+    [InlineData("play the scale, repeat", 23, "how often, such as 'twice' or '4 times', after 'repeat'")]
+    [InlineData("play the scale, in cut time", 20, "a metre is 2/4")]
+    [InlineData("play the scale, in dotted quarters", 20, "found 'dotted quarters'; did you mean 'quarters'?")]
+    [InlineData("play the scale, in thirty-seconds", 20, "did you mean 'sixteenths'?")]
+    [InlineData("play C, picked p i x a", 20, "a finger of the picking hand, p, i, m or a")]
+    [InlineData("play C, hybrid picking", 9, "'picked' and fingers such as 'p-i-m-a', or strokes")]
+    [InlineData("play C, strum D - D U", 17, "rests are not written in a strum pattern")]
+    [InlineData(
+        "play the sixths, on strings 3-1",
+        10,
+        "expected 'thirds', the one interval that is asked for by its name"
+    )]
+    [InlineData("play the scale, in sixths", 20, "a scale is played in broken thirds")]
+    [InlineData("play the scale, in broken sixths", 27, "a scale is played in broken thirds")]
+    [InlineData("play x32010", 6, "did you mean 'the spots 5:3 4:2 3:0 2:1 1:0'?")]
     [InlineData("play the triads, two octaves", 18, "octaves are counted of a scale")]
     [InlineData("play the scale, nine octaves", 17, "expected one to five octaves")]
     [InlineData("play the chromatic scale, in every key", 27, "every key is gone through with what belongs to a key")]

@@ -140,7 +140,7 @@ public class ShowErrorTests
             Assert.InRange(error.Length, 0, text.Length + 1 - error.Column);
             Assert.DoesNotContain('\n', error.Message);
             Assert.Matches(
-                "expected|already|there is no|named twice|runs backwards|far string|seven notes|not a note name|which chords|goes? with|counted|takes the|tuned to|fret 1 to|mm long|no chord has|than",
+                "expected|already|lies (below|above)|there is no|named twice|runs backwards|far string|seven notes|not a note name|which chords|goes? with|counted|takes the|tuned to|fret 1 to|mm long|no chord has|than",
                 error.Message
             );
         }

@@ -56,10 +56,11 @@ internal static class CountInPhrase
         }
 
         at.Skip(lead + NameLength(at, lead));
-        if (isWith && at.Is("of") && Numbers.Cardinal(at.Peek(1)) is { } counted)
+        var skip = at.Is("of") ? 1 : 0;
+        if (isWith && Numbers.Cardinal(at.Peek(skip)) is { } counted)
         {
-            (bars, place) = (counted, at.Peek(1));
-            at.Skip(2);
+            (bars, place) = (counted, at.Peek(skip));
+            at.Skip(skip + 1);
             if (!at.AcceptAny("bar", "bars", "measure", "measures"))
             {
                 return Failure.Expected($"'bars' after '{place.Text}'", at.Current, "bars", "bar");

@@ -7,7 +7,7 @@ namespace Fretloom.Sentences.Play;
 internal static class DirectionPhrase
 {
     private static readonly string[] Ups = ["up", "upward", "upwards", "ascending"];
-    private static readonly string[] Downs = ["down", "downward", "downwards", "descending"];
+    private static readonly string[] Downs = ["down", "downward", "downwards", "descending", "backwards", "backward"];
 
     public static PlayPhraseKind Kind { get; } =
         new(

@@ -46,6 +46,11 @@ internal static class EchoPhrase
         at.Accept("and");
         at.Accept("then");
         var second = at.Current;
+        if (second.Kind == TokenKind.End && at.Previous.IsAny(BarWords))
+        {
+            return Failure.At(first, at.Previous, TimesPhrase.HowLong);
+        }
+
         if (Numbers.Cardinal(second) is not { } rest || !at.Peek(1).IsAny(Owners))
         {
             return Failure.Expected($"the bars of rest, such as 'then {WordsOf(2).Split("then ")[1]}'", second);

@@ -12,7 +12,7 @@ internal static class GroupingPhrase
             PlayPhrase.Grouping,
             at =>
                 at.Peek(at.Is("in") ? 1 : 0).IsAny("broken", "groups", "threes", "fours")
-                || (at.Is("in") && at.Peek(1).Is("thirds")),
+                || (at.Is("in") && (at.Peek(1).Is("thirds") || IntervalWords.IsOther(at.Peek(1)))),
             Read,
             "in broken thirds",
             "in thirds",
@@ -36,6 +36,16 @@ internal static class GroupingPhrase
         at.Accept("in");
         var word = at.Current;
         at.Skip();
+        var interval = word.Is("broken") ? at.Current : word;
+        if (IntervalWords.IsOther(interval))
+        {
+            return Failure.At(
+                interval,
+                $"a scale is played in broken thirds, or in groups of three or four notes, found {Failure.Shown(interval)}",
+                Edit.Of(interval, "thirds")
+            );
+        }
+
         if (word.IsAny("broken", "thirds"))
         {
             draft.Sentence = draft.Sentence with { Grouping = Grouping.BrokenThirds };

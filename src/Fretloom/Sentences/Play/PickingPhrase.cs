@@ -31,7 +31,8 @@ internal static class PickingPhrase
             at =>
                 at.Current.IsAny("picked", "pick", "plucked", "fingerpicked")
                 || (at.Is("with") && at.Peek(1).Is("alternate"))
-                || IsRoll(at),
+                || IsRoll(at)
+                || IsUnknown(at),
             Read,
             "picked p-i-m-a",
             "picked p i m a m i",
@@ -58,6 +59,11 @@ internal static class PickingPhrase
                 : Failure.Expected("'strokes' after 'alternate'", at.Current, "strokes", "picking");
         }
 
+        if (IsUnknown(at))
+        {
+            return Failure.Expected("'picked' and fingers such as 'p-i-m-a', or strokes such as 'down-up'", at.Current);
+        }
+
         at.Skip(Lead(at));
         at.AcceptAny("picked", "pick", "plucked", "fingerpicked");
         AcceptRolls(at);
@@ -82,6 +88,11 @@ internal static class PickingPhrase
             );
         }
 
+        if (at.Current is { Kind: TokenKind.Word, Length: 1 } odd && char.IsAsciiLetter(odd.Text[0]))
+        {
+            return Failure.Expected("a finger of the picking hand, p, i, m or a, or a comma", odd);
+        }
+
         if (picking.Count > Most)
         {
             return Failure.At(
@@ -100,6 +111,11 @@ internal static class PickingPhrase
             )
             : null;
     }
+
+    // Fingerstyle, alternating picking: kinds of it that have a name.
+    private static bool IsUnknown(Cursor at) =>
+        at.Current.IsAny("fingerstyle", "fingerpicking")
+        || (at.Current.Kind == TokenKind.Word && at.Peek(1).Is("picking") && !at.Current.IsAny("alternate", "with"));
 
     // Rolls T I M; T I M rolls; in T-I-M rolls; with a thumb-index-middle roll.
     private static bool IsRoll(Cursor at)

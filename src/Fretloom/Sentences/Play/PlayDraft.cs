@@ -30,10 +30,5 @@ internal sealed class PlayDraft
 
     /// <summary>Notes that a phrase was read; the second one of its kind fails.</summary>
     public Failure? Note(PlayPhraseKind kind, Token place) =>
-        _places.TryAdd(kind, place)
-            ? null
-            : Failure.At(
-                place,
-                $"{kind.Name} {(kind.Name.EndsWith('s') ? "were" : "was")} already chosen earlier in this sentence"
-            );
+        _places.TryAdd(kind, place) ? null : Failure.Again(kind.Name, place);
 }

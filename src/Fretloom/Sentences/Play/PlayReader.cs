@@ -4,7 +4,7 @@ using Fretloom.Sentences.Show;
 
 namespace Fretloom.Sentences.Play;
 
-/// <summary>Reads a play sentence phrase by phrase; each step moves on, so it always ends.</summary>
+/// <summary>Reads a play sentence.</summary>
 internal static class PlayReader
 {
     /// <summary>Reads a sentence.</summary>
@@ -14,22 +14,10 @@ internal static class PlayReader
     /// <returns>The first thing that is wrong, or null.</returns>
     public static Failure? Read(string text, Instrument? unsaid, out PlayDraft draft)
     {
-        draft = new PlayDraft();
+        var play = draft = new PlayDraft();
         var at = new Cursor(text);
-        at.Accept("play");
-        var isSeparated = true;
-        do
-        {
-            if (ReadPhrase(at, draft, isSeparated) is { } failure)
-            {
-                return failure;
-            }
-
-            var hasComma = at.Accept(TokenKind.Comma);
-            isSeparated = at.Accept("and") || hasComma;
-        } while (isSeparated || !at.IsAtEnd);
-
-        return PlayChecks.First(draft, unsaid, at.Current);
+        return PhraseLoop.Read(at, "play", isSeparated => ReadPhrase(at, play, isSeparated))
+            ?? PlayChecks.First(play, unsaid, at.Current);
     }
 
     private static Failure? ReadPhrase(Cursor at, PlayDraft draft, bool isSeparated)
@@ -39,7 +27,7 @@ internal static class PlayReader
         {
             if (kind.Begins(at))
             {
-                return kind.Read(at, draft) ?? draft.Note(kind, Since(first, at));
+                return kind.Read(at, draft) ?? draft.Note(kind, at.Since(first));
             }
         }
 
@@ -49,7 +37,7 @@ internal static class PlayReader
             {
                 return Misplaced(kind, at)
                     ?? kind.Read(at, draft.Material)
-                    ?? draft.Material.Note(kind, Since(first, at));
+                    ?? draft.Material.Note(kind, at.Since(first));
             }
         }
 
@@ -64,7 +52,4 @@ internal static class PlayReader
                 "of each chord one shape is played in any case; 'one shape each' belongs to show sentences"
             )
         : null;
-
-    private static Token Since(Token first, Cursor at) =>
-        new(TokenKind.Word, first.Start, at.Previous.End - first.Start, "");
 }

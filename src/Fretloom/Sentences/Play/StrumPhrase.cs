@@ -31,6 +31,14 @@ internal static class StrumPhrase
             at.Skip();
         }
 
+        if (groups.Count > 0 && (at.Current.Kind == TokenKind.Dash || at.Is("_")))
+        {
+            return Failure.At(
+                at.Current,
+                $"rests are not written in a strum pattern: down falls on the next beat, up on the next half beat, as in 'down down-up up-down-up'"
+            );
+        }
+
         if (groups.Count == 0)
         {
             return Failure.Expected("strokes such as 'down down-up up-down-up' or 'D DU UDU'", first, "down", "up");

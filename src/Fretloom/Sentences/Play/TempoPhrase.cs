@@ -1,3 +1,4 @@
+using System.Globalization;
 using Fretloom.Exercises;
 using Fretloom.Sentences.Reading;
 
@@ -16,19 +17,51 @@ internal static class TempoPhrase
                 at.Is("at")
                 || at.Is("tempo")
                 || (Numbers.Cardinal(at.Current) is not null && at.Peek(1).IsAny("bpm", "beats"))
-                || (at.Is("from") && Numbers.Cardinal(at.Peek(1)) is not null && at.Peek(2).Is("to")),
+                || IsLadder(at, at.Is("from") ? 1 : 0)
+                || IsInWords(at.Current),
             Read,
             "at 72",
             "at 72 beats a minute",
             "at 96 bpm",
             "96 bpm",
             "from 60 to 96 in steps of 6",
-            "from 60 to 96 by 6"
+            "from 60 to 96 by 6",
+            "60 to 96 in steps of 6"
+        );
+
+    // From 60 to 96, 60 to 96, 60-96.
+    private static bool IsLadder(Cursor at, int ahead) =>
+        Numbers.Cardinal(at.Peek(ahead)) is not null
+        && (at.Peek(ahead + 1).Is("to") || at.Peek(ahead + 1).Kind == TokenKind.Dash)
+        && Numbers.Cardinal(at.Peek(ahead + 2)) is not null;
+
+    // How fast these are is told differently everywhere.
+    private static bool IsInWords(Token token) =>
+        token.IsAny(
+            "slow",
+            "slowly",
+            "fast",
+            "quickly",
+            "largo",
+            "adagio",
+            "andante",
+            "moderato",
+            "allegretto",
+            "allegro",
+            "presto"
         );
 
     private static Failure? Read(Cursor at, PlayDraft draft)
     {
-        var isLadder = at.Is("from");
+        if (IsInWords(at.Current))
+        {
+            return Failure.Expected("a tempo in beats a minute, such as 'at 72'", at.Current) with
+            {
+                Edits = [Edit.Of(at.Current, "at 72")],
+            };
+        }
+
+        var isLadder = IsLadder(at, at.Is("from") ? 1 : 0);
         at.AcceptAny("at", "from", "tempo");
         at.Accept("a", "tempo", "of");
         var first = at.Current;
@@ -49,7 +82,7 @@ internal static class TempoPhrase
 
     private static Failure? ReadLadder(Cursor at, PlayDraft draft, Token first, Tempo slow)
     {
-        at.Accept("to");
+        at.Skip();
         if (ReadTempo(at, out var fast) is { } failure)
         {
             return failure;
@@ -100,7 +133,11 @@ internal static class TempoPhrase
             );
         }
 
-        if (step.Count is < 1 or > Tempo.Fastest - Tempo.Slowest || rise / step.Count >= TempoLadder.MostRungs)
+        // The last step may be smaller.
+        if (
+            step.Count is < 1 or > Tempo.Fastest - Tempo.Slowest
+            || (rise + step.Count - 1) / step.Count >= TempoLadder.MostRungs
+        )
         {
             return Failure.At(
                 step.Place,
@@ -117,9 +154,14 @@ internal static class TempoPhrase
     {
         tempo = default;
         var token = at.Current;
+        if (Thousands(at) is { } last)
+        {
+            return TooFast(token, last);
+        }
+
         if (Numbers.Cardinal(token) is not { } number)
         {
-            return Failure.Expected("a tempo such as '72', in beats a minute", token);
+            return NoTempo(token);
         }
 
         at.Skip();
@@ -135,6 +177,40 @@ internal static class TempoPhrase
         tempo = new Tempo(number);
         return null;
     }
+
+    // 10,000 is one number.
+    private static Token? Thousands(Cursor at)
+    {
+        var (comma, last) = (at.Peek(1), at.Peek(2));
+        return
+            Numbers.Cardinal(at.Current) is not null
+            && comma.Kind == TokenKind.Comma
+            && comma.Start == at.Current.End
+            && last.Start == comma.End
+            && last is { Length: 3 }
+            && Numbers.Cardinal(last) is not null
+            ? last
+            : null;
+    }
+
+    private static Failure TooFast(Token first, Token last) =>
+        Failure.At(
+            first,
+            last,
+            $"a tempo is {Tempo.Slowest} to {Tempo.Fastest} beats a minute, found '{first.Text},{last.Text}'",
+            Edit.Of(first, last, $"{Tempo.Fastest}")
+        );
+
+    private static Failure NoTempo(Token token) =>
+        token.Kind == TokenKind.Word
+        && double.TryParse(token.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+        && number is >= Tempo.Slowest and <= Tempo.Fastest
+            ? Failure.At(
+                token,
+                $"a tempo is a whole number of beats a minute, found {Failure.Shown(token)}",
+                Edit.Of(token, Math.Round(number).ToString(CultureInfo.InvariantCulture))
+            )
+            : Failure.Expected("a tempo in figures such as '72', in beats a minute", token);
 
     // Bpm; beats a minute; beats per minute.
     private static void Unit(Cursor at)

@@ -59,6 +59,9 @@ internal sealed class Cursor(List<Token> tokens)
         return stands;
     }
 
+    /// <summary>What was read from a token on, as one token.</summary>
+    public Token Since(Token first) => new(TokenKind.Word, first.Start, Previous.End - first.Start, "");
+
     /// <summary>Some words from a place ahead on, separated by spaces.</summary>
     public string Words(int ahead, int count) =>
         string.Join(' ', Enumerable.Range(ahead, count).Select(at => Peek(at).Text));

@@ -27,6 +27,12 @@ internal sealed record Failure(int Start, int Length, string Message, params Edi
     public static Failure Expected(string what, Token found, params IEnumerable<string> words) =>
         At(found, $"expected {what}, found {Shown(found)}", Spelling.Edits(found, words));
 
+    /// <summary>A phrase that may stand once stands again.</summary>
+    /// <param name="name">What it names, with the article: <c>the key</c>, <c>the strings</c>.</param>
+    /// <param name="place">Where it stands again.</param>
+    public static Failure Again(string name, Token place) =>
+        At(place, $"{name} {(name.EndsWith('s') ? "were" : "was")} already chosen earlier in this sentence");
+
     /// <summary>A token as it is named in a message.</summary>
     public static string Shown(Token token) =>
         token is { Kind: TokenKind.End, Length: 0 }

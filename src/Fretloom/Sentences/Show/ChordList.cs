@@ -15,7 +15,7 @@ internal static class ChordList
     public static bool IsSymbol(Cursor at) => Symbol(at, 0).Count > 0;
 
     /// <summary>Whether a Roman numeral stands here.</summary>
-    public static bool IsNumeral(Cursor at) => Numeral(at, 0).Count > 0;
+    public static bool IsNumeral(Cursor at) => Numeral(at, 0).Count > 0 || Joined(at.Current) is not null;
 
     /// <summary>Reads the symbols from here on; there is at least one.</summary>
     /// <param name="at">The place.</param>
@@ -23,7 +23,27 @@ internal static class ChordList
     public static Subject.ChordsBySymbol ReadSymbols(Cursor at, out Token last) => new(Read(at, Symbol, out last));
 
     /// <summary>Reads the numerals from here on; there is at least one.</summary>
-    public static Subject ReadNumerals(Cursor at) => new Subject.ChordsByNumeral(Read(at, Numeral, out _));
+    public static Subject ReadNumerals(Cursor at)
+    {
+        if (Joined(at.Current) is { } joined)
+        {
+            at.Skip();
+            return new Subject.ChordsByNumeral(joined);
+        }
+
+        return new Subject.ChordsByNumeral(Read(at, Numeral, out _));
+    }
+
+    // I-IV-V-I.
+    private static ValueList<RomanNumeral>? Joined(Token token)
+    {
+        var words = token.Kind == TokenKind.Word ? token.Text.Split('-') : [];
+        var numerals = words
+            .Select(word => RomanNumeral.TryParse(word, out var numeral) ? numeral : null)
+            .OfType<RomanNumeral>()
+            .ToValueList();
+        return words.Length > 1 && numerals.Count == words.Length ? numerals : null;
+    }
 
     private static ValueList<T> Read<T>(Cursor at, Func<Cursor, int, (T? Chord, int Count)> chordAt, out Token last)
         where T : class

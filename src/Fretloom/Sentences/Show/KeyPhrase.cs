@@ -65,7 +65,8 @@ internal static class KeyPhrase
     {
         if (!at.Is("in"))
         {
-            return false;
+            // The triads of G major.
+            return at.Is("of") && Notes.ReadScale(at, 1).Scale?.Kind.IsSevenNote == true;
         }
 
         var isArticle =

@@ -57,14 +57,6 @@ internal sealed class ShowDraft
     }
 
     /// <summary>Notes that a phrase was read; one that may stand only once fails the second time.</summary>
-    public Failure? Note(PhraseKind kind, Token place)
-    {
-        if (_places.TryAdd(kind, place) || kind == SubjectPhrase.Kind)
-        {
-            return null;
-        }
-
-        var verb = kind.Name.EndsWith('s') ? "were" : "was";
-        return Failure.At(place, $"{kind.Name} {verb} already chosen earlier in this sentence");
-    }
+    public Failure? Note(PhraseKind kind, Token place) =>
+        _places.TryAdd(kind, place) || kind == SubjectPhrase.Kind ? null : Failure.Again(kind.Name, place);
 }

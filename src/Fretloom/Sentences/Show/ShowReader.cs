@@ -3,7 +3,7 @@ using Fretloom.Sentences.Reading;
 
 namespace Fretloom.Sentences.Show;
 
-/// <summary>Reads a show sentence phrase by phrase; each step moves on, so it always ends.</summary>
+/// <summary>Reads a show sentence.</summary>
 internal static class ShowReader
 {
     /// <summary>Reads a sentence.</summary>
@@ -13,22 +13,10 @@ internal static class ShowReader
     /// <returns>The first thing that is wrong, or null.</returns>
     public static Failure? Read(string text, Instrument? unsaid, out ShowDraft draft)
     {
-        draft = new ShowDraft();
+        var show = draft = new ShowDraft();
         var at = new Cursor(text);
-        at.Accept("show");
-        var isSeparated = true;
-        do
-        {
-            if (ReadPhrase(at, draft, isSeparated) is { } failure)
-            {
-                return failure;
-            }
-
-            var hasComma = at.Accept(TokenKind.Comma);
-            isSeparated = at.Accept("and") || hasComma;
-        } while (isSeparated || !at.IsAtEnd);
-
-        return ShowChecks.First(draft, unsaid, at.Current);
+        return PhraseLoop.Read(at, "show", isSeparated => ReadPhrase(at, show, isSeparated))
+            ?? ShowChecks.First(show, unsaid, at.Current);
     }
 
     private static Failure? ReadPhrase(Cursor at, ShowDraft draft, bool isSeparated)
@@ -39,7 +27,7 @@ internal static class ShowReader
             if (kind.Begins(at))
             {
                 return kind.Read(at, draft)
-                    ?? draft.Note(kind, new Token(TokenKind.Word, first.Start, at.Previous.End - first.Start, ""));
+                    ?? draft.Note(kind, at.Since(first));
             }
         }
 

@@ -17,8 +17,10 @@ internal static class SpotList
             at.Skip(skip + 1);
         }
 
-        return spots.Count == 0 || LooksLikeSpot(at.Current)
-            ? (null, Failure.Expected("a spot by string and fret, such as '5:3' for string 5, fret 3", at.Current))
+        var next = at.Peek(Series.Next(at, 0));
+        var wrong = spots.Count == 0 ? at.Current : next;
+        return spots.Count == 0 || LooksLikeSpot(next)
+            ? (null, Failure.Expected("a spot by string and fret, such as '5:3' for string 5, fret 3", wrong))
             : (new Subject.GivenSpots(spots.ToValueList()), null);
     }
 

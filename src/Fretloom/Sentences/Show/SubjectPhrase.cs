@@ -1,3 +1,4 @@
+using Fretloom.Neck;
 using Fretloom.Sentences.Reading;
 using Fretloom.Theory;
 
@@ -37,6 +38,7 @@ internal static class SubjectPhrase
         "scale",
         "chord",
         "chords",
+        "progression",
         "spot",
         "spots",
         "open",
@@ -86,6 +88,7 @@ internal static class SubjectPhrase
         || FamilyAt(at) is not null
         || Notes.ReadScale(at, Article(at)).Scale is not null
         || Notes.ReadKind(at, Article(at)).Kind is not null
+        || Spot.TryParse(at.Current.Text, out _)
         || ChordList.IsSymbol(at)
         || ChordList.IsNumeral(at);
 
@@ -112,7 +115,7 @@ internal static class SubjectPhrase
         var (subject, failure) = ReadOne(at, draft, hasArticle);
         if (subject is not null)
         {
-            draft.Add(subject, new Token(TokenKind.Word, first.Start, at.Previous.End - first.Start, ""));
+            draft.Add(subject, at.Since(first));
         }
 
         return failure;
@@ -137,10 +140,10 @@ internal static class SubjectPhrase
             return failure is null ? DegreesPhrase.Read(at, new Subject.ChordsOfTheKey(family)) : (null, failure);
         }
 
-        return at.AcceptAny("spot", "spots") ? SpotList.Read(at, draft)
+        return at.AcceptAny("spot", "spots") || Spot.TryParse(at.Current.Text, out _) ? SpotList.Read(at, draft)
             : at.Accept("open") ? ReadOpenStrings(at)
             : at.AcceptAny("notes", "note") ? ReadNotes(at, draft)
-            : at.AcceptAny("chord", "chords") ? ReadNamedChords(at)
+            : at.AcceptAny("chord", "chords", "progression") ? ReadNamedChords(at)
             : ReadScaleOrChords(at, hasArticle);
     }
 
@@ -200,6 +203,7 @@ internal static class SubjectPhrase
 
     private static (Subject?, Failure?) ReadNamedChords(Cursor at)
     {
+        at.Accept("progression");
         if (at.Is("of"))
         {
             return (
@@ -247,13 +251,25 @@ internal static class SubjectPhrase
             return ScaleWords.ReadKindFirst(at);
         }
 
-        if (!hasArticle && ChordList.IsNumeral(at))
+        if (ChordList.IsNumeral(at))
         {
-            return (ChordList.ReadNumerals(at), null);
+            return ReadNumerals(at, hasArticle);
         }
 
         var wrong = hasArticle ? AfterArticle(at) : null;
         return ChordList.IsSymbol(at) ? ReadSymbols(at, hasArticle, wrong) : (null, wrong);
+    }
+
+    // V7; the V7 chord; the I IV V progression.
+    private static (Subject?, Failure?) ReadNumerals(Cursor at, bool hasArticle)
+    {
+        var numerals = ChordList.ReadNumerals(at);
+        return at.AcceptAny("chord", "chords", "progression") || !hasArticle
+            ? (numerals, null)
+            : (
+                null,
+                Failure.Expected($"'chord' or 'chords' after '{at.Previous.Text}'", at.Current, "chord", "chords")
+            );
     }
 
     // C chord; the C, F and G7 chords; with the article the last word must stand.
@@ -272,17 +288,23 @@ internal static class SubjectPhrase
     }
 
     private static Failure AfterArticle(Cursor at) =>
-        Notes.Read(at, 0, out _) is > 0 and var tonic
+        IntervalWords.IsOther(at.Current)
+            ? Failure.At(
+                at.Current,
+                $"expected 'thirds', the one interval that is asked for by its name, found {Failure.Shown(at.Current)}; spots can be given one by one, such as 'the spots 4:2 2:1'",
+                Edit.Of(at.Current, "thirds")
+            )
+        : Notes.Read(at, 0, out _) is > 0 and var tonic
             ? Failure.Expected(
                 $"a kind of scale such as 'major', 'minor pentatonic' or 'blues' after '{at.Words(0, tonic)}'",
                 at.Peek(tonic),
                 Notes.KindWords
             )
-            : Failure.Expected(
-                "'notes of the key', 'landmarks', 'triads', 'seventh chords', 'chord V7' or 'scale' after 'the'",
-                at.Current,
-                Beginnings.Skip(2).Append("ninth")
-            );
+        : Failure.Expected(
+            "'notes of the key', 'landmarks', 'triads', 'seventh chords', 'chord V7' or 'scale' after 'the'",
+            at.Current,
+            Beginnings.Skip(2).Append("ninth")
+        );
 
     // every D; every D, F and A; every D and every G.
     private static Failure? ReadEvery(Cursor at, ShowDraft draft, Token first)
@@ -299,7 +321,7 @@ internal static class SubjectPhrase
             at.Skip(skip + count);
             draft.Add(
                 new Subject.EveryNote(name),
-                new Token(TokenKind.Word, first.Start, at.Previous.End - first.Start, "")
+                at.Since(first)
             );
             skip = Series.Next(at, 0);
             first = at.Peek(skip);

@@ -15,6 +15,16 @@ internal static class Symbols
             return null;
         }
 
+        if (Frets(token.Text) is { } spots)
+        {
+            return Failure.At(
+                token,
+                $"expected spots by string and fret, such as 'the spots 5:3 4:2', found {Failure.Shown(token)}",
+                Edit.Of(token, $"the spots {spots}"),
+                Edit.Of(token, spots)
+            );
+        }
+
         if (LooksLikeChord(token.Text))
         {
             return Failure.At(
@@ -39,6 +49,24 @@ internal static class Symbols
         return capital != token.Text && Chord.TryParse(capital, out _) && !Vocabulary.Knows(token.Text)
             ? [Edit.Of(token, capital)]
             : [];
+    }
+
+    // X32010, a fret for each string, the far one first, as chord books print it; null for anything else.
+    private static string? Frets(string text)
+    {
+        var isGrip =
+            text.Length is >= 4 and <= 8
+            && text.All(sign => sign is 'x' or 'X' || char.IsAsciiDigit(sign))
+            && text.Any(char.IsAsciiDigit)
+            && text.Any(sign => !char.IsAsciiDigit(sign));
+        return isGrip
+            ? string.Join(
+                ' ',
+                text.Select((fret, at) => (Fret: fret, String: text.Length - at))
+                    .Where(one => char.IsAsciiDigit(one.Fret))
+                    .Select(one => $"{one.String}:{one.Fret}")
+            )
+            : null;
     }
 
     private static bool LooksLikeChord(string text)
