@@ -32,16 +32,16 @@ public static class PlayGen
 
     private static Gen<PlaySentence> Order =>
         Gen.Select(
-            Gen.Enum<Direct>().Nullable(),
+            Gen.Enum<Direction>().Nullable(),
             Gen.OneOf(Grouping.BrokenThirds, Grouping.Threes, Grouping.Fours).Nullable(),
             Gen.Enum<ChordWay>().Nullable(),
             Gen.Enum<KeyOrder>().Nullable(),
             Gen.Bool.Nullable(),
             Gen.Int[1, 5].Nullable(),
-            (direct, grouping, through, keys, isBlock, octaves) =>
+            (direction, grouping, through, keys, isBlock, octaves) =>
                 new PlaySentence
                 {
-                    Direct = direct,
+                    Direction = direction,
                     Grouping = grouping,
                     Through = through,
                     EveryKey = keys,
@@ -125,7 +125,7 @@ public static class PlayGen
         return time with
         {
             Material = show with { Subjects = [subject], Labels = null, IsOneShapeEach = false },
-            Direct = isChords && isByFingers && strum is null && isBlock != true ? null : order.Direct,
+            Direction = isChords && isByFingers && strum is null && isBlock != true ? null : order.Direction,
             Grouping = isRow ? order.Grouping : null,
             Octaves = isRow && subject is not Subject.EveryNote ? order.Octaves : null,
             Through = subject is Subject.ChordsOfTheKey ? order.Through : null,

@@ -49,13 +49,13 @@ internal sealed class MeiBar(
     }
 
     // The counts of the first bar stand again where a system begins, if its first bar is played in the same rhythm.
-    private IEnumerable<Direction> Counts()
+    private IEnumerable<StaffWords> Counts()
     {
-        var here = exercise.Directions.Where(words => IsHere(words.At)).ToList();
+        var here = exercise.Words.Where(words => IsHere(words.At)).ToList();
         return here.Count > 0 || !beginsSystem || !Places(bar.At).SequenceEqual(Places(default))
             ? here
             : exercise
-                .Directions.Where(words => words.At < exercise.Metre.Bar)
+                .Words.Where(words => words.At < exercise.Metre.Bar)
                 .Select(words => words with { At = words.At + bar.At });
     }
 

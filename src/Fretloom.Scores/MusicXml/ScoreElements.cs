@@ -275,7 +275,7 @@ internal sealed class ScoreElements(Elements xml, Exercise exercise)
                 _harmony.Write(chord);
             }
 
-            foreach (var words in exercise.Directions.Where(words => words.At == figure.At))
+            foreach (var words in exercise.Words.Where(words => words.At == figure.At))
             {
                 Direction("below", () => xml.Leaf("words", words.Text));
             }

@@ -14,7 +14,7 @@ public sealed record SoundOptions
                 : throw new ArgumentOutOfRangeException(nameof(value), value, "The rate is 44,100 or 48,000.");
     } = 44_100;
 
-    /// <summary>Where the noise of the plucks begins; the same seed gives the same file.</summary>
+    /// <summary>Where the noise of the plucks begins, any whole number; the same seed gives the same file.</summary>
     public int Seed { get; init; } = 1;
 
     /// <summary>Whether the click is heard through all passes; the count-in has it in any case.</summary>

@@ -8,10 +8,10 @@ namespace Fretloom.Exercises;
 /// <summary>Notes in order with rhythm and fingering, to be played: a play sentence worked out, with no music left to compute.</summary>
 public sealed record Exercise
 {
-    /// <summary>The longest that all passes together may take: an hour.</summary>
+    /// <summary>The longest that all passes together may take, in seconds: an hour. Ours, without source.</summary>
     public const int MostSeconds = 3600;
 
-    /// <summary>The most bars of a count-in.</summary>
+    /// <summary>The most bars of a count-in. Ours, without source.</summary>
     public const int MostCountInBars = 4;
 
     /// <summary>The sentence with every default filled in that concerns it, printed canonically.</summary>
@@ -83,7 +83,7 @@ public sealed record Exercise
     public ValueList<ChordMark> Chords { get; init; }
 
     /// <summary>Words over the staff, by time, such as the counting under a strum pattern.</summary>
-    public ValueList<Direction> Directions { get; init; }
+    public ValueList<StaffWords> Words { get; init; }
 
     /// <summary>The pair of fingers that works hardest; null when no two fingers are down at one time.</summary>
     public Stretch? Widest { get; init; }
@@ -149,35 +149,4 @@ public sealed record Exercise
                 : 2.0 / 3 + (inBeat - 0.5) * 2 / 3
             );
     }
-}
-
-/// <summary>A part of an exercise in one key.</summary>
-/// <param name="At">Where it begins, at a bar line.</param>
-/// <param name="Key">Its key, which gives the key signature.</param>
-/// <param name="Heading">Words at its beginning, such as the key; null for none.</param>
-public sealed record Section(Beats At, Key Key, string? Heading);
-
-/// <summary>A chord over the staff.</summary>
-/// <param name="At">Where it begins.</param>
-/// <param name="Chord">The chord.</param>
-/// <param name="Roman">Its numeral in the key, or null.</param>
-/// <param name="Shape">The shape that is held, for a chord box; null when the notes are not held as one.</param>
-public sealed record ChordMark(Beats At, Chord Chord, RomanNumeral? Roman, Shape? Shape);
-
-/// <summary>Words at a place of an exercise.</summary>
-/// <param name="At">Where.</param>
-/// <param name="Text">What, such as <c>1 &amp; 2 &amp;</c>.</param>
-public sealed record Direction(Beats At, string Text);
-
-/// <summary>How notes end.</summary>
-public enum Touching
-{
-    /// <summary>Each at the end of its length.</summary>
-    Plain,
-
-    /// <summary>Each rings on until its string is needed again or the chord changes: <c>sustained</c>.</summary>
-    Sustained,
-
-    /// <summary>Each stops halfway: <c>short</c>.</summary>
-    Short,
 }

@@ -3,13 +3,13 @@ using System.Globalization;
 namespace Fretloom.Exercises;
 
 /// <summary>How many beats of the metre fall into a minute, 20 to 300. The <c>default</c> is 72.</summary>
-/// <remarks>In 4/4 a beat is a quarter, in 6/8 a dotted quarter. The limits are ours: metronomes go about as far.</remarks>
+/// <remarks>In 4/4 a beat is a quarter, in 6/8 a dotted quarter. The limits and the usual tempo are ours, without source: metronomes go about as far.</remarks>
 public readonly record struct Tempo
 {
-    /// <summary>The slowest.</summary>
+    /// <summary>The slowest, in beats a minute.</summary>
     public const int Slowest = 20;
 
-    /// <summary>The fastest.</summary>
+    /// <summary>The fastest, in beats a minute.</summary>
     public const int Fastest = 300;
 
     private const int Usual = 72;
@@ -26,13 +26,13 @@ public readonly record struct Tempo
         _aboveUsual = beatsPerMinute - Usual;
     }
 
-    /// <summary>Beats in a minute.</summary>
+    /// <summary>Beats in a minute, 20 to 300.</summary>
     public int BeatsPerMinute => _aboveUsual + Usual;
 
     /// <summary>Quarter notes in a minute, which in a compound metre is one and a half times the beats.</summary>
     public double QuartersPerMinute(Metre metre) => BeatsPerMinute * metre.Beat.Quarters;
 
-    /// <summary>How long something takes, in seconds.</summary>
+    /// <summary>How long something takes, in seconds: a quarter takes 60 by the quarters in a minute.</summary>
     public double Seconds(Beats length, Metre metre) => length.Quarters * 60 / QuartersPerMinute(metre);
 
     /// <summary>The number.</summary>

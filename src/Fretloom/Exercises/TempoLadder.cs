@@ -3,7 +3,7 @@ namespace Fretloom.Exercises;
 /// <summary>One tempo, or a row of them from slow to fast: <c>from 60 to 96 in steps of 6</c>.</summary>
 public sealed record TempoLadder
 {
-    /// <summary>The most rungs of a ladder.</summary>
+    /// <summary>The most rungs of a ladder. Ours, without source.</summary>
     public const int MostRungs = 60;
 
     private const int WidestStep = Tempo.Fastest - Tempo.Slowest;

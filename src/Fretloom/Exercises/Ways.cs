@@ -5,17 +5,17 @@ internal static class Ways
 {
     /// <summary>The places in the order in which they are played.</summary>
     /// <param name="count">Notes in the row, at least as many as <see cref="Least"/>.</param>
-    /// <param name="direct">Up, down, or there and back.</param>
+    /// <param name="direction">Up, down, or there and back.</param>
     /// <param name="grouping">Note by note, or in overlapping groups, each complete.</param>
-    public static IEnumerable<int> Through(int count, Direct direct, Grouping grouping)
+    public static IEnumerable<int> Through(int count, Direction direction, Grouping grouping)
     {
         var up = Up(count, grouping).ToList();
         var down = up.ConvertAll(place => count - 1 - place);
-        return direct switch
+        return direction switch
         {
-            Direct.Up => up,
-            Direct.Down => down,
-            Direct.UpAndDown => There(up, down, grouping),
+            Direction.Up => up,
+            Direction.Down => down,
+            Direction.UpAndDown => There(up, down, grouping),
             _ => There(down, up, grouping),
         };
     }

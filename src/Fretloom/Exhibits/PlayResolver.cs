@@ -12,7 +12,7 @@ namespace Fretloom.Exhibits;
 /// <summary>Works a play sentence out.</summary>
 public static class PlayResolver
 {
-    /// <summary>The most bars that an exercise may have.</summary>
+    /// <summary>The most bars that an exercise may have, so that their numbers have three figures. Ours, without source.</summary>
     public const int MostBars = 999;
 
     private const int HalfStepsOfFifth = 7;
@@ -191,7 +191,7 @@ public static class PlayResolver
         {
             Material = material,
             IsBlock = isBlock,
-            Direct = sentence.Direct ?? (isRow || (isBlock == false && !isByFingers) ? Direct.Up : null),
+            Direction = sentence.Direction ?? (isRow || (isBlock == false && !isByFingers) ? Direction.Up : null),
             Touch = sentence.Touch ?? (sentence.IsForTuning || (isChords && isByFingers) ? Touching.Sustained : null),
             Value = sentence.Value ?? Rhythm.UsualValue(subject, isBlock == true),
             Metre = sentence.Metre ?? default(Metre),

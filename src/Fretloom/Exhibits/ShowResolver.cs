@@ -124,7 +124,10 @@ public static class ShowResolver
             Instrument = instrument,
             Capo = capo == 0 ? null : capo,
             Key = key,
-            Subjects = sentence.Subjects.Select(subject => OnTonic(subject, key, sentence.Voicing)).Distinct().ToValueList(),
+            Subjects = sentence
+                .Subjects.Select(subject => OnTonic(subject, key, sentence.Voicing))
+                .Distinct()
+                .ToValueList(),
             Strings = strings ?? instrument.AllStrings,
             IsOnAllStrings = false,
             Frets = sentence.Frets ?? UsualFrets(sentence, defaults, instrument.Frets - capo),

@@ -7,7 +7,7 @@ namespace Fretloom.Sentences;
 /// <remarks>Two sentences are equal when they say the same. <see cref="ToString"/> prints canonically and parses back to an equal value.</remarks>
 public sealed record PlaySentence
 {
-    /// <summary>The most times that a tempo is played through.</summary>
+    /// <summary>The most times that a tempo is played through. Ours, without source.</summary>
     public const int MostTimes = 99;
 
     /// <summary>The most bars between two answers; ours, without source.</summary>
@@ -33,7 +33,7 @@ public sealed record PlaySentence
     }
 
     /// <summary><c>up</c>, <c>down</c>, <c>up and down</c>, <c>from low to high</c>.</summary>
-    public Direct? Direct { get; init; }
+    public Direction? Direction { get; init; }
 
     /// <summary><c>in broken thirds</c>, <c>in groups of three</c>.</summary>
     public Grouping? Grouping { get; init; }

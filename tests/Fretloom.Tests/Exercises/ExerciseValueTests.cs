@@ -105,19 +105,19 @@ public class ExerciseValueTests
         {
             for (var count = Ways.Least(grouping); count <= 9; count++)
             {
-                var up = Ways.Through(count, Direct.Up, grouping).ToList();
+                var up = Ways.Through(count, Direction.Up, grouping).ToList();
                 Assert.Equal((0, count - 1), (up.Min(), up.Max()));
                 Assert.Equal(
                     up.ConvertAll(place => count - 1 - place),
-                    Ways.Through(count, Direct.Down, grouping).ToList()
+                    Ways.Through(count, Direction.Down, grouping).ToList()
                 );
             }
         }
 
-        Assert.Equal("0 2 1 3 2 4", string.Join(' ', Ways.Through(5, Direct.Up, Grouping.BrokenThirds)));
-        Assert.Equal("0 1 2 3 1 2 3 4", string.Join(' ', Ways.Through(5, Direct.Up, Grouping.Fours)));
-        Assert.Equal("0 1 2 3 2 1 0", string.Join(' ', Ways.Through(4, Direct.UpAndDown, Grouping.Plain)));
-        Assert.Equal("3 2 1 0 1 2 3", string.Join(' ', Ways.Through(4, Direct.DownAndUp, Grouping.Plain)));
+        Assert.Equal("0 2 1 3 2 4", string.Join(' ', Ways.Through(5, Direction.Up, Grouping.BrokenThirds)));
+        Assert.Equal("0 1 2 3 1 2 3 4", string.Join(' ', Ways.Through(5, Direction.Up, Grouping.Fours)));
+        Assert.Equal("0 1 2 3 2 1 0", string.Join(' ', Ways.Through(4, Direction.UpAndDown, Grouping.Plain)));
+        Assert.Equal("3 2 1 0 1 2 3", string.Join(' ', Ways.Through(4, Direction.DownAndUp, Grouping.Plain)));
     }
 
     [Fact]

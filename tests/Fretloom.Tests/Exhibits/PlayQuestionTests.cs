@@ -164,7 +164,7 @@ public class PlayQuestionTests
             ["0 Down", "1 Down", "1.5 Up", "2.5 Up", "3 Down", "3.5 Up"],
             exercise.Notes.Select(note => $"{note.At} {note.Picked}").Distinct()
         );
-        Assert.Equal("1 2 & & 4 &", string.Join(' ', exercise.Directions.Select(words => words.Text)));
+        Assert.Equal("1 2 & & 4 &", string.Join(' ', exercise.Words.Select(words => words.Text)));
     }
 
     [Theory]

@@ -27,7 +27,7 @@ internal static class Echo
                 .ToValueList(),
             Sections = exercise.Sections.Select(section => section with { At = Moved(section.At) }).ToValueList(),
             Chords = exercise.Chords.Select(chord => chord with { At = Moved(chord.At) }).ToValueList(),
-            Directions = exercise.Directions.Select(words => words with { At = Moved(words.At) }).ToValueList(),
+            Words = exercise.Words.Select(words => words with { At = Moved(words.At) }).ToValueList(),
             Length = unit * (2 * ((exercise.Length + unit - Beats.FromTicks(1)) / unit)),
         };
     }

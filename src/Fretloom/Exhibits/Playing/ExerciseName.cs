@@ -26,7 +26,7 @@ internal static class ExerciseName
             : IsOfKey(material.Subjects[0]) ? $" in {material.Key}"
             : "";
         var way = complete.Grouping is { } grouping ? ", " + GroupingPhrase.WordsOf(grouping) : "";
-        way += complete.Direct is { } direct ? ", " + DirectionPhrase.WordsOf(direct) : "";
+        way += complete.Direction is { } direction ? ", " + DirectionPhrase.WordsOf(direction) : "";
         return Accidentals.Pretty(char.ToUpperInvariant(what[0]) + what[1..] + key + count + way);
     }
 

@@ -9,6 +9,10 @@ namespace Fretloom.Exhibits.Playing;
 /// </remarks>
 internal static class PickingOrder
 {
+    /// <summary>What plays the note at a place, counted from 0, where the picking comes again and again.</summary>
+    public static Picked At(ValueList<Picked> picking, int at) =>
+        picking.Count == 0 ? Picked.Unsaid : picking[at % picking.Count];
+
     /// <summary>The notes in the order of the fingers.</summary>
     public static IEnumerable<(PlayedNote Note, Picked Picked)> Of(PlayedGroup chord, ValueList<Picked> picking)
     {

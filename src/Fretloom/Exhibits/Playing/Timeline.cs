@@ -9,7 +9,10 @@ internal sealed class Timeline(Metre metre)
     private readonly List<ExerciseNote> _notes = [];
     private readonly List<Section> _sections = [];
     private readonly List<ChordMark> _chords = [];
-    private readonly List<Direction> _directions = [];
+    private readonly List<StaffWords> _words = [];
+
+    /// <summary>The time signature.</summary>
+    public Metre Metre => metre;
 
     /// <summary>Where the next note begins.</summary>
     public Beats At { get; private set; }
@@ -24,7 +27,7 @@ internal sealed class Timeline(Metre metre)
     public ValueList<ChordMark> Chords => _chords.ToValueList();
 
     /// <summary>The words, by time.</summary>
-    public ValueList<Direction> Directions => _directions.ToValueList();
+    public ValueList<StaffWords> Words => _words.ToValueList();
 
     /// <summary>Begins a part; the last note of the one before rings to its bar line.</summary>
     public void Begin(Key key, string? heading)
@@ -43,7 +46,7 @@ internal sealed class Timeline(Metre metre)
     }
 
     /// <summary>Writes words here.</summary>
-    public void Say(string text) => _directions.Add(new(At, text));
+    public void Say(string text) => _words.Add(new(At, text));
 
     /// <summary>Adds a note, or several at once.</summary>
     public void Add(IEnumerable<PlayedNote> notes, Beats length, Picked picked = Picked.Unsaid)

@@ -29,12 +29,12 @@ internal static class DirectionPhrase
         );
 
     /// <summary>The words of a direction.</summary>
-    public static string WordsOf(Direct direct) =>
-        direct switch
+    public static string WordsOf(Direction direction) =>
+        direction switch
         {
-            Direct.Up => "up",
-            Direct.Down => "down",
-            Direct.UpAndDown => "up and down",
+            Direction.Up => "up",
+            Direction.Down => "down",
+            Direction.UpAndDown => "up and down",
             _ => "down and up",
         };
 
@@ -47,7 +47,7 @@ internal static class DirectionPhrase
 
         if (at.Accept("both", "ways"))
         {
-            draft.Sentence = draft.Sentence with { Direct = Direct.UpAndDown };
+            draft.Sentence = draft.Sentence with { Direction = Direction.UpAndDown };
             return null;
         }
 
@@ -59,12 +59,12 @@ internal static class DirectionPhrase
         at.Skip(turns ? skip + 1 : 0);
         draft.Sentence = draft.Sentence with
         {
-            Direct = (isUp, turns) switch
+            Direction = (isUp, turns) switch
             {
-                (true, false) => Direct.Up,
-                (false, false) => Direct.Down,
-                (true, true) => Direct.UpAndDown,
-                _ => Direct.DownAndUp,
+                (true, false) => Direction.Up,
+                (false, false) => Direction.Down,
+                (true, true) => Direction.UpAndDown,
+                _ => Direction.DownAndUp,
             },
         };
         return null;
@@ -74,8 +74,8 @@ internal static class DirectionPhrase
     {
         var isUp = at.Is("low");
         at.Skip();
-        var (end, direct) = isUp ? ("high", Direct.Up) : ("low", Direct.Down);
-        draft.Sentence = draft.Sentence with { Direct = direct };
+        var (end, direction) = isUp ? ("high", Direction.Up) : ("low", Direction.Down);
+        draft.Sentence = draft.Sentence with { Direction = direction };
         return !at.Accept("to") ? Failure.Expected($"'to {end}' after '{at.Previous.Text}'", at.Current, "to")
             : at.Accept(end) ? null
             : Failure.Expected($"'{end}' after 'to'", at.Current, end);

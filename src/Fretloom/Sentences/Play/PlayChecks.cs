@@ -78,7 +78,7 @@ internal static class PlayChecks
                 "fingers pick one string after another, and block chords sound at once; leave out one of the two"
             )
             ?? Only(
-                sentence.Direct is not null,
+                sentence.Direction is not null,
                 !isChords || sentence.Picking.All(picked => picked <= Picked.Up),
                 PlayPhrase.Direction,
                 "the fingers say which string comes when; leave out the direction or the picking"

@@ -32,9 +32,9 @@ internal static class PlayPrinter
             yield return $"strum {strum}";
         }
 
-        if (sentence.Direct is { } direct)
+        if (sentence.Direction is { } direction)
         {
-            yield return DirectionPhrase.WordsOf(direct);
+            yield return DirectionPhrase.WordsOf(direction);
         }
 
         if (sentence.Grouping is { } grouping)

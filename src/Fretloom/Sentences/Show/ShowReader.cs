@@ -26,8 +26,7 @@ internal static class ShowReader
         {
             if (kind.Begins(at))
             {
-                return kind.Read(at, draft)
-                    ?? draft.Note(kind, at.Since(first));
+                return kind.Read(at, draft) ?? draft.Note(kind, at.Since(first));
             }
         }
 

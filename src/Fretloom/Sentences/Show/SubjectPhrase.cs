@@ -319,10 +319,7 @@ internal static class SubjectPhrase
         for (var skip = 0; count > 0; )
         {
             at.Skip(skip + count);
-            draft.Add(
-                new Subject.EveryNote(name),
-                at.Since(first)
-            );
+            draft.Add(new Subject.EveryNote(name), at.Since(first));
             skip = Series.Next(at, 0);
             first = at.Peek(skip);
             var goesOn = skip > 0 && first.Text != "a" && Notes.ReadScale(at, skip).Scale is null;
