@@ -69,7 +69,7 @@ public class PlayBlockTests
     [InlineData("the triads,\nat 5000", "9:4: error: ")]
     [InlineData("the triads\nwidth: half", "9:1: error: 'width' is not known here; expected one of: caption, title.")]
     [InlineData("the triads\ntitle: In {kee}", "9:11: error: '{kee}' is not known;")]
-    [InlineData("the triads, on strings 2-1", "8:1: error: G has 3 notes and needs a string for each;")]
+    [InlineData("the triads, on strings 2-1", "8:13: error: G has 3 notes and needs a string for each;")]
     [InlineData("caption: Slowly", "7:1: error: The block is empty;")]
     public void What_is_wrong_is_said_where_it_stands(string lines, string expected) =>
         Assert.Contains(expected, WithPlay(lines).Found(), StringComparison.Ordinal);
