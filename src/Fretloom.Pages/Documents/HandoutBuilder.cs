@@ -53,10 +53,10 @@ public sealed class HandoutBuilder : IDisposable
         CancellationToken cancellation = default
     )
     {
-        // The typesetter takes long to start: it does so while the lesson is worked out.
+        // The typesetter and the engraver take long to start: they do so while the lesson is worked out.
         if (options.Formats.Contains(HandoutFormat.Pdf) && File.Exists(path))
         {
-            _ = Task.Run(_typst.WarmUp, CancellationToken.None);
+            _ = Task.Run(() => WarmUp(path), CancellationToken.None);
         }
 
         var checks = new ClaimChecks(Environment.ProcessorCount, checking, cancellation);
@@ -72,14 +72,15 @@ public sealed class HandoutBuilder : IDisposable
         try
         {
             var print = new PrintOptions(options.Paper, options.IsLargePrint, Path.GetFileName(path));
+            var drawn = new List<Lazy<PicturedLesson>>();
             var plans = lessons.Select(lesson =>
             {
                 cancellation.ThrowIfCancellationRequested();
-                return Plan(lesson, NameOf(path, lesson.Key, options.Keys), options, print, cancellation);
+                return Plan(lesson, NameOf(path, lesson.Key, options.Keys), options, print, drawn, cancellation);
             });
             var overview = options.Keys.Order is { } order ? Overview(path, home, order, options, print) : [];
             var files = Write([.. plans.SelectMany(plan => plan), .. overview], options, progress, cancellation);
-            return new BuildResult(files, [.. diagnostics, .. NotEngraved(lessons, options)]);
+            return new BuildResult(files, [.. diagnostics, .. NotEngraved(drawn)]);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or TypstException)
         {
@@ -106,13 +107,27 @@ public sealed class HandoutBuilder : IDisposable
         return found.DistinctBy(one => one.Line);
     }
 
-    // Said once, at the first exercise.
-    private IEnumerable<Diagnostic> NotEngraved(IEnumerable<Lesson> lessons, BuildOptions options) =>
-        options.Formats.Any(format => format is HandoutFormat.Pdf or HandoutFormat.Html)
-        && lessons.SelectMany(lesson => lesson.Exercises).FirstOrDefault() is { } first
-        && new PicturedExercise(first.Played, PicturePlan.PageWidth, _engraver).Warning is { } warning
-            ? [new Diagnostic(first.Line, 1, Severity.Warning, warning + ".")]
-            : [];
+    // The same is said once, at the first exercise it is true of.
+    private static IEnumerable<Diagnostic> NotEngraved(IEnumerable<Lazy<PicturedLesson>> drawn)
+    {
+        var warnings =
+            from pictured in drawn
+            where pictured.IsValueCreated
+            from exercise in pictured.Value.Exercises
+            from warning in pictured.Value.PicturesOf(exercise).Warnings
+            select new Diagnostic(exercise.Line, 1, Severity.Warning, warning + ".");
+        return warnings.DistinctBy(one => one.Message);
+    }
+
+    // Whether an exercise has to be engraved anew is not known yet; most often one was just changed.
+    private void WarmUp(string path)
+    {
+        _typst.WarmUp();
+        if (File.ReadLines(path).Any(line => line.StartsWith("```play", StringComparison.Ordinal)))
+        {
+            _engraver.WarmUp();
+        }
+    }
 
     private ValueList<BuiltFile> Write(
         List<PlannedFile> plan,
@@ -122,12 +137,21 @@ public sealed class HandoutBuilder : IDisposable
     )
     {
         using var staged = new StagedFiles(options.Folder, _write);
-
-        foreach (var (file, at) in plan.OrderBy(file => file.Kind == "pdf").Select((file, at) => (file, at)))
+        using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+        var printed = Printed(plan.Where(file => file.Kind == "pdf"), stop.Token);
+        var others = plan.Where(file => file.Kind != "pdf").Select(file => (file.Name, file.Make));
+        try
         {
-            cancellation.ThrowIfCancellationRequested();
-            staged.Add(file.Name, file.Make());
-            progress?.Invoke(new BuildProgress(at + 1, plan.Count, file.Name));
+            foreach (var ((name, make), at) in others.Concat(printed).Select((file, at) => (file, at)))
+            {
+                cancellation.ThrowIfCancellationRequested();
+                staged.Add(name, make());
+                progress?.Invoke(new BuildProgress(at + 1, plan.Count, name));
+            }
+        }
+        finally
+        {
+            stop.Cancel();
         }
 
         cancellation.ThrowIfCancellationRequested();
@@ -135,11 +159,36 @@ public sealed class HandoutBuilder : IDisposable
         return plan.Select(file => new BuiltFile(Path.Combine(options.Folder, file.Name), file.Kind)).ToValueList();
     }
 
+    // One after another, while the other files are made.
+    private static List<(string Name, Func<byte[]> Make)> Printed(IEnumerable<PlannedFile> plan, CancellationToken stop)
+    {
+        var printed = new List<(string Name, Func<byte[]> Make)>();
+        var before = Task.CompletedTask;
+        foreach (var file in plan)
+        {
+            var last = before;
+            var made = Task.Run(
+                async () =>
+                {
+                    await last;
+                    stop.ThrowIfCancellationRequested();
+                    return file.Make();
+                },
+                stop
+            );
+            printed.Add((file.Name, () => made.GetAwaiter().GetResult()));
+            before = made;
+        }
+
+        return printed;
+    }
+
     private IEnumerable<PlannedFile> Plan(
         Lesson lesson,
         string name,
         BuildOptions options,
         PrintOptions print,
+        List<Lazy<PicturedLesson>> drawn,
         CancellationToken cancellation
     )
     {
@@ -149,11 +198,13 @@ public sealed class HandoutBuilder : IDisposable
             ? new Lazy<PicturedLesson>(() => PdfDocument.Pictured(lesson, print, _engraver))
             : upright;
         var alone = new Lazy<PicturedLesson>(() => new PicturedLesson(lesson, areAlone: true, engraver: _engraver));
+        drawn.AddRange([upright, printed]);
+        var isOnScreen = options.Formats.Contains(HandoutFormat.Html);
         foreach (var format in options.Formats.Distinct())
         {
             var files = format switch
             {
-                HandoutFormat.Pdf => [new(name + ".pdf", "pdf", () => PdfDocument.Of(printed.Value, print, _typst))],
+                HandoutFormat.Pdf => [new(name + ".pdf", "pdf", Pdf)],
                 HandoutFormat.Html =>
                 [
                     new(name + ".html", "html", () => Utf8(HtmlPage.Of(upright.Value, print.SourceName, print.Paper))),
@@ -191,6 +242,17 @@ public sealed class HandoutBuilder : IDisposable
             {
                 yield return file;
             }
+        }
+
+        // The typesetter and the engraver share one engine: what the web page needs is engraved first, so that it is made meanwhile.
+        byte[] Pdf()
+        {
+            if (isOnScreen)
+            {
+                upright.Value.Engrave();
+            }
+
+            return PdfDocument.Of(printed.Value, print, _typst);
         }
     }
 

@@ -53,8 +53,12 @@ internal sealed class PicturedExercise
         }
     }
 
-    /// <summary>Why there are no systems; null when there are.</summary>
-    public string? Warning => _wide.Value?.Warning;
+    /// <summary>Why there are no systems, of those that were asked for; empty when there are.</summary>
+    public IEnumerable<string> Warnings =>
+        new[] { _wide, _narrow }
+            .Where(width => width.IsValueCreated)
+            .Select(width => width.Value?.Warning)
+            .OfType<string>();
 
     /// <summary>What a system says, for those who do not see it.</summary>
     public string WordsOf(EngravedSystem system) => ExerciseWords.Bars(_exercise, system.FirstBar, system.LastBar);

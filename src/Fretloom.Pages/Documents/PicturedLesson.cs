@@ -87,6 +87,15 @@ internal sealed class PicturedLesson
     /// <summary>The pictures of an exercise.</summary>
     public PicturedExercise PicturesOf(Block.Exercise exercise) => _exercises[exercise.Number];
 
+    /// <summary>Engraves its exercises at every width that a page shows them in.</summary>
+    public void Engrave()
+    {
+        foreach (var exercise in _exercises.Values)
+        {
+            _ = (exercise.Systems, exercise.NarrowSystems);
+        }
+    }
+
     /// <summary>The neck that shows the first counterexample of a claim, and whether it stands beside it; null for none.</summary>
     public (Picture Picture, bool IsAside)? NeckOf(Block.Statement statement) => _necks[statement.Number];
 

@@ -28,6 +28,7 @@ internal sealed class TypstEngine : IDisposable
 
     /// <summary>Starts the compiler and gives it the faces of <see cref="TextFaces"/>.</summary>
     /// <exception cref="IOException">Its files are missing beside the assembly.</exception>
+    /// <exception cref="TypstException">Its files are damaged.</exception>
     public TypstEngine()
     {
         try
@@ -52,9 +53,14 @@ internal sealed class TypstEngine : IDisposable
             var module = File.ReadAllBytes(Path.Combine(folder, "typst_ts_web_compiler_bg.wasm"));
             host.InvokeMethod("start", Bytes(module), fonts);
         }
-        catch
+        catch (Exception cause)
         {
             Dispose();
+            if (cause is ScriptEngineException or InvalidCastException)
+            {
+                throw new TypstException($"the typesetter cannot be started: {cause.Message.Split('\n')[0]}", cause);
+            }
+
             throw;
         }
     }
@@ -87,16 +93,7 @@ internal sealed class TypstEngine : IDisposable
     /// <summary>Ends it.</summary>
     public void Dispose() => ScriptRuntime.End(engine);
 
-    private ITypedArray<byte> Bytes(ReadOnlySpan<byte> content)
-    {
-        var array = (ITypedArray<byte>)host.InvokeMethod("newBytes", content.Length);
-        if (!content.IsEmpty)
-        {
-            array.Write(content, 0, (ulong)content.Length, 0);
-        }
-
-        return array;
-    }
+    private ITypedArray<byte> Bytes(ReadOnlySpan<byte> content) => ScriptRuntime.Bytes(engine, content);
 
     private static List<TypstDiagnostic> Diagnostics(string json, string mainPath)
     {

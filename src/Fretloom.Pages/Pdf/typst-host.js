@@ -5,8 +5,6 @@ let compiler;
 let memory;
 
 globalThis.typst = {
-  newBytes: (length) => new Uint8Array(length),
-
   start(wasm, fonts) {
     memory = initSync({ module: new WebAssembly.Module(wasm) }).memory;
     const builder = new TypstCompilerBuilder();

@@ -17,13 +17,20 @@ public sealed record EngravedExercise
     internal static EngravedExercise OfSystems(IEnumerable<EngravedSystem> systems) =>
         new() { Systems = systems.ToValueList() };
 
-    internal static EngravedExercise InWords(string tablature) =>
-        new()
-        {
-            PlainText = tablature,
-            Warning =
-                "The engraver's file assets/verovio/verovio-toolkit-wasm.js is missing beside the program, so this exercise is written as plain-text tablature; install the program again to have it engraved",
-        };
+    internal static EngravedExercise WithoutEngraver(string tablature) =>
+        InWords(
+            tablature,
+            "The engraver's file assets/verovio/verovio-toolkit-wasm.js is missing beside the program, so this exercise is written as plain-text tablature; install the program again to have it engraved"
+        );
+
+    internal static EngravedExercise Failed(string tablature, string exercise, string reason) =>
+        InWords(
+            tablature,
+            $"The engraver could not set '{exercise}', so it is written as plain-text tablature: {reason}"
+        );
+
+    private static EngravedExercise InWords(string tablature, string warning) =>
+        new() { PlainText = tablature, Warning = warning };
 }
 
 /// <summary>One line of music over the whole width: the notation staff and the tablature.</summary>

@@ -28,30 +28,32 @@ public static class EngravedPage
     /// <summary>About what lies before the first note of a system, after its clef and without accidentals: measured in pictures.</summary>
     internal const double ClefLead = 1400;
 
-    /// <summary>About what lies before the first note of a bar with a new signature, without its accidentals: measured in pictures.</summary>
-    internal const double KeyLead = 700;
-
     /// <summary>About what lies before the first note of any other bar: measured in pictures.</summary>
     internal const double Lead = 250;
 
     /// <summary>About what an accidental of a signature takes: measured in pictures.</summary>
     internal const double AccidentalWidth = 165;
 
-    /// <summary>The engraver's options as JSON.</summary>
+    /// <summary>The options with which a score is set as one line, its bars as narrow as they can be.</summary>
+    internal static string UnbrokenOptions { get; } = Options(LeastWidthMm, "none", isFilled: false);
+
+    /// <summary>The options with which a score is set in the systems that it says.</summary>
     /// <param name="widthMm">The width of a system.</param>
-    /// <param name="hasBreaks">Whether the score says where systems begin; each then fills the width. Else bars are as narrow as they can be.</param>
-    internal static string Options(double widthMm, bool hasBreaks) =>
+    /// <param name="isFilled">Whether each system fills the width. Else bars are as narrow as they can be.</param>
+    internal static string Options(double widthMm, bool isFilled) => Options(widthMm, "encoded", isFilled);
+
+    private static string Options(double widthMm, string breaks, bool isFilled) =>
         JsonSerializer.Serialize(
             new Dictionary<string, object>
             {
                 ["adjustPageHeight"] = true,
-                ["breaks"] = hasBreaks ? "encoded" : "auto",
+                ["breaks"] = breaks,
                 ["fingeringScale"] = 0.8,
                 ["footer"] = "none",
                 ["header"] = "none",
                 ["mdivAll"] = true,
                 ["minLastJustification"] = 0,
-                ["noJustification"] = !hasBreaks,
+                ["noJustification"] = !isFilled,
                 ["pageHeight"] = 100,
                 ["pageMarginBottom"] = 4,
                 ["pageMarginLeft"] = 0,

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
 using Fretloom.Exercises;
@@ -12,8 +13,8 @@ namespace Fretloom.Scores.Engraving;
 /// needed and kept warm: make one of these for as many exercises as there are, and dispose it. All of a process share one engine.
 /// </summary>
 /// <remarks>
-/// Safe to use from several threads; exercises are engraved one after another. The same input gives the same pictures. Without the engraver's file
-/// the answer is plain-text tablature with a warning.
+/// Safe to use from several threads; exercises are engraved one after another. The same input gives the same pictures. Without the engraver's file,
+/// or where it fails, the answer is plain-text tablature with a warning.
 /// </remarks>
 public sealed class Engraver : IDisposable
 {
@@ -23,6 +24,10 @@ public sealed class Engraver : IDisposable
     private static EngraverEngine? engine;
     private static int users;
 
+    // Of how many exercises the widths of the bars are remembered.
+    private const int MostMeasured = 1000;
+
+    private readonly ConcurrentDictionary<string, ValueList<MeasuredBar>> measured = [];
     private readonly EngravingCache? cache;
     private readonly string library;
     private readonly Lazy<string> versions;
@@ -52,30 +57,20 @@ public sealed class Engraver : IDisposable
         ArgumentOutOfRangeException.ThrowIfLessThan(widthMm, EngravedPage.LeastWidthMm);
         if (!IsThere)
         {
-            return EngravedExercise.InWords(TabText.Write(exercise, hasFingers: true));
+            return EngravedExercise.WithoutEngraver(TabText.Write(exercise, hasFingers: true));
         }
 
-        var score = MeiWriter.Write(exercise);
-        var options = EngravedPage.Options(widthMm, hasBreaks: false);
-        var heads = new SystemHeads(exercise);
-        if (cache is null)
+        try
         {
-            return EngravedExercise.OfSystems(Systems(exercise, widthMm, score, options, heads));
+            return EngravedExercise.OfSystems(KeptOrEngraved(exercise, widthMm));
         }
-
-        // All that the pictures come from: this code, the engraver, what it is told and what it is given.
-        var key = Hash($"{versions.Value}\n{options}\n{heads}\n{score}");
-        var systems = cache.Read(key);
-        if (systems is null)
+        catch (EngravingException failure)
         {
-            systems = Systems(exercise, widthMm, score, options, heads);
-            cache.Write(key, systems);
+            return EngravedExercise.Failed(TabText.Write(exercise, hasFingers: true), exercise.Name, failure.Message);
         }
-
-        return EngravedExercise.OfSystems(systems);
     }
 
-    /// <summary>Starts the engraver ahead of the first exercise. Meant for another thread; does nothing without its file.</summary>
+    /// <summary>Starts the engraver ahead of the first exercise. Meant for another thread; does nothing without its file or when it fails.</summary>
     public void WarmUp()
     {
         if (IsThere)
@@ -84,7 +79,14 @@ public sealed class Engraver : IDisposable
             {
                 if (!isDisposed)
                 {
-                    Running();
+                    try
+                    {
+                        Running();
+                    }
+                    catch (EngravingException)
+                    {
+                        // Told to whoever engraves.
+                    }
                 }
             }
         }
@@ -108,44 +110,74 @@ public sealed class Engraver : IDisposable
         }
     }
 
-    private EngravedSystem[] Systems(Exercise exercise, double widthMm, string score, string options, SystemHeads heads)
+    private EngravedSystem[] KeptOrEngraved(Exercise exercise, double widthMm)
     {
-        // The engraver sets bars as narrow as they can be, and system after system full; their widths tell where to break evenly.
-        var pages = Pages(score, options);
-        var systems = pages.Select(page => SystemPicture.Bars(page).ToList()).ToList();
-        var room = EngravedPage.Room(widthMm);
-        if (systems.Count > 1 || systems[0][^1].Right > FilledFrom * room)
+        var score = MeiWriter.Write(exercise);
+        var heads = new SystemHeads(exercise);
+        if (cache is null)
         {
-            var firsts = Breaks(exercise, systems, room);
-            pages = Pages(MeiWriter.Write(exercise, firsts), EngravedPage.Options(widthMm, hasBreaks: true));
+            return Systems(exercise, widthMm, score, heads);
         }
 
+        // All that the pictures come from: this code, the engraver, what it is told and what it is given.
+        var options = EngravedPage.Options(widthMm, isFilled: true);
+        var key = Hash($"{versions.Value}\n{options}\n{heads}\n{score}");
+        var systems = cache.Read(key);
+        if (systems is null)
+        {
+            systems = Systems(exercise, widthMm, score, heads);
+            cache.Write(key, systems);
+        }
+
+        return systems;
+    }
+
+    private EngravedSystem[] Systems(Exercise exercise, double widthMm, string score, SystemHeads heads)
+    {
+        var bars = Measured(score);
+        var room = EngravedPage.Room(widthMm);
+        var firsts = Breaks(exercise, bars, room);
+        var isFilled = firsts.Count > 1 || bars[^1].Right > FilledFrom * room;
+        var options = EngravedPage.Options(widthMm, isFilled);
         var name = "f" + Hash($"{options}\n{score}")[..10];
+        var pages = Pages(MeiWriter.Write(exercise, firsts), options);
         return [.. pages.Select((page, at) => SystemPicture.Of(page, $"{name}-{at}", heads))];
     }
 
-    private static IReadOnlyList<int> Breaks(Exercise exercise, List<List<MeasuredBar>> systems, double room)
+    // How wide bars are by nature is the same for every width of a system, and a document may ask for several.
+    private ValueList<MeasuredBar> Measured(string score)
     {
-        var firsts = exercise.Sections.Select(section => section.At / exercise.Metre.Bar + 1).ToHashSet();
-        var bars = new List<SystemBreaks.Bar>();
-        foreach (var (system, at) in systems.SelectMany(system => system.Select((_, at) => (system, at))))
+        if (!measured.TryGetValue(score, out var bars))
         {
-            var (bar, number) = (system[at], bars.Count + 1);
-            var signature = Math.Abs(KeySignature.Of(exercise.SectionAt(exercise.Metre.Bar * (number - 1)).Key));
-            var lead = bar.Start - bar.Left;
-            bars.Add(
-                new(
-                    at == 0 ? lead : EngravedPage.ClefLead + signature * EngravedPage.AccidentalWidth,
-                    at > 0 ? lead
-                        : firsts.Contains(number) ? EngravedPage.KeyLead + signature * EngravedPage.AccidentalWidth
-                        : EngravedPage.Lead,
-                    bar.Right - bar.Start
-                )
-            );
+            if (measured.Count == MostMeasured)
+            {
+                measured.Clear();
+            }
+
+            bars = Pages(score, EngravedPage.UnbrokenOptions).SelectMany(SystemPicture.Bars).ToValueList();
+            measured[score] = bars;
         }
 
-        // The engraver itself overfills a system by a little, and then sets it closer.
-        return SystemBreaks.Choose(bars, Math.Max(room, systems.Max(system => system[^1].Right)), firsts);
+        return bars;
+    }
+
+    private static IReadOnlyList<int> Breaks(Exercise exercise, ValueList<MeasuredBar> measured, double room)
+    {
+        var firsts = exercise.Sections.Select(section => section.At / exercise.Metre.Bar + 1).ToHashSet();
+        var bars = measured
+            .Select(
+                (bar, at) =>
+                {
+                    var key = exercise.SectionAt(exercise.Metre.Bar * at).Key;
+                    var signature = Math.Abs(KeySignature.Of(key)) * EngravedPage.AccidentalWidth;
+                    var lead = bar.Start - bar.Left;
+                    return at == 0
+                        ? new SystemBreaks.Bar(lead, EngravedPage.Lead, bar.Right - bar.Start)
+                        : new SystemBreaks.Bar(EngravedPage.ClefLead + signature, lead, bar.Right - bar.Start);
+                }
+            )
+            .ToList();
+        return SystemBreaks.Choose(bars, room, firsts);
     }
 
     private string[] Pages(string score, string options)

@@ -22,21 +22,24 @@ internal sealed class EngraverEngine : IDisposable
 
     /// <summary>Starts it.</summary>
     /// <param name="library">Its file.</param>
-    /// <exception cref="IOException">The file is missing.</exception>
+    /// <exception cref="EngravingException">The file cannot be read, or is no engraver.</exception>
     public EngraverEngine(string library)
     {
         try
         {
             engine.Execute(ScriptRuntime.EmbeddedScript("engraver-globals.js"));
-            engine.Execute(new DocumentInfo("verovio-toolkit-wasm.js"), File.ReadAllText(library));
+            var script = EngraverScript.Of(File.ReadAllBytes(library));
+            engine.Script[EngraverScript.Name] = ScriptRuntime.Bytes(engine, script.Packed);
+            engine.Execute(new DocumentInfo("verovio-toolkit-wasm.js"), script.Text);
             engine.Execute(new DocumentInfo("engraver-host.js"), ScriptRuntime.EmbeddedScript("engraver-host.js"));
             host = (ScriptObject)engine.Script.engraver;
             host.InvokeMethod("start");
         }
-        catch
+        catch (Exception cause)
+            when (cause is ScriptEngineException or InvalidCastException or IOException or UnauthorizedAccessException)
         {
             Dispose();
-            throw;
+            throw new EngravingException($"it cannot be started: {FirstLine(cause.Message)}", cause);
         }
     }
 
@@ -49,19 +52,21 @@ internal sealed class EngraverEngine : IDisposable
     /// <summary>Engraves a score, a picture for each page.</summary>
     /// <param name="score">MEI or MusicXML.</param>
     /// <param name="options">The engraver's options as JSON.</param>
-    /// <exception cref="InvalidOperationException">The score cannot be read.</exception>
+    /// <exception cref="EngravingException">The score cannot be read, or the engraver crashed.</exception>
     public string[] Engrave(string score, string options)
     {
         var answer = (ScriptObject)host.InvokeMethod("engrave", score, options);
         IsSpent = answer["hasCrashed"] is true;
         if (answer["error"] is string error)
         {
-            throw new InvalidOperationException(error);
+            throw new EngravingException(FirstLine(error));
         }
 
         Log = Convert.ToString(answer["log"], CultureInfo.InvariantCulture) ?? "";
         return JsonSerializer.Deserialize<string[]>((string)answer["pages"])!;
     }
+
+    private static string FirstLine(string words) => words.Split('\n')[0].Trim().TrimEnd('.');
 
     /// <summary>Ends it.</summary>
     public void Dispose() => ScriptRuntime.End(engine);

@@ -19,6 +19,8 @@ internal sealed class ScoreElements(Elements xml, Exercise exercise)
     ];
 
     private readonly HarmonyElements _harmony = new(xml, exercise);
+    private readonly ILookup<Beats, ChordMark> _chords = exercise.Chords.ToLookup(chord => chord.At);
+    private readonly ILookup<Beats, StaffWords> _words = exercise.Words.ToLookup(words => words.At);
 
     /// <summary>Writes it.</summary>
     public void Write() =>
@@ -270,12 +272,12 @@ internal sealed class ScoreElements(Elements xml, Exercise exercise)
         var notes = new NoteElements(xml, exercise.Instrument, exercise.SectionAt(bar.At).Key);
         foreach (var figure in bar.Figures)
         {
-            foreach (var chord in exercise.Chords.Where(chord => chord.At == figure.At && !figure.IsTiedBack))
+            foreach (var chord in figure.IsTiedBack ? [] : _chords[figure.At])
             {
                 _harmony.Write(chord);
             }
 
-            foreach (var words in exercise.Words.Where(words => words.At == figure.At))
+            foreach (var words in _words[figure.At])
             {
                 Direction("below", () => xml.Leaf("words", words.Text));
             }

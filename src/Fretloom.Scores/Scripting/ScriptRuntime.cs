@@ -1,4 +1,5 @@
 using System.Reflection;
+using Microsoft.ClearScript.JavaScript;
 using Microsoft.ClearScript.V8;
 
 namespace Fretloom.Scores.Scripting;
@@ -11,22 +12,40 @@ namespace Fretloom.Scores.Scripting;
 /// </remarks>
 public static class ScriptRuntime
 {
+    private static readonly Lazy<bool> isQuick = new(MachineCodeFlags.Set);
     private static V8Runtime? runtime;
     private static int engines;
 
     /// <summary>To be held while an engine is started, used or ended.</summary>
     public static Lock Gate { get; } = new();
 
+    /// <summary>Whether machine code is made by the quick compiler alone; see <see cref="MachineCodeFlags"/>.</summary>
+    internal static bool IsQuick => isQuick.Value;
+
     /// <summary>Starts an engine that has <c>console</c>, <c>TextEncoder</c> and the like. End it with <see cref="End"/>.</summary>
     /// <exception cref="InvalidOperationException">The gate is not held.</exception>
     public static V8ScriptEngine Start()
     {
         CheckGate();
+        _ = IsQuick;
         runtime ??= new V8Runtime();
         var engine = runtime.CreateScriptEngine();
         engines++;
         engine.Execute(EmbeddedScript("script-globals.js"));
         return engine;
+    }
+
+    /// <summary>Bytes as the scripts of an engine take them, a <c>Uint8Array</c>.</summary>
+    public static ITypedArray<byte> Bytes(V8ScriptEngine engine, ReadOnlySpan<byte> content)
+    {
+        ArgumentNullException.ThrowIfNull(engine);
+        var array = (ITypedArray<byte>)engine.Invoke("newBytes", content.Length);
+        if (!content.IsEmpty)
+        {
+            array.Write(content, 0, (ulong)content.Length, 0);
+        }
+
+        return array;
     }
 
     /// <summary>Ends an engine.</summary>

@@ -2,6 +2,8 @@
 const silent = () => {};
 globalThis.console = { log: silent, info: silent, warn: silent, error: silent, debug: silent };
 
+globalThis.newBytes = (length) => new Uint8Array(length);
+
 globalThis.queueMicrotask = (callback) => { Promise.resolve().then(callback); };
 
 globalThis.TextEncoder = class {

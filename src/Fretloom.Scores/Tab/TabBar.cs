@@ -15,6 +15,7 @@ internal sealed class TabBar
     private readonly Beats _begin;
     private readonly Beats _unit;
     private readonly int[] _columns;
+    private readonly List<(Beats At, string Text)> _chords;
 
     /// <summary>Lays a bar out.</summary>
     /// <param name="exercise">The exercise.</param>
@@ -26,13 +27,17 @@ internal sealed class TabBar
         _begin = exercise.Metre.Bar * bar;
         var notes = exercise.NotesIn(_begin, _begin + exercise.Metre.Bar).ToList();
         _unit = Unit(notes);
+        _chords = exercise
+            .Chords.Where(chord => chord.At >= _begin && chord.At < _begin + exercise.Metre.Bar)
+            .Select(chord => (chord.At, ChordNames.Of(exercise, chord.Chord)))
+            .ToList();
         _columns = Columns(notes, hasFingers);
         Opening = exercise.Sections.FirstOrDefault(section => section.At == _begin)?.Heading;
         Strings = Enumerable
             .Range(1, exercise.Instrument.Strings.Count)
             .Select(number => String(notes, number))
             .ToArray();
-        Above = Words(exercise.Chords.Select(chord => (chord.At, ChordNames.Of(exercise, chord.Chord))));
+        Above = Words(_chords);
         Beats = Words(
             Enumerable
                 .Range(0, exercise.Metre.BeatsPerBar)
@@ -102,10 +107,7 @@ internal sealed class TabBar
     // A name ends before the next one, and before the end of the bar.
     private void WidenForChords(int[] columns)
     {
-        var chords = _exercise
-            .Chords.Where(chord => chord.At >= _begin && chord.At < _begin + _exercise.Metre.Bar)
-            .Select(chord => (Column: (chord.At - _begin) / _unit, ChordNames.Of(_exercise, chord.Chord).Length))
-            .ToList();
+        var chords = _chords.Select(chord => (Column: (chord.At - _begin) / _unit, chord.Text.Length)).ToList();
         for (var at = 0; at < chords.Count; at++)
         {
             var end = at + 1 < chords.Count ? chords[at + 1].Column : columns.Length;
