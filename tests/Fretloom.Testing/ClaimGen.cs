@@ -72,11 +72,11 @@ public static class ClaimGen
     /// <summary>Sentences in some keys and places, one in two with a window.</summary>
     public static Gen<ClaimSentence> In(Gen<KeyScope> keys, Gen<PlaceScope> places) =>
         places.SelectMany(place =>
-            Gen.Select(Gen.Int[0, 14], Gen.Int[0, 14])
+            Gen.OneOf(Gen.Select(Gen.Int[0, 14], Gen.Int[0, 14]), Gen.Select(Gen.Int[0, 20], Gen.Int[0, 20]))
                 .Nullable()
                 .SelectMany(ends =>
                 {
-                    var window = Window(ends, (place as PlaceScope.On)?.Instrument.LastFret ?? 14);
+                    var window = Window(ends, place is PlaceScope.On on ? LastFretOf(on) : 20);
                     return Gen.Select(
                         keys,
                         new ClaimGenerator(place, window).Claim,
@@ -106,6 +106,9 @@ public static class ClaimGen
             Gen.OneOf([.. of.Neighbours(count)]),
             Gen.Shuffle(of.Numbers.ToArray(), count).Select(numbers => new StringSet(numbers))
         );
+
+    private static int LastFretOf(PlaceScope.On on) =>
+        on.Instrument.LastFretOf(on.Strings ?? on.Instrument.AllStrings);
 
     private static FretRange? Window((int One, int Other)? ends, int last) =>
         ends is var (one, other)

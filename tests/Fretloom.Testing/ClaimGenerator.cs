@@ -133,7 +133,15 @@ internal sealed class ClaimGenerator(PlaceScope place, FretRange? window)
 
     private Gen<FretNoun> Noun => Gen.Select(Gen.Enum<FretKind>(), Of, (kind, of) => new FretNoun(kind, of));
 
-    private Gen<int> AnyString => Gen.Int[1, _instrument?.Strings.Count ?? Strings.Count];
+    // A claim on frets that a string has not got is refused.
+    private Gen<int> AnyString =>
+        _instrument is null
+            ? Gen.Int[1, Strings.Count]
+            : Gen.OneOf([
+                .. _instrument.AllStrings.Numbers.Where(number =>
+                    !(window?.Last > _instrument.LastFretOf(new StringSet([number])))
+                ),
+            ]);
 
     private Gen<OtherStrings?> Of =>
         Gen.OneOf(Gen.Const((OtherStrings?)null), Gen.Int[1, Strings.Count].SelectMany(OfSize), OfOtherInstrument);

@@ -183,6 +183,20 @@ public class ClaimVerdictTests
         Assert.DoesNotContain("ukulele", elsewhere.ListedSets);
     }
 
+    // Twelve guitars and a five-string bass have a fifth string of 18 frets; the banjo's, also beside its strings 4-1, has 17 from its own nut.
+    [Theory]
+    [InlineData("degree 1 stands on string 5 at some full fret.")]
+    [InlineData("the frets of degree 1 on string 5 lie on a full fret.")]
+    public void Frets_that_the_string_of_a_degree_has_not_got_are_not_asked_about(string claim)
+    {
+        var found = Check($"In every major key, on every listed string set, on frets 0 to 18, {claim}");
+        Assert.Equal((12 * 13, 12 * 7), (found.Cases, found.NotApplicable));
+        Assert.Equal(
+            12 * 15,
+            Check($"In every major key, on every listed string set, on frets 0 to 17, {claim}").Cases
+        );
+    }
+
     [Fact]
     public void The_nearest_failure_under_a_capo_is_named_by_the_tuning_of_the_bare_neck()
     {

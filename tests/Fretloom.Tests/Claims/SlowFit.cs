@@ -16,6 +16,17 @@ internal static class SlowFit
                 && Within(sentence.Claim)
                     .OfType<OtherStrings>()
                     .All(other => HasFrets(other.Instrument ?? place.Instrument, place.Resolve(other)!, window.Last))
+                && Within(sentence.Claim)
+                    .Select(part =>
+                        part switch
+                        {
+                            FretSet.OfDegree of => of.String,
+                            Claim.DegreeStands stands => stands.String,
+                            _ => (int?)null,
+                        }
+                    )
+                    .OfType<int>()
+                    .All(number => HasFrets(place.Instrument, [place.String(number)], window.Last))
         );
 
     /// <summary>Whether every string goes on for so many frets from its own nut; a mere tuning has no end.</summary>

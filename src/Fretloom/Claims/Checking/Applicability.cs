@@ -16,9 +16,19 @@ internal static class Applicability
         sentence.Window is not { } window
         || Parts
             .Of(sentence.Claim)
-            .OfType<OtherStrings>()
-            .Prepend(null)
-            .All(strings => !(place.Resolve(strings)?.LastFret < window.Last));
+            .Select(part => LastFretFor(place, part))
+            .Prepend(place.Strings.LastFret)
+            .All(last => !(last < window.Last));
+
+    /// <summary>The last fret of the strings that a part names; null where it names none, or they have no end.</summary>
+    private static int? LastFretFor(Place place, object part) =>
+        part switch
+        {
+            OtherStrings other => place.Resolve(other)?.LastFret,
+            FretSet.OfDegree of => place.LastFretOf(of.String),
+            Claim.DegreeStands stands => place.LastFretOf(stands.String),
+            _ => null,
+        };
 
     private static bool Fits(Place place, object part) =>
         part switch

@@ -77,6 +77,9 @@ internal sealed class Place
 
     public bool HasString(int number) => All.Numbers.Numbers.Contains(number);
 
+    /// <summary>The last fret of any string of the instrument, from its own nut; null where there is no such string, or it has no end.</summary>
+    public int? LastFretOf(int number) => HasString(number) ? Instrument?.LastFretOf(new StringSet([number])) : null;
+
     /// <summary>What any string of the instrument sounds when open.</summary>
     public int OpenOf(int number) => All.Opens[All.Numbers.Numbers.IndexOf(number)];
 

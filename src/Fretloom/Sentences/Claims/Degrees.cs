@@ -1,3 +1,4 @@
+using Fretloom.Neck;
 using Fretloom.Sentences.Reading;
 
 namespace Fretloom.Sentences.Claims;
@@ -27,7 +28,7 @@ internal static class Degrees
             : Failure.At(token, $"a key has degrees 1 to 7; there is no degree {Failure.Shown(token).Trim('\'')}");
     }
 
-    /// <summary>Reads <c>string 4</c>: one of the instrument, where that is known.</summary>
+    /// <summary>Reads <c>string 4</c>: one of the instrument, where that is known, with all frets that are asked of it.</summary>
     public static Failure? ReadString(Cursor at, Scope scope, out int number)
     {
         number = 0;
@@ -49,7 +50,13 @@ internal static class Degrees
                     token,
                     $"strings are counted from 1, the one nearest the floor; there is no string {Failure.Shown(token).Trim('\'')}"
                 )
-            : scope.ChosenInstrument is { } chosen ? StringNames.Missing([(said, token)], chosen)
+            : scope.ChosenInstrument is { } chosen
+                ? StringNames.Missing([(said, token)], chosen) ?? BeyondNeck(token, scope, chosen)
             : null;
     }
+
+    private static Failure? BeyondNeck(Token number, Scope scope, Instrument instrument) =>
+        scope.BeyondNeck(instrument, new StringSet([Numbers.Cardinal(number)!.Value])) is { } beyond
+            ? Failure.At(number, beyond)
+            : null;
 }

@@ -193,6 +193,14 @@ public class ClaimErrorTests
         "In every key, on banjo strings 5-1, [on frets 0 to 20], there are 3 full frets.",
         "the short string of the banjo has 17 frets from its own nut; there is no fret 20"
     )]
+    [InlineData(
+        "In every key, on banjo strings 4-1, on frets 0 to 20, degree 1 stands on string [5] at some full fret.",
+        "the short string of the banjo has 17 frets from its own nut; there is no fret 20"
+    )]
+    [InlineData(
+        "In every key, on banjo strings 4-1, on frets 0 to 20, the frets of degree 1 on string [5] are fret 10.",
+        "the short string of the banjo has 17 frets from its own nut; there is no fret 20"
+    )]
     [InlineData("In every [blues] key, there are 3 full frets.", "a key has seven notes and blues has 6")]
     [InlineData(
         "In every key, there is [a] full fret.",
