@@ -107,8 +107,7 @@ public static class ClaimGen
             Gen.Shuffle(of.Numbers.ToArray(), count).Select(numbers => new StringSet(numbers))
         );
 
-    private static int LastFretOf(PlaceScope.On on) =>
-        on.Instrument.LastFretOf(on.Strings ?? on.Instrument.AllStrings);
+    private static int LastFretOf(PlaceScope.On on) => on.Instrument.LastFretOf(on.Strings ?? on.Instrument.AllStrings);
 
     private static FretRange? Window((int One, int Other)? ends, int last) =>
         ends is var (one, other)

@@ -11,13 +11,16 @@ internal static class ClaimReader
     {
         sentence = null;
         var tokens = OrLess.Meant(Idioms.Meant(Tokens.Of(text)));
-        var at = new Cursor(TrailingScope.Moved(tokens, defaults));
+        var inOrder = TrailingScope.Moved(tokens, defaults);
+        var at = new Cursor(inOrder);
         var scope = new Scope(defaults);
         Claim? claim = null;
         var failure = ScopePhrases.Read(at, scope) ?? Compound.Read(at, scope, out claim) ?? Stop(at, tokens);
         if (failure is not null)
         {
-            return Signs.Unreadable(text) is { } sign && sign.Start < failure.Start + failure.Length ? sign : failure;
+            failure = TrailingScope.Fault(inOrder, defaults) ?? failure;
+            var plain = Signs.Unreadable(text) ?? NotAlways.In(tokens);
+            return plain?.Start < failure.Start + failure.Length ? plain : failure;
         }
 
         sentence = new ClaimSentence(scope.Keys!, scope.Places!, scope.Window, claim!);

@@ -139,6 +139,11 @@ internal static class FretRelations
             return ReadOneOf(at, scope, out relation);
         }
 
+        if (at.Is("not"))
+        {
+            return ReadNot(at, scope, verb, out relation);
+        }
+
         return isWhole
             ? ReadFrets(at, scope, frets => new FretRelation.Are(frets), out relation)
             : Failure.At(
@@ -151,7 +156,7 @@ internal static class FretRelations
     // A full fret, not a full fret, full frets, full: each fret is one of them. The full frets: both are the same.
     private static bool IsOneOf(Cursor at)
     {
-        var ahead = at.Is("not") ? 1 : 0;
+        var ahead = at.Current.IsAny("not", "never") ? 1 : 0;
         ahead += at.Peek(ahead).IsAny("a", "an") ? 1 : 0;
         return FretNouns.Begins(at, ahead)
             || FretNouns.IsAdjective(at, ahead)
@@ -160,7 +165,23 @@ internal static class FretRelations
 
     private static Failure? ReadOneOf(Cursor at, Scope scope, out FretRelation? relation)
     {
-        var isNot = at.Accept("not") | at.Is("none");
+        relation = null;
+        var not = at.Current;
+        var isNot = at.AcceptAny("not", "never");
+        if (isNot && at.Is("none"))
+        {
+            return Failure.At(
+                not,
+                at.Current,
+                $"'{not.Text} none' says no twice: say 'one of' or 'none of'",
+                Edit.Of(not, at.Current, "one")
+            ) with
+            {
+                NamesChange = true,
+            };
+        }
+
+        isNot |= at.Is("none");
         if (FretNouns.IsAdjective(at, 0))
         {
             relation = Lie(new FretSet.Named(FretNouns.ReadAdjective(at)));
@@ -171,6 +192,31 @@ internal static class FretRelations
         return ReadFrets(at, scope, Lie, out relation);
 
         FretRelation Lie(FretSet frets) => isNot ? new FretRelation.Avoid(frets) : new FretRelation.LieOn(frets);
+    }
+
+    // Fret 5 is not fret 7. Of several "are not" may mean that none is one of the others, or that both are not the same.
+    private static Failure? ReadNot(Cursor at, Scope scope, Token verb, out FretRelation? relation)
+    {
+        var not = at.Current;
+        at.Skip();
+        var failure = FretSets.Read(at, scope, out var frets);
+        relation = failure is null ? new FretRelation.Avoid(frets!) : null;
+        if (failure is not null || (verb.Is("is") && !FretWords.IsPlural(frets!)))
+        {
+            return failure;
+        }
+
+        relation = null;
+        var avoid = verb.Is("is") ? "avoids" : "avoid";
+        return Failure.At(
+            verb,
+            not,
+            $"'{verb.Text} not' may be said of each or of all together: say '{avoid}' if none is one of these",
+            Edit.Of(verb, not, avoid)
+        ) with
+        {
+            NamesChange = true,
+        };
     }
 
     private static Failure? ReadCarried(Cursor at, out FretRelation? relation)

@@ -16,6 +16,7 @@ internal static class Idioms
             ("for all", "in every"),
             ("for any", "in every"),
             ("for the key", "in the key"),
+            ("not always", "not always"),
             ("always", ""),
             ("there are only", "there are exactly"),
             ("there is only", "there is exactly"),

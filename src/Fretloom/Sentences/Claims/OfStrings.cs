@@ -38,7 +38,7 @@ internal static class OfStrings
         if (!StringNames.Begins(at, scope))
         {
             of = new OtherStrings(null, instrument);
-            return BeyondNeck(first, at, scope, of);
+            return StringNames.Misspelled(at) ?? BeyondNeck(first, at, scope, of);
         }
 
         var wrong = StringNames.Read(at, scope, said, out var strings) ?? StringNames.Missing(said, instrument!);

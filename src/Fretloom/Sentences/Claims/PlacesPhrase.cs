@@ -42,7 +42,8 @@ internal static class PlacesPhrase
 
         var again = scope.Note(ScopePart.Instrument, ScopePhrases.Since(on, at));
         scope.Instrument ??= instrument;
-        return again ?? (StringNames.Begins(at, scope) ? ReadStrings(at, scope, at.Current) : null);
+        return again
+            ?? (StringNames.Begins(at, scope) ? ReadStrings(at, scope, at.Current) : StringNames.Misspelled(at));
     }
 
     private static Failure? ReadStrings(Cursor at, Scope scope, Token from)

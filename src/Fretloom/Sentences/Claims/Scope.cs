@@ -1,6 +1,7 @@
 using Fretloom.Claims;
 using Fretloom.Neck;
 using Fretloom.Sentences.Reading;
+using Fretloom.Theory;
 
 namespace Fretloom.Sentences.Claims;
 
@@ -103,6 +104,28 @@ internal sealed class Scope(ClaimDefaults defaults)
         return ChosenInstrument is { } chosen ? OnInstrument(chosen)
             : Has(ScopePart.Capo) ? Failure.At(_said[ScopePart.Capo], "a capo goes with an instrument that is named")
             : null;
+    }
+
+    /// <summary>The same, with what was left unsaid such that no claim is refused for it; null where what was said is wrong.</summary>
+    /// <param name="begins">The first word of the claim itself.</param>
+    public Scope? Anywhere(Token begins)
+    {
+        var hasPlace = Has(ScopePart.Instrument) || Has(ScopePart.Strings);
+        var anywhere = new Scope(Defaults)
+        {
+            Keys = Keys ?? new KeyScope.One(new Key(default, ScaleKind.Major)),
+            Places = hasPlace ? Places : new PlaceScope.Listed(IsPalindromic: false, IsFourString: false),
+            Window = Window ?? new FretRange(0, 0),
+            Instrument = Instrument,
+            Strings = Strings,
+            Capo = Capo,
+        };
+        foreach (var (part, place) in _said)
+        {
+            anywhere._said.Add(part, place);
+        }
+
+        return anywhere.Complete(begins) is null ? anywhere : null;
     }
 
     private Failure? OnInstrument(Instrument instrument)

@@ -53,6 +53,10 @@ internal static class ScopePhrases
             : scope.Complete(at.Current);
     }
 
+    /// <summary>Whether a phrase stands here.</summary>
+    public static bool Begins(Cursor at) =>
+        at.Current.IsAny("in", "on") || WindowPhrase.Begins(at) || CapoPhrase.Kind.Begins(at);
+
     private static bool ReadOne(Cursor at, Scope scope, out Failure? failure)
     {
         var first = at.Current;

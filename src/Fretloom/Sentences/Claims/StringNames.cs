@@ -41,6 +41,18 @@ internal static class StringNames
         return StringNumbers.Read(at, said, ahead => at.Peek(ahead + 1).Is("of"), out set);
     }
 
+    /// <summary>The failure for <c>strngs</c> behind an instrument; null where no such word stands.</summary>
+    public static Failure? Misspelled(Cursor at) =>
+        at.Current is { Kind: TokenKind.Word } word
+        && !Vocabulary.Knows(word.Text)
+        && Spelling.Edits(word, ["strings", "string"]) is { Length: > 0 } edits
+            ? Failure.At(
+                word,
+                $"expected 'strings 4-1' or a comma after '{at.Previous.Text}', found {Failure.Shown(word)}",
+                edits
+            )
+            : null;
+
     /// <summary>The failure for the first string that an instrument lacks; null when it has all.</summary>
     public static Failure? Missing(List<(int Number, Token Place)> said, Instrument instrument)
     {

@@ -14,6 +14,8 @@ namespace Fretloom.Sentences.Claims;
 /// </remarks>
 internal static class TrailingScope
 {
+    private static readonly string[] Openings = ["in", "on", "from", "with"];
+
     // Behind these verbs "on" belongs to what is claimed.
     private static readonly string[] Verbs =
     [
@@ -40,7 +42,7 @@ internal static class TrailingScope
         var begins = tokens.IndexOf(claim);
         for (var at = begins + 1; at < tokens.Count - 1; at++)
         {
-            if (!tokens[at].IsAny("in", "on", "from", "with") || IsJoined(tokens, at))
+            if (!tokens[at].IsAny(Openings) || IsJoined(tokens, at))
             {
                 continue;
             }
@@ -54,6 +56,63 @@ internal static class TrailingScope
         }
 
         return tokens;
+    }
+
+    /// <summary>
+    /// What is wrong with the phrases at the end of a sentence that cannot be read; null where the fault lies elsewhere. They begin where the claim
+    /// itself ends, read as if it could be made anywhere.
+    /// </summary>
+    public static Failure? Fault(List<Token> tokens, ClaimDefaults defaults)
+    {
+        var (at, scope) = (new Cursor(tokens), new Scope(defaults));
+        if (ScopePhrases.ReadAll(at, scope) is not null)
+        {
+            return null;
+        }
+
+        var begins = at.Current;
+        if (scope.Anywhere(begins) is not { } anywhere)
+        {
+            return null;
+        }
+
+        if (Compound.Read(at, anywhere, out _) is { } wrong)
+        {
+            var opening = tokens.FindLastIndex(token => token.Start < wrong.Start && token.IsAny(Openings));
+            return scope.Keys is null && opening > tokens.IndexOf(begins)
+                ? InClaimOrPhrases(tokens, opening, scope, wrong)
+                : null;
+        }
+
+        at.Accept(TokenKind.Comma);
+        return ScopePhrases.Begins(at) ? InPhrases(at, scope) : null;
+    }
+
+    // Behind a shape "in" may begin how it is voiced as well as the keys: the reading that goes farther is meant.
+    private static Failure InClaimOrPhrases(List<Token> tokens, int opening, Scope scope, Failure inClaim)
+    {
+        var at = new Cursor(tokens);
+        at.Skip(opening);
+        return
+            at.Peek(1).Start == inClaim.Start
+            && InPhrases(at, scope) is { } failure
+            && (failure.Start > inClaim.Start || inClaim.Edits.Length == 0)
+            ? failure
+            : inClaim;
+    }
+
+    private static Failure? InPhrases(Cursor at, Scope scope)
+    {
+        var first = at.Current;
+        var hasKeys = scope.Has(ScopePart.Keys);
+        return ScopePhrases.ReadAll(at, scope) is { } failure
+            // Behind keys that were said, "in" that names no others belongs to the claim: in drop 2.
+            ? hasKeys && first.Is("in") && failure.Start > first.Start
+                ? null
+                : failure
+            : at.IsAtEnd
+                ? null
+                : Failure.Expected("a full stop", at.Current);
     }
 
     // What stands behind the phrases that begin at a place; null where one of them is wrong.

@@ -201,6 +201,87 @@ public class ClaimErrorTests
         "In every key, on banjo strings 4-1, on frets 0 to 20, the frets of degree 1 on string [5] are fret 10.",
         "the short string of the banjo has 17 frets from its own nut; there is no fret 20"
     )]
+    [InlineData(
+        "In every key, fret 5 [is not always] full.",
+        "a claim is said of every case: leave 'not always' out and see where it fails; did you mean 'is'?"
+    )]
+    [InlineData(
+        "The full frets [do not always] lie on fret 5 in every key.",
+        "a claim is said of every case: leave 'not always' out and see where it fails"
+    )]
+    [InlineData(
+        "In every key, frets 5 and 7 are [not none] of the full frets.",
+        "'not none' says no twice: say 'one of' or 'none of'"
+    )]
+    [InlineData(
+        "In every key, the full frets [are not] the empty frets.",
+        "'are not' may be said of each or of all together: say 'avoid' if none is one of these"
+    )]
+    [InlineData(
+        "In every key, fret 5 [is not] frets 7 and 8.",
+        "'is not' may be said of each or of all together: say 'avoids' if none is one of these"
+    )]
+    [InlineData(
+        "In every key, fret 5 is not [fred] 7.",
+        "expected a fret set (full frets, empty frets, half-turn centres), found 'fred'"
+    )]
+    // What is wrong at the end of a sentence.
+    [InlineData(
+        "There are 3 full frets in every major key on guitar [strngs] 4-1.",
+        "expected 'strings 4-1' or a comma after 'guitar', found 'strngs'; did you mean 'strings'?"
+    )]
+    [InlineData(
+        "There are 3 full frets on guitar [strngs] 4-1 in every major key.",
+        "expected 'strings 4-1' or a comma after 'guitar', found 'strngs'; did you mean 'strings'?"
+    )]
+    [InlineData(
+        "Every seventh shape in drop 2 spans at most 5 frets on guitar [strngs] 4-1 in every major key.",
+        "expected 'strings 4-1' or a comma after 'guitar', found 'strngs'; did you mean 'strings'?"
+    )]
+    [InlineData(
+        "In every major key, every seventh shape spans at most 5 frets on guitar strings [1-4].",
+        "a string set goes from the far string down to the one nearest the floor, found '1-4'; did you mean '4-1'?"
+    )]
+    [InlineData(
+        "There are 3 full frets on guitar in the key of [H] major.",
+        "'H' is not a note name; did you mean 'B'?"
+    )]
+    [InlineData(
+        "There are 3 full frets in [evry] major key.",
+        "expected 'every', or 'the key of' and a note name, found 'evry'; did you mean 'every'?"
+    )]
+    [InlineData(
+        "There are 3 full frets in A [minor].",
+        "which minor? say 'A natural minor', 'A harmonic minor' or 'A melodic minor'; did you mean 'natural minor'?"
+    )]
+    [InlineData(
+        "The V7 shape has the same form as the V7 shape on low-G ukulele in every [majr] key on strings 4-1.",
+        "expected 'key', 'mode' or a kind of key such as 'major' or 'harmonic minor' after 'every', found 'majr'; did you mean 'major'?"
+    )]
+    [InlineData(
+        "The V7 shape is the half-turn of the viiø7 shape in [evry] major key on strings 4-1.",
+        "expected 'every', or 'the key of' and a note name, found 'evry'; did you mean 'every'?"
+    )]
+    [InlineData(
+        "There are 3 full frets in every major key [on frets 9 to 5].",
+        "frets 9 to 5 runs backwards; the lower fret comes first; did you mean 'on frets 5 to 9'?"
+    )]
+    [InlineData(
+        "In every major key, there are 3 full frets [in every minor key].",
+        "the keys were already chosen earlier in this sentence"
+    )]
+    [InlineData(
+        "There are 3 full frets in every major key on guitar strings 4-1 [really].",
+        "expected a full stop, found 'really'"
+    )]
+    [InlineData(
+        "Every seventh shape stretches at most 90 mm on frets 0 to 12 in every major [ky].",
+        "expected 'key' after 'major', found 'ky'"
+    )]
+    [InlineData(
+        "[There] are 3 ful frets.",
+        "a claim names its keys first, such as 'in every major key' or 'in the key of D major'"
+    )]
     [InlineData("In every [blues] key, there are 3 full frets.", "a key has seven notes and blues has 6")]
     [InlineData(
         "In every key, there is [a] full fret.",

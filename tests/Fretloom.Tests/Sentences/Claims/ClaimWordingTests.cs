@@ -177,6 +177,13 @@ public class ClaimWordingTests
     [InlineData("fret 7 is not a full fret", "fret 7 avoids the full frets")]
     [InlineData("frets 6 and 7 are not full frets", "frets 6 and 7 avoid the full frets")]
     [InlineData("fret 7 is not full", "fret 7 avoids the full frets")]
+    [InlineData("fret 7 is never full", "fret 7 avoids the full frets")]
+    [InlineData("fret 7 is always full", "fret 7 lies on a full fret")]
+    [InlineData("fret 5 is not fret 7", "fret 5 avoids fret 7")]
+    [InlineData(
+        "the root fret of the V7 shape is not the first fret of the V7 shape",
+        "the root fret of the V7 shape avoids the first fret of the V7 shape"
+    )]
     [InlineData(
         "fret 5 is a full fret or fret 7 is an empty fret",
         "fret 5 lies on a full fret or fret 7 lies on an empty fret"
