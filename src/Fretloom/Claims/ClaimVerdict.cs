@@ -62,7 +62,8 @@ public sealed record ClaimVerdict(
     /// How frets are counted where the neck counts them otherwise, in sentences: <c>String 5 begins at fret 5 of the neck and is counted from
     /// there: ...</c>; null where that goes without saying.
     /// </summary>
-    public string? CountingNote => Failures is [{ CountingNote: { } note }, ..] ? note : OwnNuts.WordsFor(Sentence);
+    public string? CountingNote =>
+        OwnNuts.WordsFor(Sentence, Failures is [{ CountingNote: { } note }, ..] ? note : null);
 }
 
 /// <summary>What came of a claim in one key, on all string sets that it can be asked of.</summary>

@@ -55,7 +55,7 @@ public sealed record DiscoveredClaim(
 /// <summary>A place where a statement is false.</summary>
 /// <param name="Kind">In keys of this kind.</param>
 /// <param name="Place">The target, a listed string set, or the target retuned: <c>guitar tuned E2 A2 C#3 G3 B3 E4 strings 4-1</c>.</param>
-/// <param name="Semitones">By how many semitones the steps differ from the target's, all told.</param>
+/// <param name="Semitones">By how many semitones, all told, the target's strings have to be tuned otherwise to lie as these do; all of them moved alike count nothing.</param>
 /// <param name="Case">What fails there, in the key with the fewest accidentals.</param>
 /// <param name="Pictures">What to show so that it can be seen where no single fret or spot of the case is to blame, as with a tuning.</param>
 public sealed record NearestFailure(

@@ -21,12 +21,22 @@ public static class ShortStrings
     /// <param name="strings">The strings looked at.</param>
     /// <param name="frets">Frets that are spoken of, from each string's own nut; fret 0 stands for none.</param>
     /// <returns>A sentence for each short string; null when there is none.</returns>
-    public static string? Words(Instrument instrument, StringSet strings, params IEnumerable<int> frets)
+    public static string? Words(Instrument instrument, StringSet strings, params IEnumerable<int> frets) =>
+        Words(instrument, strings, "", frets);
+
+    /// <summary>The same of an instrument that something else was said of before: <c>String 5 of the banjo begins at fret 5 of the neck ...</c></summary>
+    /// <param name="instrument">The instrument.</param>
+    /// <param name="strings">The strings looked at.</param>
+    /// <returns>A sentence for each short string; null when there is none.</returns>
+    internal static string? WordsNaming(Instrument instrument, StringSet strings) =>
+        Words(instrument, strings, $" of the {instrument}", []);
+
+    private static string? Words(Instrument instrument, StringSet strings, string whose, IEnumerable<int> frets)
     {
         var spoken = frets.Distinct().Order().DefaultIfEmpty(0).ToList();
         var sentences = Among(instrument, strings)
             .Select(number =>
-                $"String {Number(number)} begins at fret {Number(instrument.String(number).StartsAtFret)} of the neck and is counted from there: "
+                $"String {Number(number)}{whose} begins at fret {Number(instrument.String(number).StartsAtFret)} of the neck and is counted from there: "
                 + $"its {Named(spoken)} {(spoken.Count == 1 ? "is" : "are")} {Named(spoken.Select(fret => fret + instrument.String(number).StartsAtFret))} of the neck."
             )
             .ToList();

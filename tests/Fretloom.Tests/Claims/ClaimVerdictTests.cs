@@ -158,6 +158,14 @@ public class ClaimVerdictTests
             Check("In every key, on DADGAD guitar, if there are exactly 9 full frets, there is 1 empty fret.").Verdict
         );
 
+    // Guitar strings 5-2 have no full fret in harmonic minor, and one in other keys or two.
+    [Fact]
+    public void That_there_are_none_in_some_keys_is_no_repair_of_how_many_there_are()
+    {
+        var repair = Check("In every key, on guitar strings 5-2, there is exactly 1 full fret.").Repair;
+        Assert.DoesNotContain("no full frets", repair?.Message ?? "", StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_sentence_that_can_be_asked_nowhere_does_not_apply()
     {

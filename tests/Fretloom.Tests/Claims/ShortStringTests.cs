@@ -2,6 +2,7 @@ using Fretloom.Claims;
 using Fretloom.Exhibits;
 using Fretloom.Neck;
 using Fretloom.Sentences;
+using Fretloom.Theory;
 
 namespace Fretloom.Tests.Claims;
 
@@ -68,6 +69,39 @@ public class ShortStringTests
         Assert.Null(Check("In every major key, on banjo strings 4-1, there are exactly 3 full frets.").CountingNote);
         Assert.Null(Check("In every major key, on guitar, there are exactly 5 full frets.").CountingNote);
     }
+
+    // A guitar has a string 5 as well, which begins at the nut.
+    [Theory]
+    [InlineData("on guitar strings 4-1, there are at least 0 full frets of banjo")]
+    [InlineData("on guitar strings 4-1, there are more than 9 full frets of banjo")]
+    [InlineData("on guitar, on frets 0 to 12, the V9 shape of banjo stretches at most 30 mm")]
+    public void The_instrument_is_named_whose_short_string_it_is(string claim) =>
+        Assert.Equal(
+            "String 5 of the banjo begins at fret 5 of the neck and is counted from there: its fret 0 is fret 5 of the neck.",
+            Check($"In every major key, {claim}.").CountingNote
+        );
+
+    [Fact]
+    public void Every_instrument_with_a_short_string_is_told_of()
+    {
+        Assert.True(Catalogue.TryFind("banjo", out var banjo));
+        var tuned = banjo.Tuned(banjo.OpenPitches.Select((pitch, at) => at == 0 ? Pitch.Parse("C4") : pitch));
+        Assert.Equal(
+            "String 5 begins at fret 5 of the neck and is counted from there: its fret 0 is fret 5 of the neck. "
+                + $"String 5 of the {tuned} begins at fret 5 of the neck and is counted from there: its fret 0 is fret 5 of the neck.",
+            Check($"In every major key, on banjo, there are at least 0 full frets of {tuned}.").CountingNote
+        );
+    }
+
+    [Fact]
+    public void It_is_said_where_only_a_degree_stands_on_the_short_string() =>
+        Assert.Contains(
+            "String 5 begins at fret 5",
+            Check(
+                "In every major key, on banjo strings 4-1, degree 1 stands on string 5 at some full fret."
+            ).CountingNote,
+            StringComparison.Ordinal
+        );
 
     // On every fret of the endless neck, key by key: what the picture tints is what the claim counts.
     [Fact]

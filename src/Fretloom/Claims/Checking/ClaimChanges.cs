@@ -10,7 +10,7 @@ internal static class ClaimChanges
     private const int Octave = 12;
     private const int Farthest = 12;
     private const int LessIsSaid = 3;
-    private const int OnlyABound = 6;
+    private const int Weaker = 6;
     private const int ShapesOfAFamily = 7;
     private const int MillimetreStep = 10;
     private const int Largest = 999;
@@ -25,7 +25,7 @@ internal static class ClaimChanges
                 .Select(changed =>
                     Whole(there with { Count = changed.Count }, changed.Cost) with
                     {
-                        IsOnlyABound = IsOnlyABound(there.Count, changed.Count),
+                        IsWeaker = IsWeaker(there.Count, changed.Count),
                     }
                 ),
             Claim.CarriesDegree carries => OfDegree(carries),
@@ -43,7 +43,7 @@ internal static class ClaimChanges
                     },
                     $"{CountWords.Frets(changed.Count)} apart",
                     changed.Cost,
-                    IsOnlyABound(apart.Frets, changed.Count)
+                    IsWeaker(apart.Frets, changed.Count)
                 )),
             Claim.GapIs gap => Counts(gap.Frets, 0, window?.Count - 1 ?? Octave / 2)
                 .Select(changed => new ClaimChange(
@@ -53,7 +53,7 @@ internal static class ClaimChanges
                     },
                     $"is {CountWords.Frets(changed.Count)}",
                     changed.Cost,
-                    IsOnlyABound(gap.Frets, changed.Count)
+                    IsWeaker(gap.Frets, changed.Count)
                 )),
             Claim.If condition => Of(condition.Then, window)
                 .Select(change => change with { Claim = condition with { Then = change.Claim } }),
@@ -86,7 +86,7 @@ internal static class ClaimChanges
                     },
                     CountWords.Frets(changed.Count),
                     changed.Cost,
-                    IsOnlyABound(spans.Frets, changed.Count)
+                    IsWeaker(spans.Frets, changed.Count)
                 )),
             ShapePredicate.Stretches stretches => Lengths(stretches.Millimetres)
                 .Select(changed => new ClaimChange(
@@ -185,13 +185,13 @@ internal static class ClaimChanges
             from comparison in count.Comparison == Comparison.Exactly
                 ? [Comparison.Exactly, Comparison.AtLeast, Comparison.AtMost]
                 : new[] { count.Comparison }
-            let cost = Math.Abs(number - count.Number) + (comparison == count.Comparison ? 0 : OnlyABound)
+            let cost = Math.Abs(number - count.Number) + (comparison == count.Comparison ? 0 : Weaker)
             where number <= Largest
             select (Count: new Count(comparison, number), cost);
         return others.Where(other => other.Count != count && !IsAlwaysTrue(other.Count, least, most));
     }
 
-    private static bool IsOnlyABound(Count count, Count changed) => changed.Comparison != count.Comparison;
+    private static bool IsWeaker(Count count, Count changed) => changed.Comparison != count.Comparison;
 
     private static bool IsAlwaysTrue(Count count, int least, int most) =>
         count.Comparison switch

@@ -44,11 +44,11 @@ internal static class ElsewhereFinder
         ClaimFailure? Nearest()
         {
             var here = survey.Places[0];
-            var failing = listed
-                .Where(at => at.Place.Strings.Count == here.Strings.Count)
-                .Concat(OutcomeTable.Of(sentence, Retunings(here).ToValueList(), cancellation))
+            var failing = OutcomeTable
+                .Of(sentence, Retunings.OfOneString(here).ToValueList(), cancellation)
+                .Concat(listed.Where(at => at.Place.Strings.Count == here.Strings.Count))
                 .Where(at => at.Fails)
-                .MinBy(at => Distance(here, at.Place));
+                .MinBy(at => Retunings.Distance(here.Strings.Opens, at.Place.Strings.Opens));
             return failing?.Smallest(sentence);
         }
     }
@@ -56,26 +56,4 @@ internal static class ElsewhereFinder
     /// <summary>Fingering shapes takes too long to be done on twenty necks unasked.</summary>
     private static bool IsSlow(Claim claim) =>
         Parts.Of(claim).Any(part => part is ShapePredicate.CanBePlayed or ShapePredicate.IsFingeredAs);
-
-    /// <summary>The place with one of its strings a semitone or two lower or higher; a tuning is that of the neck without its capo.</summary>
-    public static IEnumerable<Place> Retunings(Place here) => Retunings(here, -1, 1, -2, 2);
-
-    /// <summary>The place with one of its strings so many semitones higher, or lower where they are negative.</summary>
-    public static IEnumerable<Place> Retunings(Place here, params int[] distances) =>
-        from semitones in distances
-        from number in here.Strings.Numbers.Numbers
-        let bare = here.Instrument!.WithCapo(0)
-        select Place.On(
-            bare.Tuned(
-                    bare.OpenPitches.Select(
-                        (pitch, at) => at == number - 1 ? Pitch.FromMidiNumber(pitch.MidiNumber + semitones) : pitch
-                    )
-                )
-                .WithCapo(here.Instrument!.Capo),
-            here.Strings.Numbers
-        );
-
-    /// <summary>By how many semitones the steps differ, all told.</summary>
-    public static int Distance(Place one, Place other) =>
-        one.Strings.Steps.Zip(other.Strings.Steps, (a, b) => Math.Abs(a - b)).Sum();
 }

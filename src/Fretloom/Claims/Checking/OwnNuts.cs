@@ -6,18 +6,48 @@ namespace Fretloom.Claims.Checking;
 /// <summary>What is to be said, and marked, where a claim counts a short string from its own nut and its neck does not.</summary>
 internal static class OwnNuts
 {
-    /// <summary>How the frets of a sentence are counted; null where that goes without saying.</summary>
-    public static string? WordsFor(ClaimSentence sentence)
+    /// <summary>How the frets of a sentence are counted, on its own strings and on those of other instruments; null where that goes without saying.</summary>
+    /// <param name="sentence">The sentence.</param>
+    /// <param name="ofFailure">What was said of its own strings with a failure; null for nothing.</param>
+    public static string? WordsFor(ClaimSentence sentence, string? ofFailure)
     {
+        var on = sentence.Places as PlaceScope.On;
         var others = Parts
             .Of(sentence.Claim)
             .OfType<OtherStrings>()
-            .Where(other => other.Instrument is not null)
-            .Select(other => (Instrument: other.Instrument!, other.Strings));
-        var places = sentence.Places is PlaceScope.On on ? others.Prepend((on.Instrument, on.Strings)) : others;
-        return places
-            .Select(place => ShortStrings.Words(place.Instrument, place.Strings ?? place.Instrument.AllStrings))
-            .FirstOrDefault(words => words is not null);
+            .Where(other => other.Instrument is not null && other.Instrument != on?.Instrument)
+            .Select(other =>
+                ShortStrings.WordsNaming(other.Instrument!, other.Strings ?? other.Instrument!.AllStrings)
+            );
+        var notes = others
+            .Prepend(
+                ofFailure ?? (on is null ? null : ShortStrings.Words(on.Instrument, StringsOf(on, sentence.Claim)))
+            )
+            .OfType<string>()
+            .Distinct()
+            .ToList();
+        return notes.Count == 0 ? null : string.Join(" ", notes);
+    }
+
+    /// <summary>The strings chosen, those whose degrees are spoken of, and others of the same instrument.</summary>
+    private static StringSet StringsOf(PlaceScope.On on, Claim claim)
+    {
+        var all = on.Instrument.AllStrings;
+        var spoken = Parts
+            .Of(claim)
+            .SelectMany(part =>
+                part switch
+                {
+                    FretSet.OfDegree of => [of.String],
+                    Claim.DegreeStands stands => [stands.String],
+                    OtherStrings { Instrument: { } other } strings when other == on.Instrument => strings
+                        .Strings
+                        ?.Numbers
+                        ?? all.Numbers,
+                    _ => (ValueList<int>)[],
+                }
+            );
+        return new StringSet((on.Strings ?? all).Numbers.Union(spoken).Intersect(all.Numbers));
     }
 
     /// <summary>How the frets and spots that show a failure are counted; null where that goes without saying.</summary>

@@ -17,14 +17,14 @@ internal static class Repairer
     {
         var known = survey.FirstFailing.Take(Tally.Remembered).ToList();
         var left = options.Budget;
-        var changes = Changes(survey.Sentence).OrderBy(change => change.Cost).ToLookup(change => change.IsOnlyABound);
+        var changes = Changes(survey.Sentence).OrderBy(change => change.Cost).ToLookup(change => change.IsWeaker);
         return KindsRepairer.FewerKinds(survey).FirstOrDefault(repair => Try(repair)?.Verdict == Verdict.Holds)
             ?? Changed(changes[false])
             ?? OneKindAndNumber(survey).FirstOrDefault(IsGood)
             ?? Changed(changes[true])
             ?? KindsRepairer.OtherKinds(survey).FirstOrDefault(IsGood);
 
-        ClaimRepair? Changed(IEnumerable<(ClaimRepair Repair, int Cost, bool IsOnlyABound)> some) =>
+        ClaimRepair? Changed(IEnumerable<(ClaimRepair Repair, int Cost, bool IsWeaker)> some) =>
             some.Select(change => change.Repair)
                 .Where(repair => IsWorthTrying(survey, repair, known, cancellation))
                 .FirstOrDefault(IsGood);
@@ -46,23 +46,25 @@ internal static class Repairer
         }
     }
 
-    private static IEnumerable<(ClaimRepair Repair, int Cost, bool IsOnlyABound)> Changes(ClaimSentence sentence) =>
+    private static IEnumerable<(ClaimRepair Repair, int Cost, bool IsWeaker)> Changes(ClaimSentence sentence) =>
         [
             .. ShorterWindows(sentence).Select(change => (change.Item1, change.Item2, false)),
             .. ClaimChanges
                 .Of(sentence.Claim, sentence.Window)
                 .Select(change =>
-                    (Repair(sentence with { Claim = change.Claim }, change.Words), change.Cost, change.IsOnlyABound)
+                    (Repair(sentence with { Claim = change.Claim }, change.Words), change.Cost, change.IsWeaker)
                 ),
             .. FewerPlaces(sentence).Select(change => (change.Item1, change.Item2, false)),
         ];
 
-    /// <summary>Another exact number in keys of one kind, which says more than a bound in all of them; for one string set.</summary>
+    /// <summary>
+    /// Another exact number in keys of one kind, which says more than a bound in all of them; for one string set. That there are none there says less.
+    /// </summary>
     private static IEnumerable<ClaimRepair> OneKindAndNumber(Survey survey) =>
         survey.Sentence is not { Places: PlaceScope.On } sentence || survey.Kinds.Count == 1
             ? []
             : from change in ClaimChanges.Of(sentence.Claim, sentence.Window)
-            where change.Claim is Claim.ThereAre { Count.Comparison: Comparison.Exactly }
+            where change.Claim is Claim.ThereAre { Count: { Comparison: Comparison.Exactly, Number: > 0 } }
             from kind in survey.Kinds
             orderby change.Cost, survey.Kinds.IndexOf(kind)
             let keys = new KeyScope.EveryOf(kind)

@@ -69,7 +69,7 @@ internal sealed class Candidate
             Statement.Joined([.. several.Select(one => one.Statement)]),
             new Truth(holds, fails),
             ground,
-            several[0].KindsHere,
+            several.Select(one => one.KindsHere.AsEnumerable()).Aggregate(Enumerable.Intersect).ToValueList(),
             several.All(one => one.IsTrueHere)
         )
         {

@@ -31,18 +31,7 @@ internal sealed class Lines(Search search, CancellationToken cancellation)
     {
         var sentence = new ClaimSentence(search.Scope.Keys, search.Scope.Place, null, candidate.Statement.Here);
         return Recheck.CasesOf(sentence, cancellation) is { } cases
-            ? new DiscoveredClaim(
-                sentence,
-                null,
-                cases,
-                Math.Round(candidate.Score, 2),
-                candidate.Statement.Template.Name,
-                Math.Round(candidate.Elsewhere, 4),
-                [],
-                null,
-                null,
-                []
-            )
+            ? Bare(candidate, sentence, cases, candidate.Score)
             : null;
     }
 
@@ -67,21 +56,32 @@ internal sealed class Lines(Search search, CancellationToken cancellation)
         IEnumerable<Candidate> alike,
         ValueList<ScaleKind> kinds,
         ClaimSentence? converse
-    )
-    {
-        return new DiscoveredClaim(
+    ) =>
+        Bare(candidate, sentence, cases, score) with
+        {
+            Summary = Summaries.Of(candidate.Statement.Here),
+            AlsoSays = alike
+                .Where(other => other != candidate)
+                .Select(other => sayAlike(other.Statement))
+                .ToValueList(),
+            NearestFailure = _nearest.Of(candidate, kinds),
+            Converse = converse,
+            Pictures = Examples.Of(Shown(candidate, sentence), (PlaceScope.On)search.Scope.Place, sentence.Keys),
+        };
+
+    private static DiscoveredClaim Bare(Candidate candidate, ClaimSentence sentence, long cases, double score) =>
+        new(
             sentence,
-            Summaries.Of(candidate.Statement.Here),
+            null,
             cases,
             Math.Round(score, 2),
             candidate.Statement.Template.Name,
             Math.Round(candidate.Elsewhere, 4),
-            alike.Where(other => other != candidate).Select(other => sayAlike(other.Statement)).ToValueList(),
-            _nearest.Of(candidate.Statement, kinds),
-            converse,
-            Examples.Of(Shown(candidate, sentence), (PlaceScope.On)search.Scope.Place, sentence.Keys)
+            [],
+            null,
+            null,
+            []
         );
-    }
 
     private ValueList<ScaleKind> KindsOf(IEnumerable<int> kinds) =>
         kinds.Select(kind => search.Kinds[kind]).ToValueList();
@@ -94,27 +94,4 @@ internal sealed class Lines(Search search, CancellationToken cancellation)
                 Then = candidate.Statement.Here,
             }
             : candidate.Statement.Here;
-}
-
-/// <summary>Says in few words what stands in one line.</summary>
-internal static class Summaries
-{
-    /// <summary><c>on the full frets string 4 sounds degrees 1, 2 and 5</c>; null when the claim is short enough.</summary>
-    public static string? Of(Claim claim) =>
-        claim is not Claim.And and ? null
-        : and.Parts.All(part => part is Claim.DegreeStands) ? OfDegrees([.. and.Parts.Cast<Claim.DegreeStands>()])
-        : Families.Summary(and.Parts);
-
-    private static string OfDegrees(List<Claim.DegreeStands> parts)
-    {
-        var strings = parts.GroupBy(part => part.String).Select(OfString);
-        return $"at the {ClaimWords.Of(parts[0].Noun.Kind)}s {string.Join(", ", strings)}";
-    }
-
-    private static string OfString(IGrouping<int, Claim.DegreeStands> parts)
-    {
-        var degrees = ClaimWords.List(parts.Select(part => ClaimWords.Number(part.Degree)));
-        var noun = parts.Count() == 1 ? "degree" : "degrees";
-        return $"string {ClaimWords.Number(parts.Key)} sounds {noun} {degrees}";
-    }
 }

@@ -1,5 +1,7 @@
 using Fretloom.Claims;
+using Fretloom.Claims.Discovery;
 using Fretloom.Exhibits;
+using Fretloom.Neck;
 using Fretloom.Sentences;
 using Fretloom.Theory;
 
@@ -14,6 +16,10 @@ public class DiscoveryChoiceTests
     private static readonly Lazy<DiscoveryResult> Six = new(() => Discover("on a guitar, in every major key"));
     private static readonly Lazy<DiscoveryResult> Ukulele = new(() => Discover("on a ukulele, in every major key"));
     private static readonly Lazy<DiscoveryResult> Mandolin = new(() => Discover("on a mandolin, in every key"));
+
+    private static readonly CheckOptions CountsOnly = new() { LooksElsewhere = false, MostFailures = 0 };
+
+    private static CancellationToken Token => TestContext.Current.CancellationToken;
 
     private static IEnumerable<DiscoveryResult> All => [Four.Value, Six.Value, Ukulele.Value, Mandolin.Value];
 
@@ -59,17 +65,33 @@ public class DiscoveryChoiceTests
     [Fact]
     public void That_chords_of_a_kind_look_alike_on_the_same_strings_is_not_told()
     {
-        foreach (var line in All.SelectMany(found => found.Landmarks.Concat(found.Laws)))
-        {
-            foreach (var claim in line.AlsoSays.Prepend(line.Sentence).Select(said => said.Claim))
-            {
-                Assert.False(
-                    claim
-                        is Claim.OfShapes { Says: ShapePredicate.HasSameFormAs { Shapes: var other }, Shapes: var one }
-                        && one.Of == other.Of
+        var tried = Search.Of(Four.Value.Scope, DiscoveryOptions.Default.Seed, null, Token).Candidates;
+        Assert.Contains(tried, one => one is { IsTrueHere: true, IsTrivial: false } && AreAlike(one.Statement.Here));
+        Assert.All(
+            All.SelectMany(found => found.Landmarks.Concat(found.Laws))
+                .SelectMany(line => line.AlsoSays.Prepend(line.Sentence)),
+            said => Assert.False(AreAlike(said.Claim), said.ToString())
+        );
+
+        static bool AreAlike(Claim claim) =>
+            SlowFit
+                .Within(claim)
+                .Any(part =>
+                    part is Claim.OfShapes { Says: ShapePredicate.HasSameFormAs { Shapes: var other }, Shapes: var one }
+                    && one.Of == other.Of
                 );
-            }
-        }
+    }
+
+    [Fact]
+    public void Several_in_one_line_are_true_together_in_the_kinds_in_which_each_is()
+    {
+        var search = Search.Of(Mandolin.Value.Scope, DiscoveryOptions.Default.Seed, null, Token);
+        var (all, some) = (
+            search.Candidates.First(one => one.IsTrueHere),
+            search.Candidates.First(one => one is { IsTrueHere: false, KindsHere.Count: > 0 })
+        );
+        Assert.Equal(some.KindsHere, Candidate.Joined([all, some], search.Ground).KindsHere);
+        Assert.Equal(some.KindsHere, Candidate.Joined([some, all], search.Ground).KindsHere);
     }
 
     [Fact]
@@ -169,6 +191,87 @@ public class DiscoveryChoiceTests
             "guitar tuned E2 A2 C#3 G3 B3 E4 strings 4-1",
             Four.Value.Landmarks.Single(EndsIn("the half-turn swaps degree 1 and degree 3.")).NearestFailure?.Place
         );
+    }
+
+    // Every other tuning of strings 4-1 that is nearer, in the keys asked for and, two semitones farther, in the three other kinds.
+    [Fact]
+    public void Nothing_nearer_than_the_nearest_failure_fails()
+    {
+        var guitar = Catalogue.Default;
+        var tunings =
+            from moves in Moves(4)
+            let far = Enumerable.Range(-5, 9).Min(alike => moves.Sum(move => Math.Abs(move - alike)))
+            let tuned = guitar.Tuned(
+                guitar.OpenPitches.Select(
+                    (pitch, at) => at < 4 ? Pitch.FromMidiNumber(pitch.MidiNumber + moves[at]) : pitch
+                )
+            )
+            where Ascends(tuned)
+            select (Far: far, Tuned: tuned);
+        var near = tunings.Where(each => each.Far < 4).ToList();
+        Assert.Contains(near, each => each.Far == 3);
+        var tried = 0;
+        foreach (var line in Four.Value.Landmarks)
+        {
+            var told = line.NearestFailure!;
+            var farthest = told.Semitones + (told.Kind == ScaleKind.Major ? 0 : 2);
+            foreach (var kind in new KeyScope.EveryKey().Keys.Select(key => key.Kind).Distinct())
+            {
+                foreach (var (_, tuned) in near.Where(each => each.Far + (kind == ScaleKind.Major ? 0 : 2) < farthest))
+                {
+                    var there = new PlaceScope.On(tuned, StringSet.Run(4, 1));
+                    var sentence = new ClaimSentence(new KeyScope.EveryOf(kind), there, null, line.Sentence.Claim);
+                    Assert.NotEqual(Verdict.Fails, ClaimChecker.Check(sentence, CountsOnly, null, Token).Verdict);
+                    tried++;
+                }
+            }
+        }
+
+        Assert.InRange(tried, 100, int.MaxValue);
+
+        static IEnumerable<int[]> Moves(int strings) =>
+            strings == 0
+                ?
+                [
+                    [],
+                ]
+                : Moves(strings - 1).SelectMany(few => Enumerable.Range(-2, 5).Select(move => (int[])[.. few, move]));
+
+        static bool Ascends(Instrument tuned) =>
+            tuned
+                .Strings.Take(4)
+                .Zip(tuned.Strings.Skip(1).Take(3))
+                .All(each => each.First.Open.MidiNumber > each.Second.Open.MidiNumber);
+    }
+
+    // A string is tuned down a fourth at most and up a minor third, never below A0: common practice, no source.
+    [Theory]
+    [InlineData("on a five-string bass, in every key")]
+    [InlineData("on guitar strings 4-1, in every key")]
+    [InlineData("on ukulele, in every key")]
+    [InlineData("on guitar tuned E1 E2 A2 D3 G3 B3, in every major key")]
+    public void Strings_are_tuned_no_farther_than_they_can_be(string text)
+    {
+        var found = Discover(text);
+        foreach (
+            var near in found.Landmarks.Concat(found.Laws).Select(line => line.NearestFailure).OfType<NearestFailure>()
+        )
+        {
+            var tuned = near.Case.Instrument;
+            if (
+                tuned.Strings.Count != found.Scope.Instrument.Strings.Count
+                || near.Case.Strings != found.Scope.ChosenStrings
+            )
+            {
+                continue;
+            }
+
+            foreach (var (was, now) in found.Scope.Instrument.Strings.Zip(tuned.Strings))
+            {
+                Assert.InRange(now.Open.MidiNumber - was.Open.MidiNumber, -5, 3);
+                Assert.True(now.Open.MidiNumber >= Math.Min(21, was.Open.MidiNumber), near.Place);
+            }
+        }
     }
 
     // C major, counted by hand: G7 lies at 5 4 3 1; Em7 at 2 0 0 has open strings, so it is drawn at 14 12 12 10.
