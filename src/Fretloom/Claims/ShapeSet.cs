@@ -17,6 +17,15 @@ public enum ShapeFamily
 
     /// <summary>Four: a triad with the key's sixth.</summary>
     Sixth,
+
+    /// <summary>Two notes, a sixth apart in the key.</summary>
+    TwoNoteSixth,
+
+    /// <summary>Two notes, an octave apart.</summary>
+    Octave,
+
+    /// <summary>Two notes, a third and an octave apart in the key.</summary>
+    Tenth,
 }
 
 /// <summary>How the members of a shape lie: <c>in drop 2</c>, <c>in first inversion</c>. The <c>default</c> is close root position.</summary>
@@ -109,8 +118,8 @@ public abstract record ShapeSet(ShapeVoicing Voicing, OtherStrings? Of)
     private static int NotesOf(ShapeFamily family) =>
         family switch
         {
-            ShapeFamily.Third => 2,
             ShapeFamily.Triad => 3,
-            _ => 4,
+            ShapeFamily.Seventh or ShapeFamily.Sixth => 4,
+            _ => 2,
         };
 }

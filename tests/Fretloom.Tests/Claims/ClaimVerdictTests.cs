@@ -158,6 +158,21 @@ public class ClaimVerdictTests
             Check("In every key, on DADGAD guitar, if there are exactly 9 full frets, there is 1 empty fret.").Verdict
         );
 
+    // Counted by hand from what the strings sound. Octaves two strings apart lie 2 frets higher, over the step from G to B 3, as every player
+    // knows (common practice, no source); of a major key's sixths those on 1, 2, 4 and 5 are major.
+    [Theory]
+    [InlineData("every octave shape of strings 6 and 4 spans exactly 3 frets")]
+    [InlineData("every octave shape of strings 5 and 3 spans exactly 3 frets")]
+    [InlineData("every octave shape of strings 4 and 2 spans exactly 4 frets")]
+    [InlineData("every octave shape of strings 3 and 1 spans exactly 4 frets")]
+    [InlineData("exactly 4 of the two-note sixth shapes of strings 4 and 2 span exactly 1 fret")]
+    [InlineData("the two-note sixth shape on degree 3 of strings 4 and 2 spans exactly 2 frets")]
+    [InlineData("exactly 3 of the tenth shapes of strings 6 and 3 span exactly 2 frets")]
+    [InlineData("the tenth shape on degree 2 of strings 6 and 3 spans exactly 1 fret")]
+    [InlineData("the tenth shape on degree 1 in first inversion of strings 4 and 2 spans exactly 2 frets")]
+    public void Sixths_octaves_and_tenths_lie_as_they_are_counted(string claim) =>
+        Assert.Equal(Verdict.Holds, Check($"In every major key, on guitar, {claim}.").Verdict);
+
     // Guitar strings 5-2 have no full fret in harmonic minor, and one in other keys or two.
     [Fact]
     public void That_there_are_none_in_some_keys_is_no_repair_of_how_many_there_are()

@@ -85,7 +85,7 @@ internal sealed record SlowShape(
     private static (int?, List<int>) Named(Chord chord) =>
         (chord.Root.PitchClass.Number, chord.Quality.Intervals.Select(interval => interval.Semitones).ToList());
 
-    /// <summary>Every second note of the scale from a degree; a sixth chord ends a step above its fifth.</summary>
+    /// <summary>Every second note of the scale from a degree; a sixth chord ends a step above its fifth. Of two notes, the second is so many steps higher.</summary>
     private static (int?, List<int>) Stack(Key key, ShapeFamily family, int degree)
     {
         int[] steps = family switch
@@ -93,7 +93,11 @@ internal sealed record SlowShape(
             ShapeFamily.Third => [0, 2],
             ShapeFamily.Triad => [0, 2, 4],
             ShapeFamily.Seventh => [0, 2, 4, 6],
-            _ => [0, 2, 4, 5],
+            ShapeFamily.Sixth => [0, 2, 4, 5],
+            ShapeFamily.TwoNoteSixth => [0, 5],
+            ShapeFamily.Octave => [0, 7],
+            ShapeFamily.Tenth => [0, 9],
+            _ => throw new ArgumentOutOfRangeException(nameof(family)),
         };
         var root = Scale(key, degree - 1);
         return (
@@ -134,7 +138,8 @@ internal sealed record SlowShape(
                     midi += 12;
                 }
 
-                while (at > 0 && midi - 12 > voices[^1].Midi)
+                // A tenth stays a tenth; what lies below it is put as near above it as it can be.
+                while (member < start && midi - 12 > voices[^1].Midi)
                 {
                     midi -= 12;
                 }

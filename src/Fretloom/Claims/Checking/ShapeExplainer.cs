@@ -96,7 +96,7 @@ internal static class ShapeExplainer
         Func<bool, string> does
     )
     {
-        var noun = $"{ShapeMembers.NameOf(set.Family)} shape";
+        var noun = $"{ShapeNouns.WordOf(set.Family)} shape";
         var there = one.Neck.Window is not null && count < 7 ? " that lie on these frets" : "";
         if (count == 0)
         {

@@ -1,3 +1,4 @@
+using Fretloom.Sentences.Claims;
 using Fretloom.Shapes;
 using Fretloom.Theory;
 
@@ -10,6 +11,10 @@ namespace Fretloom.Claims.Checking;
 /// <param name="Semitones">The members above the root, ascending from 0.</param>
 internal sealed record ShapeMembers(string Name, string? Symbol, int? Root, ValueList<int> Semitones)
 {
+    private const int Third = 2;
+    private const int Sixth = 5;
+    private const int Octave = 7;
+
     public static ValueList<ShapeMembers> Of(Key key, ShapeSet set) =>
         set switch
         {
@@ -25,30 +30,20 @@ internal sealed record ShapeMembers(string Name, string? Symbol, int? Root, Valu
 
     public static ShapeMembers OnDegree(Key key, ShapeFamily family, int degree)
     {
+        var name = $"{ShapeNouns.WordOf(family)} shape on degree {degree}";
         var number = new Degree(degree);
-        var chord = family switch
+        return family switch
         {
-            ShapeFamily.Third or ShapeFamily.Triad => key.Triad(number),
-            ShapeFamily.Seventh => key.Seventh(number),
-            ShapeFamily.Sixth => key.Sixth(number),
+            ShapeFamily.Triad => OfChord(name, key.Triad(number).Chord),
+            ShapeFamily.Seventh => OfChord(name, key.Seventh(number).Chord),
+            ShapeFamily.Sixth => OfChord(name, key.Sixth(number).Chord),
+            ShapeFamily.Third => OfTwo(name, key, degree, Third),
+            ShapeFamily.TwoNoteSixth => OfTwo(name, key, degree, Sixth),
+            ShapeFamily.Octave => OfTwo(name, key, degree, Octave),
+            ShapeFamily.Tenth => OfTwo(name, key, degree, Octave + Third),
             _ => throw new ArgumentOutOfRangeException(nameof(family)),
         };
-        return new ShapeMembers(
-            $"{NameOf(family)} shape on degree {degree}",
-            family == ShapeFamily.Third ? $"{chord.Chord.Notes[0]}-{chord.Chord.Notes[1]}" : chord.Chord.ToString(),
-            chord.Chord.Root.PitchClass.Number,
-            SemitonesOf(chord.Chord).Take(family == ShapeFamily.Third ? 2 : 4).ToValueList()
-        );
     }
-
-    public static string NameOf(ShapeFamily family) =>
-        family switch
-        {
-            ShapeFamily.Third => "third",
-            ShapeFamily.Triad => "triad",
-            ShapeFamily.Seventh => "seventh",
-            _ => "sixth",
-        };
 
     /// <summary>Whether the chord has the member that should lie lowest, and a voice that can be dropped below all others.</summary>
     public static bool CanBeVoiced(ShapeSet set) =>
@@ -74,14 +69,30 @@ internal sealed record ShapeMembers(string Name, string? Symbol, int? Root, Valu
             .ToValueList();
     }
 
-    private static ShapeMembers ByNumeral(Key key, RomanNumeral numeral)
-    {
-        var chord = numeral.InKey(key);
-        return new ShapeMembers($"{numeral} shape", chord.ToString(), chord.Root.PitchClass.Number, SemitonesOf(chord));
-    }
+    private static ShapeMembers ByNumeral(Key key, RomanNumeral numeral) =>
+        OfChord($"{numeral} shape", numeral.InKey(key));
 
-    private static ValueList<int> SemitonesOf(Chord chord) =>
-        chord.Quality.Intervals.Select(interval => interval.Semitones).ToValueList();
+    private static ShapeMembers OfChord(string name, Chord chord) =>
+        new(
+            name,
+            chord.ToString(),
+            chord.Root.PitchClass.Number,
+            chord.Quality.Intervals.Select(interval => interval.Semitones).ToValueList()
+        );
+
+    /// <summary>A degree and the one so many steps of the scale above it.</summary>
+    private static ShapeMembers OfTwo(string name, Key key, int degree, int steps)
+    {
+        var (low, high) = (key.Notes[degree - 1], key.Notes[(degree - 1 + steps) % Octave]);
+        return new ShapeMembers(
+            name,
+            $"{low}-{high}",
+            low.PitchClass.Number,
+            [0, Height(degree - 1 + steps) - Height(degree - 1)]
+        );
+
+        int Height(int step) => key.Kind.Intervals[step % Octave].Semitones + 12 * (step / Octave);
+    }
 
     /// <summary>Which voice from the top lies an octave lower; 0 for none. See <see cref="Arrangement"/>.</summary>
     private static int FromTheTop(Arrangement arrangement) =>
@@ -93,7 +104,7 @@ internal sealed record ShapeMembers(string Name, string? Symbol, int? Root, Valu
             _ => throw new ArgumentOutOfRangeException(nameof(arrangement), arrangement, "A claim names one order."),
         };
 
-    /// <summary>Members stacked upward from one of them, each as near above the one before as it can be.</summary>
+    /// <summary>Members stacked upward from one of them as they stand, those below it as near above the one before as they can be.</summary>
     private (int Member, int Height)[] Close(int lowest)
     {
         var voices = new (int Member, int Height)[Semitones.Count];
@@ -102,7 +113,8 @@ internal sealed record ShapeMembers(string Name, string? Symbol, int? Root, Valu
         {
             var (below, height) = voices[at - 1];
             var member = (below + 1) % voices.Length;
-            voices[at] = (member, height + 1 + Modulo.Of(Semitones[member] - Semitones[below] - 1, 12));
+            var step = Semitones[member] - Semitones[below];
+            voices[at] = (member, height + (step > 0 ? step : 1 + Modulo.Of(step - 1, 12)));
         }
 
         return voices;

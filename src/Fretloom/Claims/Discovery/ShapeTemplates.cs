@@ -3,7 +3,13 @@ namespace Fretloom.Claims.Discovery;
 /// <summary>Statements about how many of a key's shapes lie or look in some way.</summary>
 internal static class ShapeTemplates
 {
-    private static readonly ShapeFamily[] Families = Enum.GetValues<ShapeFamily>();
+    private static readonly ShapeFamily[] Families =
+    [
+        ShapeFamily.Third,
+        ShapeFamily.Triad,
+        ShapeFamily.Seventh,
+        ShapeFamily.Sixth,
+    ];
     private static readonly Quantity[] Quantities =
     [
         new Quantity.Every(),

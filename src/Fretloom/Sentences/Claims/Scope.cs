@@ -120,6 +120,7 @@ internal sealed class Scope(ClaimDefaults defaults)
             Strings = Strings,
             Capo = Capo,
         };
+        anywhere.StringPlaces.AddRange(StringPlaces);
         foreach (var (part, place) in _said)
         {
             anywhere._said.Add(part, place);

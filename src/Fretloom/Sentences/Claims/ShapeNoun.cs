@@ -47,9 +47,7 @@ internal sealed class ShapeNoun(Scope scope)
                 token,
                 $"of {Numbers.OrdinalWord(ordinal)} chords a claim names one by its numeral, such as 'the V{CountWords.Number(ordinal)} shape'; 'every' goes with third, triad, seventh and sixth shapes"
             )
-        : token.IsAny("tenth", "tenths", "octave", "octaves")
-            ? Failure.At(token, "of shapes of two notes a claim knows thirds: 'every third shape of strings 3-2'")
-        : null;
+            : null;
 
     /// <summary>Reads a name of some words and <c>shape</c>, which may be left out.</summary>
     public Failure? ReadName(Cursor at, int count)
@@ -69,7 +67,7 @@ internal sealed class ShapeNoun(Scope scope)
         while (true)
         {
             Failure? failure;
-            if (mayHaveDegree && Degree is null && at.Is("on"))
+            if (mayHaveDegree && Degree is null && at.Is("on") && !at.Peek(1).IsAny("strings", "string", "the", "my"))
             {
                 at.Skip();
                 failure = Degrees.Read(at, out var degree);
@@ -103,6 +101,12 @@ internal sealed class ShapeNoun(Scope scope)
             }
         }
     }
+
+    /// <summary>The family that is meant: on two strings a sixth that is not called a chord has two notes.</summary>
+    public ShapeFamily Meant(ShapeFamily named) =>
+        named == ShapeFamily.Sixth && scope.CountOf(Of) == 2 && !Last.IsAny("chord", "chords")
+            ? ShapeFamily.TwoNoteSixth
+            : named;
 
     /// <summary>The failure for a shape that cannot lie on its strings or be voiced so; null when it can.</summary>
     public Failure? Check(ShapeSet shapes, string word) =>

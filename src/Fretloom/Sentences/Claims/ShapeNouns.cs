@@ -13,6 +13,9 @@ internal static class ShapeNouns
         ("triad", ShapeFamily.Triad),
         ("seventh", ShapeFamily.Seventh),
         ("sixth", ShapeFamily.Sixth),
+        ("two-note sixth", ShapeFamily.TwoNoteSixth),
+        ("octave", ShapeFamily.Octave),
+        ("tenth", ShapeFamily.Tenth),
     ];
 
     private static readonly NameTable<ShapeQuality> Qualities = new(
@@ -22,24 +25,29 @@ internal static class ShapeNouns
     /// <summary>The words of every name.</summary>
     public static readonly string[] Words =
     [
-        .. Families.Select(pair => pair.Word),
+        .. Families.SelectMany(pair => pair.Word.Split(' ')).Distinct(),
         .. ShapeQuality.All.SelectMany(quality => quality.Name.Split(' ')).Distinct(),
     ];
 
     /// <summary>Whether the word says that a shape is meant; a chord is meant as its shape.</summary>
     public static bool IsNoun(Token token) => token.IsAny("shape", "shapes", "chord", "chords");
 
-    /// <summary>The word of a family.</summary>
+    /// <summary>The name of a family.</summary>
     public static string WordOf(ShapeFamily family) => Families.First(pair => pair.Family == family).Word;
 
     /// <summary>The family named here, and how many words its name takes; null and 0 when there is none.</summary>
     public static (ShapeFamily? Family, int Count) Family(Cursor at)
     {
-        foreach (var (word, family) in Families)
+        foreach (var (name, family) in Families)
         {
-            if (at.Is(word) || at.Is(word + "s"))
+            var words = name.Split(' ');
+            var last = at.Peek(words.Length - 1);
+            if (
+                words[..^1].Index().All(word => at.Peek(word.Index).Is(word.Item))
+                && last.IsAny(words[^1], words[^1] + "s")
+            )
             {
-                return (family, 1);
+                return (family, words.Length);
             }
         }
 

@@ -33,6 +33,7 @@ internal static class ShapeSets
         }
 
         var end = noun.ReadRest(at, mayHaveDegree: false);
+        family = noun.Meant(family);
         shapes = new ShapeSet.Several(quantity!, family, noun.Voicings.Voicing, noun.Of);
         return end ?? noun.Check(shapes, ShapeNouns.WordOf(family));
     }
@@ -151,11 +152,12 @@ internal static class ShapeSets
             return wrong;
         }
 
+        family = noun.Meant(family);
         var word = ShapeNouns.WordOf(family);
         if (noun.Degree is not { } degree)
         {
             // The seventh shapes.
-            if (noun.Last.IsAny("shapes", "chords"))
+            if (noun.Last.IsAny("shapes", "chords", "thirds", "triads", "sevenths", "sixths", "octaves", "tenths"))
             {
                 shapes = new ShapeSet.Several(new Quantity.Every(), family, noun.Voicings.Voicing, noun.Of);
                 return noun.Check(shapes, word);

@@ -66,8 +66,9 @@ internal static class ShapeStrings
         };
     }
 
-    /// <summary>The indefinite article of a chord's name: <c>an augmented triad</c>, <c>a V7</c>, <c>a ii7</c>.</summary>
-    public static string Article(string word) => word.StartsWith("aug", StringComparison.Ordinal) ? "an" : "a";
+    /// <summary>The indefinite article of a shape's name: <c>an augmented triad</c>, <c>an octave</c>, <c>a V7</c>, <c>a ii7</c>.</summary>
+    public static string Article(string word) =>
+        word.StartsWith("augmented", StringComparison.Ordinal) || word == "octave" ? "an" : "a";
 
     private static string Needs(int notes, string word) =>
         $"{Article(word)} {word} shape{(word == "sixth" ? " is a triad with an added sixth: it" : "")} needs {notes} strings";

@@ -13,7 +13,7 @@ internal static class Vocabulary
 
     // Those of claims, apart from the names of shapes.
     private const string Claimed =
-        "every each key mode listed palindromic equal not four string strings set sets tuning tunings that is are steps if then there exactly at least most more fewer less than many full empty fret frets half-turn half-turns centre centres center centers of or moved up down lies lie next above below includes include avoids avoid carried themselves itself by carries carry swaps swap degree stands some root last neighbouring neighboring gap halfway between apart higher lower voicing inversion cm centimetres centimeters pattern own mirror mirrors flip same form shape shapes spans span stretches stretch mm millimetre millimeter begins begin ends end has have its their those fingered like can be played finger to";
+        "every each key mode listed palindromic equal not four string strings set sets tuning tunings that is are steps if then there exactly at least most more fewer less than many full empty fret frets half-turn half-turns centre centres center centers of or moved up down lies lie next above below includes include avoids avoid carried themselves itself by carries carry swaps swap degree stands some root last neighbouring neighboring gap halfway between apart higher lower voicing inversion cm centimetres centimeters pattern two-note sixths octave octaves tenths own mirror mirrors flip same form shape shapes spans span stretches stretch mm millimetre millimeter begins begin ends end has have its their those fingered like can be played finger to";
 
     private static readonly HashSet<string> Words = new(
         Phrases

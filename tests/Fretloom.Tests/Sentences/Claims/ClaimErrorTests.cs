@@ -225,6 +225,10 @@ public class ClaimErrorTests
         "In every key, fret 5 is not [fred] 7.",
         "expected a fret set (full frets, empty frets, half-turn centres), found 'fred'"
     )]
+    [InlineData(
+        "In every major key, on strings [11]-4, no seventh shape begins begins on an empty fret.",
+        "the guitar has 6 strings; there is no string 11"
+    )]
     // What is wrong at the end of a sentence.
     [InlineData(
         "There are 3 full frets in every major key on guitar [strngs] 4-1.",
@@ -337,7 +341,15 @@ public class ClaimErrorTests
     )]
     [InlineData(
         "In every key, on guitar strings 3-1, every [tenth] spans 4 frets.",
-        "of shapes of two notes a claim knows thirds: 'every third shape of strings 3-2'"
+        "a tenth shape needs 2 strings; the guitar's set has 3. Say \"of strings 2-1\", or choose two strings."
+    )]
+    [InlineData(
+        "In every key, on guitar strings 3-1, every [octave shape] spans 4 frets.",
+        "an octave shape needs 2 strings; the guitar's set has 3. Say \"of strings 2-1\", or choose two strings."
+    )]
+    [InlineData(
+        "In every key, on guitar strings 3-2, every [sixth chord] spans 4 frets.",
+        "a sixth shape is a triad with an added sixth: it needs 4 strings; the guitar's set has 2. Choose four strings."
     )]
     [InlineData(
         "In every key, on guitar, every [sixth] of strings 3-1 spans 4 frets.",

@@ -107,6 +107,22 @@ public class ClaimWordingTests
         "the V7 shape looks like the V7 shape of the low-G ukulele",
         "the V7 shape has the same form as the V7 shape of low-G ukulele"
     )]
+    [InlineData(
+        "the sixths on strings 4 and 2 span at most 2 frets",
+        "every two-note sixth shape of strings 4 and 2 spans at most 2 frets"
+    )]
+    [InlineData(
+        "every sixth of strings 3 and 1 spans at most 2 frets",
+        "every two-note sixth shape of strings 3 and 1 spans at most 2 frets"
+    )]
+    [InlineData(
+        "the octaves on strings 4 and 2 span 4 frets",
+        "every octave shape of strings 4 and 2 spans exactly 4 frets"
+    )]
+    [InlineData(
+        "the tenth on degree 1 of strings 4 and 1 spans 3 frets",
+        "the tenth shape on degree 1 of strings 4 and 1 spans exactly 3 frets"
+    )]
     [InlineData("there are at least 3 full frets on my top strings", "there are at least 3 full frets of strings 4-1")]
     [InlineData(
         "there are at least 3 full frets of the top string set",
