@@ -99,6 +99,12 @@ public class PlayTests
     [InlineData("the scale", "--rate goes with --out and a .wav file", "--rate", "48000")]
     [InlineData("the scale", "--rate takes 44100 or 48000, not 22050", "--out", "scale.wav", "--rate", "22050")]
     [InlineData("the scale", "--seed takes a whole number", "--out", "scale.wav", "--seed", "x")]
+    [InlineData("the scale", "--mute goes with --out and a .wav file", "--mute", "6")]
+    [InlineData("the scale", "--mute takes string numbers such as 6,5", "--out", "scale.wav", "--mute", "0")]
+    [InlineData("the scale", "--mute takes string numbers such as 6,5", "--out", "scale.wav", "--mute", "6,6")]
+    [InlineData("the scale", "--pan takes places from -1 to 1", "--out", "scale.wav", "--pan", "6:2")]
+    [InlineData("the scale", "--pan takes places from -1 to 1", "--out", "scale.wav", "--pan", "6")]
+    [InlineData("the scale", "There is no string 7: 6 strings are played", "--out", "scale.wav", "--mute", "7")]
     [InlineData(
         "the scale",
         "'/proc/nowhere/scale.txt' cannot be written: there is no folder '/proc/nowhere'. Make it first, or mend its name.",

@@ -40,10 +40,12 @@ internal static class EngravedFiles
     }
 
     /// <summary>A sheet with nothing else on it.</summary>
-    public static byte[] Pdf(Exercise exercise, string? caption)
+    /// <exception cref="IOException">The typesetter's files are missing.</exception>
+    /// <exception cref="TypstException">The typesetter cannot be started.</exception>
+    public static byte[] Pdf(Exercise exercise, string? caption, Action<string> warn)
     {
         using var typst = new TypstCompiler();
         using var engraver = new Engraver(EngravingCache.OfUser());
-        return PdfDocument.Of(exercise, typst, engraver, caption);
+        return PdfDocument.Of(exercise, typst, engraver, caption, warn);
     }
 }

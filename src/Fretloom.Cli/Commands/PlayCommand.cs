@@ -62,6 +62,8 @@ internal static class PlayCommand
             DefaultValueFactory = _ => new SoundOptions().Seed,
             CustomParser = WholeNumber.Read,
         };
+        var mute = StringOptions.Mute();
+        var pan = StringOptions.Pan();
         var command = call.Command(
             "play",
             "Works out an exercise: tablature, notation, MIDI and sound.",
@@ -72,7 +74,9 @@ internal static class PlayCommand
             click,
             channels,
             rate,
-            seed
+            seed,
+            mute,
+            pan
         );
         command.Validators.Add(result =>
         {
@@ -93,6 +97,8 @@ internal static class PlayCommand
             Suits(channels, ".mid");
             Suits(rate, ".wav");
             Suits(seed, ".wav");
+            Suits(mute, ".wav");
+            Suits(pan, ".wav");
         });
         command.SetAction(parsed =>
         {
@@ -102,6 +108,8 @@ internal static class PlayCommand
                     Rate = parsed.GetValue(rate),
                     Seed = parsed.GetValue(seed),
                     HasClick = parsed.GetValue(click),
+                    Muted = parsed.GetValue(mute),
+                    Pan = parsed.GetValue(pan),
                 },
                 new MidiOptions { HasChannelPerString = parsed.GetValue(channels), HasClick = parsed.GetValue(click) },
                 parsed.GetValue(fingers),
@@ -135,7 +143,17 @@ internal static class PlayCommand
         }
 
         var exercise = options.Title is { } title ? answer.Value with { Name = title } : answer.Value;
-        if (file is not null && ScoreFiles.Write(exercise, file, options, terminal.Listen()) is { } problem)
+        if (
+            file is not null
+            && ScoreFiles.Write(
+                exercise,
+                file,
+                options,
+                words => terminal.Error.WriteLine($"{words}."),
+                terminal.Listen()
+            )
+                is { } problem
+        )
         {
             return terminal.Fail(problem, isJson);
         }

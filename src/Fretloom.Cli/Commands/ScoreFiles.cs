@@ -1,6 +1,7 @@
 using System.Text;
 using Fretloom.Exercises;
 using Fretloom.Pages.Documents;
+using Fretloom.Pages.Pdf;
 using Fretloom.Scores.Midi;
 using Fretloom.Scores.MusicXml;
 using Fretloom.Scores.Sound;
@@ -29,19 +30,19 @@ internal static class ScoreFiles
         Exercise exercise,
         ScoreOptions options,
         IProgress<double> progress,
+        Action<string> warn,
         CancellationToken stop
     );
 
     private static readonly Dictionary<string, Writer> Writers = new(StringComparer.OrdinalIgnoreCase)
     {
-        [".musicxml"] = (exercise, _, _, _) => Encoding.UTF8.GetBytes(MusicXmlWriter.Write(exercise)),
-        [".mxl"] = (exercise, _, _, _) => MxlFile.Write(exercise),
-        [".mid"] = (exercise, options, _, _) => MidiWriter.Write(exercise, options.Midi),
-        [".wav"] = (exercise, options, progress, stop) =>
-            WavFile.Of(SoundRenderer.Render(exercise, options.Sound, progress, stop), options.Sound.Rate),
-        [".svg"] = (exercise, _, _, _) => EngravedFiles.Svg(exercise),
-        [".pdf"] = (exercise, options, _, _) => EngravedFiles.Pdf(exercise, options.Caption),
-        [".txt"] = (exercise, options, _, _) =>
+        [".musicxml"] = (exercise, _, _, _, _) => Encoding.UTF8.GetBytes(MusicXmlWriter.Write(exercise)),
+        [".mxl"] = (exercise, _, _, _, _) => MxlFile.Write(exercise),
+        [".mid"] = (exercise, options, _, _, _) => MidiWriter.Write(exercise, options.Midi),
+        [".wav"] = (exercise, options, progress, _, stop) => WavFile.Of(exercise, options.Sound, progress, stop),
+        [".svg"] = (exercise, _, _, _, _) => EngravedFiles.Svg(exercise),
+        [".pdf"] = (exercise, options, _, warn, _) => EngravedFiles.Pdf(exercise, options.Caption, warn),
+        [".txt"] = (exercise, options, _, _, _) =>
             Encoding.UTF8.GetBytes(TabText.Write(exercise, hasFingers: options.HasFingers || exercise.ShowsFingers)),
     };
 
@@ -55,17 +56,25 @@ internal static class ScoreFiles
     /// <param name="exercise">What is written.</param>
     /// <param name="path">The file; its kind is known.</param>
     /// <param name="options">How.</param>
+    /// <param name="warn">Told what is not as it should be in the file.</param>
     /// <param name="stop">Ends the work, and nothing is written.</param>
     /// <returns>Why nothing was written, or null.</returns>
     /// <exception cref="OperationCanceledException">The user stopped it.</exception>
-    public static string? Write(Exercise exercise, string path, ScoreOptions options, CancellationToken stop)
+    public static string? Write(
+        Exercise exercise,
+        string path,
+        ScoreOptions options,
+        Action<string> warn,
+        CancellationToken stop
+    )
     {
         var kind = Path.GetExtension(path);
         if (
-            kind.Equals(".wav", StringComparison.OrdinalIgnoreCase) && SoundRenderer.WhyTooLong(exercise) is { } tooLong
+            kind.Equals(".wav", StringComparison.OrdinalIgnoreCase)
+            && (SoundRenderer.WhyTooLong(exercise) ?? options.Sound.WhyNotOn(exercise.Instrument)) is { } reason
         )
         {
-            return tooLong;
+            return reason;
         }
 
         if (FileProblem.WhyNot(path) is { } misnamed)
@@ -80,7 +89,7 @@ internal static class ScoreFiles
                 Path.GetFileName(path),
                 ProgressBar.Over(
                     $"Writing {Path.GetFileName(path)}",
-                    report => Writers[kind](exercise, options, ProgressBar.Share(report), stop)
+                    report => Writers[kind](exercise, options, ProgressBar.Share(report), warn, stop)
                 )
             );
             stop.ThrowIfCancellationRequested();
@@ -90,6 +99,10 @@ internal static class ScoreFiles
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             return FileProblem.Words(path, problem);
+        }
+        catch (TypstException problem)
+        {
+            return $"The PDF could not be set: {problem.Message}";
         }
     }
 }

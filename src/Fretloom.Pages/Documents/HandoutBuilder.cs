@@ -234,7 +234,7 @@ public sealed class HandoutBuilder : IDisposable
                     name,
                     "wav",
                     "wav",
-                    one => Wav(one, cancellation)
+                    one => WavFile.Of(one, new SoundOptions(), cancellation: cancellation)
                 ),
                 _ => throw new ArgumentOutOfRangeException(nameof(options)),
             };
@@ -319,12 +319,6 @@ public sealed class HandoutBuilder : IDisposable
             "svg",
             () => Utf8(drawn.system.Svg)
         );
-
-    private static byte[] Wav(Exercise exercise, CancellationToken cancellation)
-    {
-        var options = new SoundOptions();
-        return WavFile.Of(SoundRenderer.Render(exercise, options, cancellation: cancellation), options.Rate);
-    }
 
     private static byte[] Utf8(string text) => Encoding.UTF8.GetBytes(text);
 

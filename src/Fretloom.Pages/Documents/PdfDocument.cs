@@ -40,8 +40,16 @@ public static class PdfDocument
     /// <param name="typst">The compiler, kept warm by the caller.</param>
     /// <param name="engraver">Engraves it; null writes plain-text tablature.</param>
     /// <param name="caption">Words to the student below the heading; null for none.</param>
+    /// <param name="warn">Told why it is plain-text tablature where the engraver failed; null for nobody.</param>
     /// <returns>The file. The same exercise gives the same bytes.</returns>
-    public static byte[] Of(Exercise exercise, TypstCompiler typst, Engraver? engraver = null, string? caption = null)
+    /// <exception cref="TypstException">The typesetter cannot be started.</exception>
+    public static byte[] Of(
+        Exercise exercise,
+        TypstCompiler typst,
+        Engraver? engraver = null,
+        string? caption = null,
+        Action<string>? warn = null
+    )
     {
         ArgumentNullException.ThrowIfNull(exercise);
         var front = new FrontMatter
@@ -60,7 +68,14 @@ public static class PdfDocument
         var keys = exercise.Sections.Select(section => section.Key).Distinct().Count();
         var lines = RunningLines.Of(front, keys > 1 ? "All keys" : Accidentals.Pretty(exercise.Key.ToString()));
         var block = new Block.Exercise(1, 1, exercise, ExerciseOptions.None with { Caption = caption });
-        return Of(new PicturedLesson(front, lines, [block], engraver: engraver), new PrintOptions(), typst);
+        var pictured = new PicturedLesson(front, lines, [block], engraver: engraver);
+        var file = Of(pictured, new PrintOptions(), typst);
+        foreach (var warning in pictured.PicturesOf(block).Warnings)
+        {
+            warn?.Invoke(warning);
+        }
+
+        return file;
     }
 
     /// <summary>Draws the pictures of a lesson as they are printed.</summary>

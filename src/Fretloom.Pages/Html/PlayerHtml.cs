@@ -44,7 +44,7 @@ internal static class PlayerHtml
             ["bar"] = metre.Bar.Quarters,
             ["beat"] = metre.Beat.Quarters,
             ["countIn"] = exercise.CountInBars,
-            ["sound"] = JsonSerializer.SerializeToNode(SoundFigures.For(exercise.Instrument.ScaleLengthMm), Json),
+            ["sound"] = JsonSerializer.SerializeToNode(SoundFigures.For(exercise.Instrument), Json),
             ["tempi"] = new JsonArray([.. exercise.Passes.Select(pass => (JsonNode)pass.BeatsPerMinute)]),
             ["notes"] = new JsonArray([
                 .. once.Notes.Select(note =>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Fretloom.Exercises;
 using Fretloom.Hand;
+using Fretloom.Scores;
 using Fretloom.Theory;
 
 namespace Fretloom.Pages.Pictures;
@@ -8,24 +9,18 @@ namespace Fretloom.Pages.Pictures;
 /// <summary>An exercise in words, for those who do not see its staff, and what is said beside it.</summary>
 internal static class ExerciseWords
 {
-    /// <summary>The tempo and how often: <c>60 to 96 beats a minute, 7 times, swing, after a count-in of 1 bar</c>.</summary>
+    /// <summary>The tempo and how often: <c>60 to 96 beats a minute, in steps of 6, swing, after a count-in of 1 bar</c>.</summary>
     public static string Tempo(Exercise exercise)
     {
-        var (first, last) = (exercise.Passes[0], exercise.Passes[^1]);
-        string?[] parts =
-        [
-            $"{(first == last ? $"{first}" : $"{first} to {last}")} beats a minute",
-            exercise.Passes.Count > 1 ? $"{Wording.Number(exercise.Passes.Count)} times" : null,
-            exercise.IsSwung ? "swing" : null,
-            exercise.Touch switch
-            {
-                Touching.Sustained => "let it ring",
-                Touching.Short => "short",
-                _ => null,
-            },
-            exercise.CountInBars > 0 ? $"after a count-in of {Bars(exercise.CountInBars)}" : null,
-        ];
-        return string.Join(", ", parts.OfType<string>());
+        var countIn = exercise.CountInBars > 0 ? $"after a count-in of {Bars(exercise.CountInBars)}" : null;
+        return string.Join(
+            ", ",
+            [
+                $"{TempoWords.Number(exercise)} beats a minute",
+                .. TempoWords.Words(exercise),
+                .. new[] { countIn }.OfType<string>(),
+            ]
+        );
     }
 
     /// <summary>What is played, in one sentence.</summary>

@@ -170,7 +170,7 @@ public static class MidiWriter
     }
 
     private static int Program(Instrument instrument) =>
-        instrument.Name.Contains("banjo", StringComparison.Ordinal) ? Banjo
+        Instruments.IsBanjo(instrument) ? Banjo
         : instrument.IsBass ? Bass
         : instrument.ScaleLengthMm > 560 ? SteelGuitar
         : NylonGuitar;

@@ -7,7 +7,7 @@ using Fretloom.Theory;
 namespace Fretloom.Scores.MusicXml;
 
 /// <summary>Writes the notes of a bar: first on the notation staff, then on the tablature.</summary>
-internal sealed class NoteElements(Elements xml, Instrument instrument, Key key)
+internal sealed class NoteElements(Elements xml, Exercise exercise, Key key)
 {
     private readonly BarAccidentals _accidentals = new(key);
 
@@ -195,6 +195,11 @@ internal sealed class NoteElements(Elements xml, Instrument instrument, Key key)
             Tuplet(figure);
         }
 
+        if (isFirst && !isTab && !figure.IsTiedBack && exercise.Touch == Touching.Short)
+        {
+            xml.Within("articulations", () => xml.Empty("staccato"));
+        }
+
         if (isTab || !figure.IsTiedBack)
         {
             xml.Within("technical", () => Technical(note, isFirst, isTab));
@@ -209,7 +214,7 @@ internal sealed class NoteElements(Elements xml, Instrument instrument, Key key)
         if (isTab)
         {
             xml.Leaf("string", note.Note.Spot.String);
-            xml.Leaf("fret", note.Note.Spot.Fret - instrument.String(note.Note.Spot.String).StartsAtFret);
+            xml.Leaf("fret", note.Note.Spot.Fret - exercise.Instrument.String(note.Note.Spot.String).StartsAtFret);
             return;
         }
 

@@ -269,7 +269,7 @@ internal sealed class ScoreElements(Elements xml, Exercise exercise)
 
     private void Staves(WrittenBar bar)
     {
-        var notes = new NoteElements(xml, exercise.Instrument, exercise.SectionAt(bar.At).Key);
+        var notes = new NoteElements(xml, exercise, exercise.SectionAt(bar.At).Key);
         foreach (var figure in bar.Figures)
         {
             foreach (var chord in figure.IsTiedBack ? [] : _chords[figure.At])

@@ -1,3 +1,5 @@
+using Fretloom.Neck;
+
 namespace Fretloom.Scores.Sound;
 
 /// <summary>The figures of the plucked string and the click, for a player elsewhere that is to sound the same.</summary>
@@ -45,8 +47,11 @@ public sealed record SoundFigures(
 )
 {
     /// <summary>The figures of an instrument.</summary>
-    /// <param name="scaleLengthMm">Nut to bridge.</param>
-    public static SoundFigures For(double scaleLengthMm) => For(StringVoice.For(scaleLengthMm));
+    public static SoundFigures For(Instrument instrument)
+    {
+        ArgumentNullException.ThrowIfNull(instrument);
+        return For(StringVoice.For(instrument));
+    }
 
     internal static SoundFigures For(StringVoice voice) =>
         new(

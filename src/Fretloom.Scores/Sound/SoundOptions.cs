@@ -1,3 +1,6 @@
+using System.Globalization;
+using Fretloom.Neck;
+
 namespace Fretloom.Scores.Sound;
 
 /// <summary>How an exercise is rendered.</summary>
@@ -14,7 +17,7 @@ public sealed record SoundOptions
                 : throw new ArgumentOutOfRangeException(nameof(value), value, "The rate is 44,100 or 48,000.");
     } = 44_100;
 
-    /// <summary>Where the noise of the plucks begins, any whole number; the same seed gives the same file.</summary>
+    /// <summary>Where the noise of the plucks begins, any whole number, negative ones too; the same seed gives the same file, byte for byte.</summary>
     public int Seed { get; init; } = 1;
 
     /// <summary>Whether the click is heard through all passes; the count-in has it in any case.</summary>
@@ -23,9 +26,37 @@ public sealed record SoundOptions
     /// <summary>Whether the strings are heard.</summary>
     public bool HasStrings { get; init; } = true;
 
-    /// <summary>Where each string stands, -1 left to 1 right, string 1 first; empty spreads them a little, the far string to the left.</summary>
-    public ValueList<double> Pan { get; init; }
+    /// <summary>Where strings stand; those that are not listed are spread a little, the far string to the left.</summary>
+    /// <exception cref="ArgumentException">A string is listed twice.</exception>
+    public ValueList<StringPlace> Pan
+    {
+        get;
+        init =>
+            field =
+                value.Select(one => one.String).Distinct().Count() == value.Count
+                    ? value
+                    : throw new ArgumentException("A string stands at one place.", nameof(value));
+    }
 
     /// <summary>Strings that are not heard, counted from 1.</summary>
-    public ValueList<int> Muted { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">A number is below 1.</exception>
+    public ValueList<int> Muted
+    {
+        get;
+        init =>
+            field = value.All(number => number > 0)
+                ? value
+                : throw new ArgumentOutOfRangeException(nameof(value), value, "Strings are counted from 1.");
+    }
+
+    /// <summary>Why these options do not fit an instrument, which lacks a string that they name; null when they fit.</summary>
+    public string? WhyNotOn(Instrument instrument)
+    {
+        ArgumentNullException.ThrowIfNull(instrument);
+        var count = instrument.Strings.Count;
+        var beyond = Muted.Concat(Pan.Select(one => one.String)).FirstOrDefault(number => number > count);
+        return beyond == 0
+            ? null
+            : string.Create(CultureInfo.InvariantCulture, $"There is no string {beyond}: {count} strings are played.");
+    }
 }

@@ -13,11 +13,20 @@ public static class SoundRenderer
     /// <summary>The longest that an exercise may sound: its sound is held in memory, some 320 MB for a quarter of an hour. Ours, without source.</summary>
     public const int MostMinutes = 15;
 
+    /// <summary>How far from the middle the outer strings stand, from 0 to 1 at a side. By ear, without source.</summary>
+    internal const double Spread = 0.35;
+
+    /// <summary>How much louder the first note of a bar is, as a factor: 1.2 decibels. By ear, without source.</summary>
+    internal const double AccentGain = 1.15;
+
+    // The peak of the whole sound, full scale being 1: a margin of 0.9 decibels for what a converter adds between samples. Ours, without source.
     private const double Loudest = 0.9;
+
+    // What may still ring after the last note, and after a finger lies on a string. By ear, without source.
     private const double TailSeconds = 1;
     private const double DampedSeconds = 0.25;
-    internal const double Spread = 0.35;
-    internal const double AccentGain = 1.15;
+
+    // Of the work, for the progress that is told.
     private const double StringsShare = 0.9;
 
     /// <summary>The sound, left and right in turn, from -1 to 1.</summary>
@@ -45,7 +54,7 @@ public static class SoundRenderer
         var sound = new float[2 * (int)((performance.Seconds + TailSeconds) * options.Rate)];
         if (options.HasStrings)
         {
-            var voice = StringVoice.For(exercise.Instrument.ScaleLengthMm);
+            var voice = StringVoice.For(exercise.Instrument);
             AddStrings(performance, options, voice, sound, progress, cancellation);
             AddBody(voice, options.Rate, sound, cancellation);
         }
@@ -154,11 +163,9 @@ public static class SoundRenderer
     private static (double Left, double Right) Gains(Exercise exercise, SoundOptions options, int number)
     {
         var count = exercise.Instrument.Strings.Count;
-        var pan =
-            number <= options.Pan.Count ? options.Pan[number - 1]
-            : count > 1 ? Spread * (1 - 2.0 * (number - 1) / (count - 1))
-            : 0;
-        var turn = (Math.Clamp(pan, -1, 1) + 1) * Math.PI / 4;
+        var said = options.Pan.Where(one => one.String == number).Select(one => (double?)one.Place).FirstOrDefault();
+        var place = said ?? (count > 1 ? Spread * (1 - 2.0 * (number - 1) / (count - 1)) : 0);
+        var turn = (place + 1) * Math.PI / 4;
         return (Math.Cos(turn), Math.Sin(turn));
     }
 

@@ -1,3 +1,5 @@
+using Fretloom.Neck;
+
 namespace Fretloom.Scores.Sound;
 
 /// <summary>How the strings of an instrument sound. All figures are set by ear, without source.</summary>
@@ -24,6 +26,27 @@ internal sealed record StringVoice(
     public const double RingsPower = 0.4;
 
     private const double GuitarMm = 648;
+
+    // A skin takes the strings' sound up at once and gives it off: brighter, and over sooner. From memory of the sound, by ear.
+    private const double BanjoRings = 0.4;
+    private const double BanjoSoftAboveHz = 5200;
+    private const double BanjoPluckedAt = 0.12;
+    private const double BanjoBodyHz = 230;
+
+    /// <summary>The voice of an instrument: that of a banjo, or the one that fits its scale length.</summary>
+    public static StringVoice For(Instrument instrument)
+    {
+        var wood = For(instrument.ScaleLengthMm);
+        return Instruments.IsBanjo(instrument)
+            ? wood with
+            {
+                RingsAtE2 = BanjoRings * wood.RingsAtE2,
+                SoftAboveHz = BanjoSoftAboveHz,
+                PluckedAt = BanjoPluckedAt,
+                BodyHz = BanjoBodyHz,
+            }
+            : wood;
+    }
 
     /// <summary>The voice that fits a scale length: short strings ring shorter, and small bodies resonate higher.</summary>
     /// <param name="scaleLengthMm">Nut to bridge.</param>

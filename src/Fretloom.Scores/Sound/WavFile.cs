@@ -1,3 +1,4 @@
+using Fretloom.Exercises;
 using NAudio.Wave;
 
 namespace Fretloom.Scores.Sound;
@@ -7,6 +8,24 @@ public static class WavFile
 {
     private const int BlockSamples = 1 << 16;
     private const int HeaderBytes = 64;
+
+    /// <summary>An exercise, rendered, as the bytes of a file.</summary>
+    /// <param name="exercise">What is played.</param>
+    /// <param name="options">How.</param>
+    /// <param name="progress">Told the share that is done; null for nobody.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="ArgumentException">The exercise is too long; see <see cref="SoundRenderer.WhyTooLong"/>.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static byte[] Of(
+        Exercise exercise,
+        SoundOptions options,
+        IProgress<double>? progress = null,
+        CancellationToken cancellation = default
+    )
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        return Of(SoundRenderer.Render(exercise, options, progress, cancellation), options.Rate);
+    }
 
     /// <summary>A sound as the bytes of a file; see <see cref="Write"/>.</summary>
     public static byte[] Of(ReadOnlySpan<float> sound, int rate)

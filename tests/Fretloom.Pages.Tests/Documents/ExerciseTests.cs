@@ -274,7 +274,7 @@ public sealed partial class ExerciseTests : IDisposable
     [InlineData("the open strings, at 60", "60 beats a minute")]
     [InlineData(
         "the scale, 3 notes a string, frets 0-8, in swing eighths, from 60 to 84 in steps of 12, with a count-in",
-        "60 to 84 beats a minute, 3 times, swing, after a count-in of 1 bar"
+        "60 to 84 beats a minute, in steps of 12, swing, after a count-in of 1 bar"
     )]
     [InlineData("the open strings, short, twice, at 80", "80 beats a minute, 2 times, short")]
     public void The_tempo_is_told_in_words(string sentence, string words) =>

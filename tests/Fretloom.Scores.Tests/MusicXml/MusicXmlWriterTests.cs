@@ -22,6 +22,19 @@ public class MusicXmlWriterTests
         Assert.Empty(MusicXmlSchema.Errors(MusicXmlWriter.Write(Played.Of(sentence))));
     }
 
+    // MusicXML 4.0, element staccato: a dot, once for a chord, and not on what a note is tied to.
+    [Theory]
+    [InlineData("play C, F and G7, strummed, in quarters, short", 1)]
+    [InlineData("play C, F and G7, strummed, in quarters", 0)]
+    public void What_is_short_has_a_dot(string sentence, int dots)
+    {
+        var exercise = Played.Of(sentence);
+        var places = exercise.Notes.Select(note => note.At).Distinct().Count();
+        var score = XDocument.Parse(MusicXmlWriter.Write(exercise));
+        Assert.Equal(dots * places, score.Descendants("staccato").Count());
+        Assert.Empty(score.Descendants("note").Where(note => (int)note.Element("staff")! == 2).Descendants("staccato"));
+    }
+
     [Fact]
     public void The_schema_refuses_what_is_wrong()
     {

@@ -46,7 +46,9 @@ public class PlayerSoundTests
     [InlineData(true, 48_000)]
     public async Task A_click_sounds_the_same(bool isFirst, int rate)
     {
-        var script = await AskAsync($"clickOf({(isFirst ? "true" : "false")}, {Json(SoundFigures.For(648))}, {rate})");
+        var script = await AskAsync(
+            $"clickOf({(isFirst ? "true" : "false")}, {Json(SoundFigures.For(StringVoice.For(648)))}, {rate})"
+        );
 
         var wanted = ClickSound.Of(isFirst, rate);
         Assert.Equal(wanted.Length, script.Length);
@@ -62,7 +64,7 @@ public class PlayerSoundTests
     {
         const int Rate = 48_000;
         var sound = await AskAsync(
-            $"samplesOf({midi}, {Json(SoundFigures.For(scaleLengthMm))}, {Rate}).slice(-{Rate / 10})"
+            $"samplesOf({midi}, {Json(SoundFigures.For(StringVoice.For(scaleLengthMm)))}, {Rate}).slice(-{Rate / 10})"
         );
 
         var before = sound.Take(Rate / 20).Max(Math.Abs);

@@ -8,6 +8,32 @@ public class PluckedStringTests
     public static TheoryData<double> ScaleLengths =>
         [.. Catalogue.All.Select(instrument => instrument.ScaleLengthMm).Distinct().Order()];
 
+    public static TheoryData<string> Banjos =>
+        [.. Catalogue.All.Select(one => one.Name).Where(name => name.Contains("banjo", StringComparison.Ordinal))];
+
+    /// <summary>Equal temperament with A4 at 440 Hz: ISO 16.</summary>
+    [Theory]
+    [MemberData(nameof(Banjos))]
+    public void Every_note_of_a_banjo_is_in_tune_to_a_cent_and_rings_shorter_and_brighter(string name)
+    {
+        var banjo = Catalogue.All.Single(one => one.Name == name);
+        var (skin, wood) = (StringVoice.For(banjo), StringVoice.For(banjo.ScaleLengthMm));
+        Assert.True(skin.T60(200) < wood.T60(200) / 2);
+        foreach (var midi in Played.Chromatic(banjo))
+        {
+            var wanted = SoundRenderer.Hz(midi);
+            var seconds = Math.Max(0.11, 16 / wanted);
+            var sound = Sound(wanted, 44_100, skin, seconds);
+            var cents = Ear.Cents(Ear.Hz(sound, 44_100), wanted);
+            Assert.True(Math.Abs(cents) < 1, $"{midi}: {cents:0.00} cents off");
+            Assert.True(Edge(sound) > Edge(Sound(wanted, 44_100, wood, seconds)), $"{midi} is not brighter");
+        }
+
+        // How much of a sound is in its steps from sample to sample, which high partials make.
+        static double Edge(double[] sound) =>
+            sound.Zip(sound.Skip(1), (one, next) => (next - one) * (next - one)).Sum() / sound.Sum(one => one * one);
+    }
+
     /// <summary>Equal temperament with A4 at 440 Hz: ISO 16.</summary>
     [Theory]
     [MemberData(nameof(ScaleLengths))]

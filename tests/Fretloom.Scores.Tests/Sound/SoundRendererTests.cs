@@ -116,12 +116,32 @@ public class SoundRendererTests
                 .Select(one => one.at);
     }
 
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(1, 1.01)]
+    [InlineData(1, double.NaN)]
+    public void A_string_stands_nowhere_beyond_the_sides(int number, double place) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => new StringPlace(number, place));
+
+    [Fact]
+    public void Options_name_strings_that_can_be_there()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => new SoundOptions { Muted = [0] });
+        Assert.Throws<ArgumentException>(() => new SoundOptions { Pan = [new(1, 0), new(1, 0.5)] });
+        Assert.Null(new SoundOptions { Muted = [6], Pan = [new(6, 1)] }.WhyNotOn(Catalogue.Default));
+        Assert.Contains(
+            "no string 7",
+            new SoundOptions { Muted = [7] }.WhyNotOn(Catalogue.Default),
+            StringComparison.Ordinal
+        );
+    }
+
     [Fact]
     public void Strings_stand_where_they_are_put_and_are_silent_when_muted()
     {
         var guitar = Catalogue.Default;
         var exercise = Played.InTurn(guitar, [new(6, 3), new(1, 3)], 60);
-        var options = new SoundOptions { Pan = [1, 0, 0, 0, 0, -1] };
+        var options = new SoundOptions { Pan = [new(1, 1), new(6, -1)] };
 
         var apart = Render(exercise, options);
         var muted = Render(exercise, options with { Muted = [6] });

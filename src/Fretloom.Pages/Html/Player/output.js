@@ -24,6 +24,7 @@ class Output {
     context.resume();
     if (this.gain) return;
     this.gain = context.createGain();
+    // The compressor of the Web Audio API as it is by default (from -24 dB on, 12 to 1): many strings at once do not distort.
     this.gain.connect(context.createDynamicsCompressor()).connect(context.destination);
   }
 
