@@ -380,6 +380,68 @@ public class PlayQuestionTests
     public void What_cannot_be_played_is_pointed_at(string sentence, int column) =>
         Assert.Equal(column, PlayQuestion.Answer(sentence, ShowDefaults.Standard).Errors[0].Column);
 
+    [Fact]
+    public void Shapes_behind_a_capo_are_held_as_without_it() =>
+        Assert.Equal(
+            Play("G, C and D").Notes.Select(note => note.Note.Spot),
+            Play("the shapes G, C and D, with a capo at 2").Notes.Select(note => note.Note.Spot)
+        );
+
+    // The index finger begins each string, the little finger ends it. Common practice, no source.
+    [Theory]
+    [InlineData("the scale, 4 notes a string, in G major")]
+    [InlineData("the scale, 4 notes a string, in F major, on a bass")]
+    [InlineData("the chromatic scale, 4 notes a string")]
+    [InlineData("the scale, 4 notes a string, in C major, on a guitar in fourths, up and down")]
+    public void A_string_with_a_shift_goes_from_index_to_little_finger(string sentence)
+    {
+        foreach (var one in Play(sentence).Notes.GroupBy(note => note.Note.Spot.String))
+        {
+            var stopped = one.Where(note => note.Finger != Finger.None).OrderBy(note => note.Note.Spot.Fret).ToList();
+            Assert.Equal((Finger.Index, Finger.Little), (stopped[0].Finger, stopped[^1].Finger));
+        }
+    }
+
+    // Common practice, no source.
+    [Theory]
+    [InlineData("the scale, 4 notes a string, in G major", "1134 1134 1124 1124 1244 1244")]
+    [InlineData("the scale, 4 notes a string, in F major, on a bass", "1134 1134 1124 1124")]
+    [InlineData("the chromatic scale, 4 notes a string", "1234 1234 1234 1234 1234 1234")]
+    [InlineData("the scale, 4 notes a string, in G major, on a mandolin", "0123 0123 0123 0123")]
+    [InlineData("the scale, 3 notes a string, in G major", "124 124 124 124 134 134")]
+    public void Of_four_notes_on_a_string_one_finger_plays_two(string sentence, string fingers) =>
+        Assert.Equal(
+            fingers,
+            string.Join(
+                ' ',
+                Play(sentence)
+                    .Notes.GroupBy(note => note.Note.Spot.String)
+                    .Select(one => string.Concat(one.Select(note => $"{(int)note.Finger}")))
+            )
+        );
+
+    [Fact]
+    public void Octaves_with_notes_a_string_begin_with_as_many_on_the_first_string() =>
+        Assert.Equal(
+            "6:3 6:5 6:7 5:3 5:5 5:7 4:4 4:5 4:7 3:4 3:5 3:7 2:5 2:7 2:8",
+            string.Join(
+                ' ',
+                Play("the scale, 3 notes a string, two octaves, in G major").Notes.Select(note => note.Note.Spot)
+            )
+        );
+
+    // No melody goes along the short string of a banjo, nor back to string 4 of a ukulele. Common practice, no source.
+    [Theory]
+    [InlineData("the D major scale, two octaves, on a banjo")]
+    [InlineData("the C major scale, two octaves, on a ukulele")]
+    [InlineData("the notes C D E F G A B C, on a ukulele")]
+    [InlineData("the notes G4 A4, on a banjo")]
+    public void Strings_out_of_order_are_left_to_chords(string sentence)
+    {
+        var strings = Play(sentence).Notes.Select(note => note.Note.Spot.String).ToList();
+        Assert.Equal(strings.OrderDescending(), strings);
+    }
+
     private static Exercise Play(string text)
     {
         var answer = PlayQuestion.Answer(text, ShowDefaults.Standard);

@@ -103,6 +103,8 @@ public class PlayErrorTests
     )]
     [InlineData("play the scale, in sixths", 20, "a scale is played in broken thirds")]
     [InlineData("play the scale, in broken sixths", 27, "a scale is played in broken thirds")]
+    [InlineData("play shapes, at 72", 12, "chords such as 'G, C and D' after 'shapes'")]
+    [InlineData("play the G shape", 12, "shapes are named as they look behind a capo")]
     [InlineData("play x32010", 6, "did you mean 'the spots 5:3 4:2 3:0 2:1 1:0'?")]
     [InlineData("play the triads, two octaves", 18, "octaves are counted of a scale")]
     [InlineData("play the scale, nine octaves", 17, "expected one to five octaves")]

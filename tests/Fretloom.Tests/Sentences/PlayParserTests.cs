@@ -11,8 +11,7 @@ public class PlayParserTests
     private static readonly SentenceLaws<PlaySentence> Laws = new(text => PlayParser.Parse(text));
 
     [Fact]
-    public void What_is_printed_reads_back_as_the_same_sentence() =>
-        PlayGen.Play.SampleSame(Laws.ReadsBack, 5_000);
+    public void What_is_printed_reads_back_as_the_same_sentence() => PlayGen.Play.SampleSame(Laws.ReadsBack, 5_000);
 
     // Each line: what is typed, and the canonical sentence, whose meaning the next test and the round trip pin down.
     [Theory]
@@ -75,6 +74,9 @@ public class PlayParserTests
     [InlineData("C major arpeggio", "play C, as arpeggios")]
     [InlineData("arpeggios of C, F and G7", "play C, F and G7, as arpeggios")]
     [InlineData("C as an arpeggio", "play C, as arpeggios")]
+    [InlineData("the shapes G, C and D, with a capo at fret 2", "play A, D and E, with a capo at 2")]
+    [InlineData("G, Em and C shapes, capo 1", "play Ab, Fm and Db, with a capo at 1")]
+    [InlineData("with a capo at 4 the D shape", "play F#, with a capo at 4")]
     [InlineData("C and F, broken chords", "play C and F, as arpeggios")]
     [InlineData("the triads as broken chords", "play the triads, as arpeggios")]
     [InlineData("the triads, in block chords", "play the triads, as block chords")]

@@ -17,8 +17,7 @@ public class ShowErrorTests
         SentenceGen.Damaged.SampleSame(AssertAnswered, 5_000);
 
     [Fact]
-    public void A_suggested_repair_mends_the_words_it_touches() =>
-        SentenceGen.Damaged.SampleSame(Laws.IsMended, 5_000);
+    public void A_suggested_repair_mends_the_words_it_touches() => SentenceGen.Damaged.SampleSame(Laws.IsMended, 5_000);
 
     [Fact]
     public void One_wrong_letter_in_a_word_is_mostly_mended() =>

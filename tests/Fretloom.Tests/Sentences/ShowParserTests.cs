@@ -12,8 +12,7 @@ public class ShowParserTests
     private static readonly SentenceLaws<ShowSentence> Laws = new(text => ShowParser.Parse(text));
 
     [Fact]
-    public void What_is_printed_reads_back_as_the_same_sentence() =>
-        SentenceGen.Show.SampleSame(Laws.ReadsBack, 5_000);
+    public void What_is_printed_reads_back_as_the_same_sentence() => SentenceGen.Show.SampleSame(Laws.ReadsBack, 5_000);
 
     // Each line: what is typed, and the canonical sentence, whose meaning the next test and the round trip pin down.
     [Theory]
@@ -134,7 +133,14 @@ public class ShowParserTests
     [Theory]
     [MemberData(nameof(Examples))]
     public void Every_example_of_every_phrase_reads(string phrase) =>
-        Assert.NotNull(Laws.Read(ShowParser.Parse(phrase).IsRead ? phrase : $"{phrase}, the scale"));
+        Assert.NotNull(
+            Laws.Read(
+                new[] { phrase, $"{phrase}, the scale", $"{phrase}, capo 2" }.FirstOrDefault(
+                    text => ShowParser.Parse(text).IsRead,
+                    phrase
+                )
+            )
+        );
 
     [Fact]
     public void Every_kind_of_phrase_but_the_subject_stands_at_most_once()

@@ -16,7 +16,7 @@ internal sealed class Melody(ValueList<GivenNote> named, NeckMap map)
 {
     private readonly Dictionary<GivenNote, List<NeckNote>> _places = named
         .Distinct()
-        .ToDictionary(note => note, note => ShowResolver.NotesOf(note, map).OrderBy(place => place.Spot.Fret).ToList());
+        .ToDictionary(note => note, note => ShowResolver.NotesOf(note, map).ToList());
 
     /// <summary>The row, or what stands in the way.</summary>
     public (PlayedGroup? Row, PlayError? Error) Played(Player player)
@@ -51,7 +51,7 @@ internal sealed class Melody(ValueList<GivenNote> named, NeckMap map)
                 return null;
             }
 
-            row.Add(_places[note].Find(place => place.Pitch.MidiNumber == sound));
+            row.Add(NearestToTheNut.Of(_places[note].Where(place => place.Pitch.MidiNumber == sound), map.Instrument));
             before = sound;
         }
 

@@ -21,7 +21,8 @@ internal sealed class ScaleRows(Scale scale, NeckMap map, Player player)
     /// <param name="octaves">The octaves that were asked for, or null.</param>
     public (PlayedGroup? Row, PlayError? Error) Of(Subject subject, int? position, int? octaves) =>
         octaves is { } asked ? InOctaves(subject, position, asked)
-        : subject.NotesAString is { } count ? Best(ScaleShapeFinder.NotesPerString(map, scale, count))
+        : subject.NotesAString is { } count
+            ? Shifted(Best(ScaleShapeFinder.NotesPerString(map, scale, count), count), subject)
         : subject.IsLaidOut ? InPosition(position ?? 1)
         : InFirstPlace();
 
@@ -64,8 +65,8 @@ internal sealed class ScaleRows(Scale scale, NeckMap map, Player player)
             .OrderBy(row => row.Fingers.Best!.Cost)
             .Select(row => row.Notes)
             .FirstOrDefault();
-        return best.Count > 0 ? Rows.LineOf(best, player)
-            : !subject.IsLaidOut && Cut(NearestToTheNut(), octaves) is { } along ? Rows.LineOf(along, player)
+        return best.Count > 0 ? Shifted(Rows.LineOf(best, player), subject)
+            : !subject.IsLaidOut && Cut(EveryNote(), octaves) is { } along ? Rows.LineOf(along, player)
             : (null, new(TooFew(subject, position, octaves), Played: PlayPhrase.Octaves));
     }
 
@@ -73,7 +74,10 @@ internal sealed class ScaleRows(Scale scale, NeckMap map, Player player)
     {
         if (subject.NotesAString is { } count)
         {
-            return ScaleShapeFinder.NotesPerString(map, scale, count);
+            // So many notes on every string, the one that it begins on too.
+            return ScaleShapeFinder
+                .NotesPerString(map, scale, count)
+                .Where(shape => LowestOf(shape).PitchClass == scale.Tonic.PitchClass);
         }
 
         IEnumerable<int> positions = subject.IsLaidOut ? [position ?? 1] : map.Frets.Frets.Where(fret => fret > 0);
@@ -92,21 +96,21 @@ internal sealed class ScaleRows(Scale scale, NeckMap map, Player player)
             return $"the {scale} scale {layout} does not go over {OctavesPhrase.WordsOf(octaves)} on these strings and frets; ask for fewer octaves, or leave the layout to Fretloom";
         }
 
-        var most = Tonics(NearestToTheNut()).Count - 1;
+        var most = Tonics(EveryNote()).Count - 1;
         return $"the {scale} scale has {(most < 1 ? "no whole octave" : OctavesPhrase.WordsOf(most))} on these strings and frets; look at more of them, or ask for fewer octaves";
     }
 
     private (PlayedGroup?, PlayError?) Along()
     {
-        var notes = NearestToTheNut();
+        var notes = EveryNote();
         return Rows.LineOf(FromTonicToTonic(notes, note => note) ?? notes, player);
     }
 
-    private ValueList<NeckNote> NearestToTheNut() =>
+    private ValueList<NeckNote> EveryNote() =>
         map.NotesNamed(scale.Notes)
             .GroupBy(note => note.Pitch.MidiNumber)
             .OrderBy(same => same.Key)
-            .Select(same => same.MinBy(note => note.Spot.Fret))
+            .Select(same => NearestToTheNut.Of(same, map.Instrument))
             .ToValueList();
 
     private PlayedGroup? FromTonicToTonic(PlayedGroup row) =>
@@ -134,7 +138,7 @@ internal sealed class ScaleRows(Scale scale, NeckMap map, Player player)
         [.. row.Index().Where(one => one.Item.Pitch.PitchClass == scale.Tonic.PitchClass).Select(one => one.Index)];
 
     // The shape in reach that begins on the tonic, else the first in reach.
-    private (PlayedGroup?, PlayError?) Best(ValueList<Shape> shapes)
+    private (PlayedGroup?, PlayError?) Best(ValueList<Shape> shapes, int? count = null)
     {
         var inHand = ShapeFingering
             .Sorted(shapes.Select(shape => ShapeFingering.Of(player, shape, isOneNotePerString: false)))
@@ -147,14 +151,23 @@ internal sealed class ScaleRows(Scale scale, NeckMap map, Player player)
             : (
                 null,
                 new(
-                    $"the {scale} scale does not fit these strings and frets; look at more frets, or on other strings",
+                    count is null
+                        ? $"the {scale} scale does not fit these strings and frets; look at more frets, or on other strings"
+                        : string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"the {scale} scale does not fit these strings and frets with {count} notes on each string; ask for fewer, or on fewer strings"
+                        ),
                     ShowPhrase.Frets
                 )
             );
     }
 
-    private bool BeginsOnTonic(ShapeInHand shape) =>
-        shape.Shape.Notes.MinBy(note => note.Pitch.MidiNumber).Pitch.PitchClass == scale.Tonic.PitchClass;
+    private bool BeginsOnTonic(ShapeInHand shape) => LowestOf(shape.Shape).PitchClass == scale.Tonic.PitchClass;
+
+    private static Pitch LowestOf(Shape shape) => shape.Notes.MinBy(note => note.Pitch.MidiNumber).Pitch;
+
+    private (PlayedGroup?, PlayError?) Shifted((PlayedGroup? Row, PlayError? Error) answer, Subject subject) =>
+        subject.NotesAString is not null && answer.Row is { } row ? (StringShifts.Fingered(row, player), null) : answer;
 
     private static NeckNote NoteOf(ShapeNote note) => new(note.Spot, note.Pitch, note.Degree);
 

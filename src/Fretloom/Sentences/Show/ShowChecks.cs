@@ -8,7 +8,10 @@ internal static class ShowChecks
 {
     /// <summary>Completes the sentence; the first thing that does not fit together, or null.</summary>
     public static Failure? First(ShowDraft draft, Instrument? unsaid, Token end) =>
-        Subjects(draft, end) ?? Voicing(draft) ?? OnInstrument(draft, draft.Sentence.Instrument ?? unsaid);
+        CapoShapes.Resolve(draft)
+        ?? Subjects(draft, end)
+        ?? Voicing(draft)
+        ?? OnInstrument(draft, draft.Sentence.Instrument ?? unsaid);
 
     private static Failure? Subjects(ShowDraft draft, Token end)
     {

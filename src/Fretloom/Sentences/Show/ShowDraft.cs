@@ -21,6 +21,9 @@ internal sealed class ShowDraft
     /// <summary>The numbers of the string phrase with their places.</summary>
     public List<(int Number, Token Place)> Strings { get; } = [];
 
+    /// <summary>Where chords are called shapes, which are named as they look behind the capo; null when none are.</summary>
+    public Token? Shapes { get; set; }
+
     /// <summary>Every spot that is given, with its place.</summary>
     public List<(Spot Spot, Token Place)> Spots { get; } = [];
 

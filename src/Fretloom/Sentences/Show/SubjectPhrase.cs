@@ -39,6 +39,7 @@ internal static class SubjectPhrase
         "chord",
         "chords",
         "progression",
+        "shapes",
         "spot",
         "spots",
         "open",
@@ -66,6 +67,8 @@ internal static class SubjectPhrase
             "C, F and G7",
             "D major chord",
             "the C chord",
+            "the shapes G, C and D",
+            "the C shape",
             "D minor pentatonic",
             "the blues scale in A",
             "the A blues scale",
@@ -143,8 +146,9 @@ internal static class SubjectPhrase
         return at.AcceptAny("spot", "spots") || Spot.TryParse(at.Current.Text, out _) ? SpotList.Read(at, draft)
             : at.Accept("open") ? ReadOpenStrings(at)
             : at.AcceptAny("notes", "note") ? ReadNotes(at, draft)
+            : at.Accept("shapes") ? ReadShapes(at, draft)
             : at.AcceptAny("chord", "chords", "progression") ? ReadNamedChords(at)
-            : ReadScaleOrChords(at, hasArticle);
+            : ReadScaleOrChords(at, draft, hasArticle);
     }
 
     private static (Subject?, Failure?) ReadOpenStrings(Cursor at) =>
@@ -225,7 +229,7 @@ internal static class SubjectPhrase
             );
     }
 
-    private static (Subject?, Failure?) ReadScaleOrChords(Cursor at, bool hasArticle)
+    private static (Subject?, Failure?) ReadScaleOrChords(Cursor at, ShowDraft draft, bool hasArticle)
     {
         if (at.Accept("scale"))
         {
@@ -256,8 +260,17 @@ internal static class SubjectPhrase
             return ReadNumerals(at, hasArticle);
         }
 
-        var wrong = hasArticle ? AfterArticle(at) : null;
-        return ChordList.IsSymbol(at) ? ReadSymbols(at, hasArticle, wrong) : (null, wrong);
+        var wrong = AfterArticle(at);
+        return ChordList.IsSymbol(at) ? ReadSymbols(at, draft, hasArticle, wrong) : (null, wrong);
+    }
+
+    // The shapes G, C and D.
+    private static (Subject?, Failure?) ReadShapes(Cursor at, ShowDraft draft)
+    {
+        draft.Shapes ??= at.Previous;
+        return ChordList.IsSymbol(at)
+            ? (ChordList.ReadSymbols(at, out _), null)
+            : (null, Failure.Expected("chords such as 'G, C and D' after 'shapes'", at.Current));
     }
 
     // V7; the V7 chord; the I IV V progression.
@@ -273,12 +286,19 @@ internal static class SubjectPhrase
     }
 
     // C chord; the C, F and G7 chords; with the article the last word must stand.
-    private static (Subject?, Failure?) ReadSymbols(Cursor at, bool hasArticle, Failure? wrong)
+    private static (Subject?, Failure?) ReadSymbols(Cursor at, ShowDraft draft, bool hasArticle, Failure wrong)
     {
         var chords = ChordList.ReadSymbols(at, out var last);
         if (ScaleWords.Misnamed(at, chords.Chords[^1], last, hasArticle) is { } misnamed)
         {
             return (null, misnamed);
+        }
+
+        if (at.Current.IsAny("shape", "shapes"))
+        {
+            at.Skip();
+            draft.Shapes ??= at.Previous;
+            return (chords, null);
         }
 
         var introducesOthers =
