@@ -35,11 +35,12 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
                 .Select(each => Markup(each.Row, each.Next) + After(each.Row))
         );
 
-    // A short paragraph that leads to a claim stays with it.
+    // A short paragraph that leads to a claim or an exercise stays with it.
     private TypstMarkup Markup(ValueList<Block> row, ValueList<Block> next) =>
         row switch
         {
-            [Block.Paragraph lead] when next is [Block.Statement] && Length(lead.Content) <= CharactersOfLead =>
+            [Block.Paragraph lead]
+                when next is [Block.Statement or Block.Exercise] && Length(lead.Content) <= CharactersOfLead =>
                 TypstMarkup.Lead(Markup(lead.Content)),
             [var block] => Markup(block),
             _ => Row(row.Cast<Block.Figure>().ToValueList()),
