@@ -53,10 +53,7 @@ public abstract record Claim
     {
         /// <summary>A kind of seven notes.</summary>
         /// <exception cref="ArgumentException">It has not seven notes.</exception>
-        public ScaleKind Kind { get; } =
-            Kind.IsSevenNote
-                ? Kind
-                : throw new ArgumentException($"A key has seven notes, {Kind} has not.", nameof(Kind));
+        public ScaleKind Kind { get; } = Require.KindOfKey(Kind);
     }
 
     /// <summary><c>the key pattern of strings 4-2 has the same form as the key pattern of strings 3-1</c>.</summary>
@@ -76,7 +73,24 @@ public abstract record Claim
         PatternMotion Motion,
         OtherStrings? Other,
         bool IsOwn
-    ) : Claim;
+    ) : Claim
+    {
+        /// <summary>What is done to the other.</summary>
+        public PatternMotion Motion { get; } = Motion;
+
+        /// <summary>The strings of the other pattern; null for those chosen.</summary>
+        public OtherStrings? Other { get; } = Other;
+
+        /// <summary>Whether it is compared with itself, turned, mirrored or flipped; then <see cref="Other"/> is null.</summary>
+        /// <exception cref="ArgumentException">Nothing is done to it, or there is another pattern.</exception>
+        public bool IsOwn { get; } =
+            IsOwn && (Motion == PatternMotion.None || Other is not null)
+                ? throw new ArgumentException(
+                    "A pattern is compared with itself when something is done to it.",
+                    nameof(IsOwn)
+                )
+                : IsOwn;
+    }
 
     /// <summary><c>the half-turn carries degree 5 to degree 7</c>, <c>the half-turn swaps degree 1 and degree 3</c>.</summary>
     /// <param name="From">1 to 7.</param>
@@ -113,6 +127,10 @@ public abstract record Claim
         /// <summary>1 to 7.</summary>
         /// <exception cref="ArgumentOutOfRangeException">It is no degree.</exception>
         public int Degree { get; } = Require.Degree(Degree);
+
+        /// <summary>The string, 1 to 99.</summary>
+        /// <exception cref="ArgumentOutOfRangeException">There is no such string.</exception>
+        public int String { get; } = Require.String(String);
     }
 
     /// <summary><c>every empty fret lies next to a full fret</c>.</summary>

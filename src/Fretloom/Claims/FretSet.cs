@@ -53,6 +53,10 @@ public abstract record FretSet
         /// <summary>1 to 7.</summary>
         /// <exception cref="ArgumentOutOfRangeException">It is no degree.</exception>
         public int Degree { get; } = Require.Degree(Degree);
+
+        /// <summary>The string, 1 to 99.</summary>
+        /// <exception cref="ArgumentOutOfRangeException">There is no such string.</exception>
+        public int String { get; } = Require.String(String);
     }
 
     /// <summary><c>the root frets of the seventh shape on degree 1</c>; first is the lowest fret of a shape, last the highest.</summary>

@@ -46,6 +46,10 @@ public abstract record KeyScope
     /// <param name="Kind">A kind of seven notes.</param>
     public sealed record EveryOf(ScaleKind Kind) : KeyScope
     {
+        /// <summary>A kind of seven notes.</summary>
+        /// <exception cref="ArgumentException">It has not seven notes.</exception>
+        public ScaleKind Kind { get; } = Require.KindOfKey(Kind);
+
         /// <inheritdoc/>
         public override ValueList<Key> Keys => Every(Kind);
     }

@@ -10,7 +10,15 @@ public abstract record PlaceScope
     /// <summary><c>on guitar strings 4-1</c>, <c>on a bass</c>.</summary>
     /// <param name="Instrument">The instrument; a short string counts from its own nut.</param>
     /// <param name="Strings">The strings; null for all.</param>
-    public sealed record On(Instrument Instrument, StringSet? Strings) : PlaceScope;
+    public sealed record On(Instrument Instrument, StringSet? Strings) : PlaceScope
+    {
+        /// <summary>The instrument; a short string counts from its own nut.</summary>
+        public Instrument Instrument { get; } = Instrument;
+
+        /// <summary>The strings, all of them the instrument's; null for all.</summary>
+        /// <exception cref="ArgumentException">The instrument has not all of them.</exception>
+        public StringSet? Strings { get; } = Require.Has(Instrument, Strings);
+    }
 
     /// <summary><c>on every palindromic four-string listed string set</c>.</summary>
     /// <param name="IsPalindromic">Only those whose steps read the same both ways.</param>

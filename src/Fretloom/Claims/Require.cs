@@ -1,4 +1,6 @@
 using System.Runtime.CompilerServices;
+using Fretloom.Neck;
+using Fretloom.Theory;
 
 namespace Fretloom.Claims;
 
@@ -12,6 +14,31 @@ internal static class Require
         ArgumentOutOfRangeException.ThrowIfGreaterThan(value, 7, name);
         return value;
     }
+
+    /// <summary>A string by its number, 1 to 99.</summary>
+    public static int String(int value, [CallerArgumentExpression(nameof(value))] string? name = null)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(value, 1, name);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(value, 99, name);
+        return value;
+    }
+
+    /// <summary>Strings that an instrument has; null for all of them.</summary>
+    public static StringSet? Has(
+        Instrument instrument,
+        StringSet? strings,
+        [CallerArgumentExpression(nameof(strings))] string? name = null
+    ) =>
+        strings is { } some && (some.Count == 0 || some.Numbers[0] > instrument.Strings.Count)
+            ? throw new ArgumentException(
+                $"The {instrument} has {instrument.Strings.Count} strings; the set is {some}.",
+                name
+            )
+            : strings;
+
+    /// <summary>A kind of key: a kind of scale of seven notes.</summary>
+    public static ScaleKind KindOfKey(ScaleKind kind, [CallerArgumentExpression(nameof(kind))] string? name = null) =>
+        kind.IsSevenNote ? kind : throw new ArgumentException($"A key has seven notes, {kind} has not.", name);
 
     /// <summary>How many of some things, 0 to 99.</summary>
     public static int Number(int value, [CallerArgumentExpression(nameof(value))] string? name = null)

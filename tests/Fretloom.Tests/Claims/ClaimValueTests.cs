@@ -1,4 +1,6 @@
 using Fretloom.Claims;
+using Fretloom.Neck;
+using Fretloom.Theory;
 using static Fretloom.Tests.Claims.Say;
 
 namespace Fretloom.Tests.Claims;
@@ -20,6 +22,13 @@ public class ClaimValueTests
             { "more shapes than can be counted", () => new Quantity.Exactly(100) },
             { "moved by nothing", () => new FretSet.Moved(The(FullFrets), 0) },
             { "moved twice", () => new FretSet.Moved(Moved, 2) },
+            { "strings that are not there", () => new PlaceScope.On(Catalogue.Default, StringSet.Run(7, 4)) },
+            { "no strings", () => new PlaceScope.On(Catalogue.Default, default(StringSet)) },
+            { "keys of five notes", () => new KeyScope.EveryOf(ScaleKind.MajorPentatonic) },
+            { "its own, with nothing done", () => new Claim.PatternIs(null, 0, PatternMotion.None, null, true) },
+            { "its own, and another", () => new Claim.PatternIs(null, 0, PatternMotion.Flip, Of("4-2"), true) },
+            { "string 0", () => new FretSet.OfDegree(1, 0) },
+            { "string 100", () => new Claim.DegreeStands(1, 100, new Quantity.No(), FullFrets) },
             { "no frets above", () => new FretRelation.LieApart(0, The(FullFrets)) },
         };
 

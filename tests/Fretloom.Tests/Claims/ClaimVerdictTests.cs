@@ -158,6 +158,18 @@ public class ClaimVerdictTests
             Check("In every key, on DADGAD guitar, if there are exactly 9 full frets, there is 1 empty fret.").Verdict
         );
 
+    // Keys share chords, and so what a hand was found to do with them.
+    [Theory]
+    [InlineData(
+        "on guitar strings 4-1, on frets 1 to 12, every seventh shape can be played with one finger a note by a child's hand"
+    )]
+    [InlineData("on guitar strings 4-1, on frets 1 to 9, the V7 shape is fingered as the I7 shape of low-G ukulele")]
+    public void A_hand_does_the_same_in_every_key_as_in_each_alone(string claim)
+    {
+        var all = Check($"In every major key, {claim}.");
+        Assert.All(all.ByKey, one => Assert.Equal(one.Verdict, Check($"In the key of {one.Key}, {claim}.").Verdict));
+    }
+
     // Counted by hand from what the strings sound. Octaves two strings apart lie 2 frets higher, over the step from G to B 3, as every player
     // knows (common practice, no source); of a major key's sixths those on 1, 2, 4 and 5 are major.
     [Theory]

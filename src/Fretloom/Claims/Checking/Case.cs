@@ -4,13 +4,16 @@ using Fretloom.Theory;
 namespace Fretloom.Claims.Checking;
 
 /// <summary>One key on one string set: what a claim is true or false of.</summary>
-internal sealed class Case(Place place, Key key, NeckLine neck)
+internal sealed class Case(Place place, Key key, NeckLine neck, HandsTried? hands = null)
 {
     public Place Place => place;
 
     public Key Key => key;
 
     public NeckLine Neck => neck;
+
+    /// <summary>What hands were found to do with its shapes; shared by the keys of a place where that is asked of many.</summary>
+    public HandsTried Hands { get; } = hands ?? new HandsTried();
 
     /// <summary>Pitch classes of the key, as bits.</summary>
     public int Notes { get; } = key.PitchClasses.Mask;

@@ -61,10 +61,11 @@ internal sealed class PlainWorker : IWorker
                 continue;
             }
 
+            var hands = new HandsTried();
             for (var key = 0; key < _keys.Count; key++)
             {
                 cancellation.ThrowIfCancellationRequested();
-                tallies[key].Add(index, Evaluator.Of(new Case(place, _keys[key], _neck), _sentence.Claim));
+                tallies[key].Add(index, Evaluator.Of(new Case(place, _keys[key], _neck, hands), _sentence.Claim));
             }
         }
     }

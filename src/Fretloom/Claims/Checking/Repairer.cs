@@ -134,7 +134,7 @@ internal static class Repairer
                 {
                     foreach (var strings in chosen.Neighbours(chosen.Count - fewer).Reverse())
                     {
-                        yield return Of(on with { Strings = strings }, 1 + 2 * fewer);
+                        yield return Of(new PlaceScope.On(on.Instrument, strings), 1 + 2 * fewer);
                     }
                 }
 

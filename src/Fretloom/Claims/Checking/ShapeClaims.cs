@@ -39,14 +39,14 @@ internal static class ShapeClaims
                 one,
                 claim,
                 shape,
-                at => ShapesInHand.CanBePlayed(at, played.Hand)
+                at => one.Hands.CanBePlayed(at, played.Hand)
             ),
             ShapePredicate.IsFingeredAs of => IsToOthers(
                 one,
                 of.Shapes,
                 other =>
-                    ShapesInHand.FingersAtLowest(Everywhere(one, other, of.Shapes)) is { } theirs
-                    && IsAtItsPlaces(one, claim, shape, at => ShapesInHand.Fingers(at) == theirs)
+                    one.Hands.FingersAtLowest(Everywhere(one, other, of.Shapes)) is { } theirs
+                    && IsAtItsPlaces(one, claim, shape, at => one.Hands.Fingers(at) == theirs)
             ),
             _ => throw new ArgumentOutOfRangeException(nameof(claim)),
         };

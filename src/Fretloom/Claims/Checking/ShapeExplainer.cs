@@ -145,7 +145,7 @@ internal static class ShapeExplainer
                     + At(
                         ShapeClaims
                             .Everywhere(one, shape, claim.Shapes)
-                            .First(at => !ShapesInHand.CanBePlayed(at, played.Hand))
+                            .First(at => !one.Hands.CanBePlayed(at, played.Hand))
                             .Spots
                     ),
             ShapePredicate.IsFingeredAs of => NotFingered(one, shape, name, of.Shapes),
@@ -227,7 +227,7 @@ internal static class ShapeExplainer
         var others = PlacedShapes.Of(one, set);
         if (
             others.Count == 0
-            || ShapesInHand.FingersAtLowest(ShapeClaims.Everywhere(one, others[0], set)) is not { } theirs
+            || one.Hands.FingersAtLowest(ShapeClaims.Everywhere(one, others[0], set)) is not { } theirs
         )
         {
             return $"{ClaimWords.Of(set)} cannot be fingered on these frets";
@@ -235,7 +235,7 @@ internal static class ShapeExplainer
 
         var (spots, mine) = ShapesInHand
             .Everywhere(shape, shape.Strings.Instrument ?? one.Place.ToInstrument())
-            .Select(at => (at.Spots, Fingers: ShapesInHand.Fingers(at)))
+            .Select(at => (at.Spots, Fingers: one.Hands.Fingers(at)))
             .First(at => at.Fingers != theirs);
         return mine is null
             ? $"{name} cannot be fingered{At(spots)}"

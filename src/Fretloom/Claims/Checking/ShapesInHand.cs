@@ -19,10 +19,6 @@ internal static class ShapesInHand
         ChordChoice.Best(new Player(at.Instrument, hand), at.Spots, 1, isOneFingerANote: true).Best
             is { Width: < Width.VeryWide };
 
-    /// <summary>The best fingers of an adult hand at the lowest place of a shape; null when it cannot take them, or there is no place.</summary>
-    public static ValueList<int>? FingersAtLowest(IEnumerable<HeldSpots> everywhere) =>
-        everywhere.Select(Fingers).FirstOrDefault();
-
     /// <summary>Where a shape lies on an instrument, the lowest place first.</summary>
     public static IEnumerable<HeldSpots> Everywhere(PlacedShape shape, Instrument instrument)
     {

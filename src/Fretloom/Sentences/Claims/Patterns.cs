@@ -93,7 +93,7 @@ internal static class Patterns
             }
 
             var own = Motion(at.Current);
-            claim = new Claim.PatternIs(one, frets, own, null, IsOwn: true);
+            claim = own == PatternMotion.None ? null : new Claim.PatternIs(one, frets, own, null, IsOwn: true);
             at.Skip(own == PatternMotion.None ? 0 : 1);
             return own == PatternMotion.None
                 ? Failure.Expected(

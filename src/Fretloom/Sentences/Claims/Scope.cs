@@ -93,6 +93,11 @@ internal sealed class Scope(ClaimDefaults defaults)
                 );
             }
 
+            if (StringNames.Missing(StringPlaces, instrument) is { } missing)
+            {
+                return missing;
+            }
+
             Places = new PlaceScope.On(
                 Has(ScopePart.Capo) ? instrument.WithCapo(Capo) : instrument,
                 Has(ScopePart.Strings) ? Strings
@@ -129,17 +134,8 @@ internal sealed class Scope(ClaimDefaults defaults)
         return anywhere.Complete(begins) is null ? anywhere : null;
     }
 
-    private Failure? OnInstrument(Instrument instrument)
-    {
-        if (StringNames.Missing(StringPlaces, instrument) is { } missing)
-        {
-            return missing;
-        }
-
-        return BeyondNeck(instrument, ChosenStrings!.Value) is { } beyond
-            ? Failure.At(_said[ScopePart.Frets], beyond)
-            : null;
-    }
+    private Failure? OnInstrument(Instrument instrument) =>
+        BeyondNeck(instrument, ChosenStrings!.Value) is { } beyond ? Failure.At(_said[ScopePart.Frets], beyond) : null;
 
     /// <summary>Why the frets chosen are not on some strings; null where they are.</summary>
     public string? BeyondNeck(Instrument instrument, StringSet strings)
