@@ -193,9 +193,25 @@ public static class PlayResolver
             IsBlock = isBlock,
             Direction = sentence.Direction ?? (isRow || (isBlock == false && !isByFingers) ? Direction.Up : null),
             Touch = sentence.Touch ?? (sentence.IsForTuning || (isChords && isByFingers) ? Touching.Sustained : null),
+            Strum = sentence.Strum ?? (isChords && isStrummed && isBlock == true ? StrumIn(sentence) : null),
             Value = sentence.Value ?? Rhythm.UsualValue(subject, isBlock == true),
             Metre = sentence.Metre ?? default(Metre),
             Tempo = sentence.Tempo ?? new TempoLadder(default),
         };
+    }
+
+    // Chords strummed in quarters or eighths, with no pattern, are strummed so for a bar each: quarters down, eighths as the hand swings.
+    private static StrumPattern? StrumIn(PlaySentence sentence)
+    {
+        var metre = sentence.Metre ?? default;
+        bool[]? beat = sentence.Value switch
+        {
+            NoteValue.Quarters when !metre.IsCompound => [true],
+            NoteValue.Eighths or NoteValue.SwingEighths => metre.IsCompound ? [true, false, true] : [true, false],
+            _ => null,
+        };
+        return beat is null || sentence.Picking.Count > 0
+            ? null
+            : new(Enumerable.Repeat(beat.ToValueList(), metre.BeatsPerBar));
     }
 }

@@ -285,6 +285,19 @@ public class PlayQuestionTests
     public void Chords_that_are_strummed_sound_together() =>
         Assert.Equal(3, Play("G, C and D, strummed").Notes.Select(note => note.At).Distinct().Count());
 
+    [Theory]
+    [InlineData("in quarters", "strum down down down down")]
+    [InlineData("in eighths", "strum down-up down-up down-up down-up")]
+    [InlineData("in swing eighths", "in swing eighths, strum down-up down-up down-up down-up")]
+    [InlineData("in quarters, in 3/4", "in 3/4, strum down down down")]
+    [InlineData("in eighths, in 6/8", "in 6/8, strum down-up-down down-up-down")]
+    public void Chords_that_are_strummed_in_a_rhythm_are_so_for_a_bar_each(string rhythm, string pattern)
+    {
+        var (said, meant) = (Play($"G, C and D, strummed, {rhythm}"), Play($"G, C and D, {pattern}"));
+        Assert.Equal(3, said.Bars);
+        Assert.Equal(meant.Notes, said.Notes);
+    }
+
     [Fact]
     public void Single_notes_far_apart_warn_of_no_stretch() => Assert.Null(Play("every F#").Widest);
 
