@@ -114,7 +114,7 @@ public static class PlayResolver
 
     private static PlayResolution Attempt(PlaySentence sentence, ShowDefaults defaults)
     {
-        var complete = Completed(sentence, defaults);
+        var complete = Completed(WithStrum(sentence), defaults);
         if (Rhythm.WhyNot(complete) is { } unfit)
         {
             return PlayResolution.Refused(unfit);
@@ -193,7 +193,6 @@ public static class PlayResolver
             IsBlock = isBlock,
             Direction = sentence.Direction ?? (isRow || (isBlock == false && !isByFingers) ? Direction.Up : null),
             Touch = sentence.Touch ?? (sentence.IsForTuning || (isChords && isByFingers) ? Touching.Sustained : null),
-            Strum = sentence.Strum ?? (isChords && isStrummed && isBlock == true ? StrumIn(sentence) : null),
             Value = sentence.Value ?? Rhythm.UsualValue(subject, isBlock == true),
             Metre = sentence.Metre ?? default(Metre),
             Tempo = sentence.Tempo ?? new TempoLadder(default),
@@ -201,7 +200,7 @@ public static class PlayResolver
     }
 
     // Chords strummed in quarters or eighths, with no pattern, are strummed so for a bar each: quarters down, eighths as the hand swings.
-    private static StrumPattern? StrumIn(PlaySentence sentence)
+    private static PlaySentence WithStrum(PlaySentence sentence)
     {
         var metre = sentence.Metre ?? default;
         bool[]? beat = sentence.Value switch
@@ -210,8 +209,15 @@ public static class PlayResolver
             NoteValue.Eighths or NoteValue.SwingEighths => metre.IsCompound ? [true, false, true] : [true, false],
             _ => null,
         };
-        return beat is null || sentence.Picking.Count > 0
-            ? null
-            : new(Enumerable.Repeat(beat.ToValueList(), metre.BeatsPerBar));
+        return
+            beat is not null
+            && sentence is { Strum: null, Picking.Count: 0, IsBlock: not false }
+            && sentence.Material is { Voicing.Kind: VoicingKind.Strummed, Subjects: [{ IsChords: true }] }
+            ? sentence with
+            {
+                Strum = new(Enumerable.Repeat(beat.ToValueList(), metre.BeatsPerBar)),
+                Value = sentence.Value == NoteValue.SwingEighths ? NoteValue.SwingEighths : null,
+            }
+            : sentence;
     }
 }
