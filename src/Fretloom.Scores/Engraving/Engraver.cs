@@ -197,7 +197,7 @@ public sealed class Engraver : IDisposable
             users++;
         }
 
-        if (engine is { IsSpent: true })
+        if (engine is { IsSpent: true } || engine?.From != library)
         {
             End();
         }

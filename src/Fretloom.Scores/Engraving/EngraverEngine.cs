@@ -25,6 +25,7 @@ internal sealed class EngraverEngine : IDisposable
     /// <exception cref="EngravingException">The file cannot be read, or is no engraver.</exception>
     public EngraverEngine(string library)
     {
+        From = library;
         try
         {
             engine.Execute(ScriptRuntime.EmbeddedScript("engraver-globals.js"));
@@ -42,6 +43,9 @@ internal sealed class EngraverEngine : IDisposable
             throw new EngravingException($"it cannot be started: {FirstLine(cause.Message)}", cause);
         }
     }
+
+    /// <summary>The file it was started from.</summary>
+    public string From { get; }
 
     /// <summary>Whether it has crashed, and another should take its place.</summary>
     public bool IsSpent { get; private set; }
