@@ -104,6 +104,9 @@ public class PlayTests
     [InlineData("the scale", "--mute takes string numbers such as 6,5", "--out", "scale.wav", "--mute", "6,6")]
     [InlineData("the scale", "--pan takes places from -1 to 1", "--out", "scale.wav", "--pan", "6:2")]
     [InlineData("the scale", "--pan takes places from -1 to 1", "--out", "scale.wav", "--pan", "6")]
+    [InlineData("the scale", "--pan takes places from -1 to 1", "--out", "scale.wav", "--pan", "6:0.5 6:-0.5")]
+    [InlineData("the scale", "--title takes a line of words", "--title", "")]
+    [InlineData("the scale", "--title takes a line of words", "--title", "a\u0001b")]
     [InlineData("the scale", "There is no string 7: 6 strings are played", "--out", "scale.wav", "--mute", "7")]
     [InlineData(
         "the scale",

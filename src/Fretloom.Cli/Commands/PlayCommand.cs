@@ -92,6 +92,14 @@ internal static class PlayCommand
                 }
             }
 
+            foreach (var option in new[] { title, caption })
+            {
+                if (result.GetValue(option) is { } words && (words.Trim().Length == 0 || words.Any(char.IsControl)))
+                {
+                    result.AddError($"{option.Name} takes a line of words.");
+                }
+            }
+
             Suits(caption, ".pdf");
             Suits(click, ".wav", ".mid");
             Suits(channels, ".mid");

@@ -14,7 +14,7 @@ internal static class StringOptions
         {
             Description = "Strings that are not heard in a .wav file, such as 6,5.",
             HelpName = "STRINGS",
-            CustomParser = given => Each(given, "string numbers such as 6,5", Number),
+            CustomParser = given => Each(given, "string numbers such as 6,5", Number, number => number),
         };
 
     /// <summary><c>--pan "6:-0.5 1:0.5"</c>: where strings stand between left and right.</summary>
@@ -24,15 +24,29 @@ internal static class StringOptions
             Description = "Where strings stand in a .wav file, from -1, left, to 1, right, such as \"6:-0.5 1:0.5\".",
             HelpName = "PLACES",
             CustomParser = given =>
-                Each(given, "places from -1 to 1 by string such as \"6:-0.5 1:0.5\", each string once", Place),
+                Each(
+                    given,
+                    "places from -1 to 1 by string such as \"6:-0.5 1:0.5\", each string once",
+                    Place,
+                    place => place.String
+                ),
         };
 
-    private static ValueList<T> Each<T>(ArgumentResult given, string wanted, Func<string, T?> read)
+    private static ValueList<T> Each<T>(
+        ArgumentResult given,
+        string wanted,
+        Func<string, T?> read,
+        Func<T, int> stringOf
+    )
         where T : struct
     {
         var text = given.Tokens.Count == 1 ? given.Tokens[0].Value : "";
         var found = text.Split([',', ' '], StringSplitOptions.RemoveEmptyEntries).Select(read).ToList();
-        if (found.Count == 0 || found.Contains(null) || found.Distinct().Count() < found.Count)
+        if (
+            found.Count == 0
+            || found.Contains(null)
+            || found.DistinctBy(one => stringOf(one!.Value)).Count() < found.Count
+        )
         {
             var name = given.Parent is OptionResult option ? option.Option.Name : "This";
             given.AddError($"{name} takes {wanted}, not '{text}'.");

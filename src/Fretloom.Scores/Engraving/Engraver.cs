@@ -149,7 +149,7 @@ public sealed class Engraver : IDisposable
     {
         if (!measured.TryGetValue(score, out var bars))
         {
-            if (measured.Count == MostMeasured)
+            if (measured.Count >= MostMeasured)
             {
                 measured.Clear();
             }

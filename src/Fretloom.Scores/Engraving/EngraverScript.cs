@@ -28,7 +28,7 @@ internal sealed record EngraverScript(string Text, byte[] Packed)
         var packed = new byte[file.Length];
         var length = 0;
         var at = start + call.Length;
-        for (; file[at] != '\''; at++)
+        for (; at + 1 < file.Length && file[at] != '\''; at++)
         {
             packed[length++] = file[at] switch
             {
@@ -37,6 +37,11 @@ internal sealed record EngraverScript(string Text, byte[] Packed)
                 // A letter of two bytes; the lowest eight bits of its number are what was packed.
                 var lead => (byte)((lead << 6) | (file[++at] & 0x3F)),
             };
+        }
+
+        if (!file[at..].StartsWith("')"u8))
+        {
+            return new(Encoding.UTF8.GetString(file), []);
         }
 
         var before = Encoding.UTF8.GetString(file[..start]);

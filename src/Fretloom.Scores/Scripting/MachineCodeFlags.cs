@@ -20,7 +20,7 @@ internal static class MachineCodeFlags
 
     private delegate void SetFlags([MarshalAs(UnmanagedType.LPUTF8Str)] string flags);
 
-    /// <summary>Sets the flag. To be called before the first V8 of a process is started; later it has no effect.</summary>
+    /// <summary>Sets the flags. To be called before the first V8 of a process is started, and never later: V8 then keeps its flags where nobody may write.</summary>
     /// <returns>Whether V8 was told.</returns>
     public static bool Set()
     {

@@ -26,6 +26,7 @@ public static class PlayResolver
     {
         ArgumentNullException.ThrowIfNull(sentence);
         ArgumentNullException.ThrowIfNull(defaults);
+        sentence = WithStrum(sentence);
         PlayResolution? best = null;
         var fewest = int.MaxValue;
         foreach (var attempt in Windows(sentence, defaults).Select(window => Attempt(window, defaults)))
@@ -114,7 +115,7 @@ public static class PlayResolver
 
     private static PlayResolution Attempt(PlaySentence sentence, ShowDefaults defaults)
     {
-        var complete = Completed(WithStrum(sentence), defaults);
+        var complete = Completed(sentence, defaults);
         if (Rhythm.WhyNot(complete) is { } unfit)
         {
             return PlayResolution.Refused(unfit);

@@ -12,6 +12,9 @@ public sealed class EngravingFailureTests : IDisposable
     [InlineData("this is no script")]
     [InlineData("throw new Error('out of order');")]
     [InlineData("")]
+    [InlineData("x = binaryDecode('abc")]
+    [InlineData("x = binaryDecode('abc\\")]
+    [InlineData("x = binaryDecode('abc'")]
     public void An_engraver_that_does_not_start_leaves_plain_text_with_a_warning(string script)
     {
         var library = folder.PathTo("engraver.js");

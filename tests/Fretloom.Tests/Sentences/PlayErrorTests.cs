@@ -21,14 +21,14 @@ public class PlayErrorTests
 
     [Fact]
     public void A_damaged_sentence_gives_an_exercise_or_an_error_that_can_be_pointed_at() =>
-        PlayGen.Damaged.Sample(
+        PlayGen.Damaged.SampleSame(
             text =>
             {
                 var answer = PlayQuestion.Answer(text, ShowDefaults.Standard);
                 Assert.Equal(answer.IsRead, answer.Value is not null);
                 Assert.All(answer.Errors, error => Assert.InRange(error.Column, 1, text.Length + 1));
             },
-            iter: 500
+            count: 500
         );
 
     [Fact]
@@ -81,6 +81,7 @@ public class PlayErrorTests
     [InlineData("play the spots 5:3, 7:1 and 2:1, on a guitar", 21, "the guitar has 6 strings; there is no spot 7:1")]
     [InlineData("play the spots 5:3 4:2, frets 3-9, on a guitar", 20, "spot 4:2 lies on none of the frets 3-9")]
     [InlineData("play the spots 5:3, 4:x", 21, "a spot by string and fret")]
+    [InlineData("play G and C, with a roll", 26, "expected fingers such as 'p-i-m-a'")]
     [InlineData("play the scale, at 10,000", 20, "found '10,000'; did you mean '300'?")]
     [InlineData("play the scale, at 72.4", 20, "a whole number of beats a minute, found '72.4'; did you mean '72'?")]
     [InlineData("play the scale, at seventy", 20, "a tempo in figures")]

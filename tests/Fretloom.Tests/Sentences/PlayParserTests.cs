@@ -2,6 +2,7 @@ using Fretloom.Exercises;
 using Fretloom.Neck;
 using Fretloom.Sentences;
 using Fretloom.Testing;
+using Fretloom.Tests.Neck;
 using Fretloom.Theory;
 
 namespace Fretloom.Tests.Sentences;
@@ -12,6 +13,13 @@ public class PlayParserTests
 
     [Fact]
     public void What_is_printed_reads_back_as_the_same_sentence() => PlayGen.Play.SampleSame(Laws.ReadsBack, 5_000);
+
+    [Fact]
+    public void Shapes_sound_as_the_capo_of_a_lessons_own_instrument_makes_them() =>
+        Assert.Equal(
+            "play A, D and E",
+            PlayParser.Parse("the shapes G, C and D", Necks.Find("guitar").WithCapo(2)).Value?.ToString()
+        );
 
     // Each line: what is typed, and the canonical sentence, whose meaning the next test and the round trip pin down.
     [Theory]
@@ -106,6 +114,14 @@ public class PlayParserTests
     [InlineData("the note C, in G major", "play the note C, in G major")]
     [InlineData("C, F and G7, strum D DU UDU", "play C, F and G7, strum down down-up up-down-up")]
     [InlineData("C, F and G7, D DU UDU", "play C, F and G7, strum down down-up up-down-up")]
+    [InlineData("C and D up and down, in eighths", "play C and D, up and down, in eighths")]
+    [InlineData("C, F and D down, in eighths", "play C, F and D, down, in eighths")]
+    [InlineData("G, D down and up", "play G and D, down and up")]
+    [InlineData("Em and D down-up", "play Em and D, strum down-up")]
+    [InlineData("D up and down", "play D, up and down")]
+    [InlineData("Am rolls T I M T", "play Am, picked p-i-m-p")]
+    [InlineData("the scale, with a count-in 4 times", "play the notes of the key, four times, with a count-in")]
+    [InlineData("the scale, at 72,two octaves", "play the notes of the key, two octaves, at 72")]
     [InlineData("D, D DU UDU", "play D, strum down down-up up-down-up")]
     [InlineData("C and D, strum d d u u d u", "play C and D, strum down down up up down up")]
     [InlineData("C and D, strum D-DU-UDU", "play C and D, strum down down-up up-down-up")]

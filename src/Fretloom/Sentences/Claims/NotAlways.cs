@@ -8,8 +8,15 @@ internal static class NotAlways
     /// <summary>The failure for the first <c>not always</c> and the word before it; null when there is none.</summary>
     public static Failure? In(List<Token> tokens)
     {
-        var not = tokens.FindIndex(1, token => token.Is("not"));
-        return not > 0 && tokens[not + 1].Is("always") ? At(tokens[not - 1], tokens[not + 1]) : null;
+        for (var not = 1; not + 1 < tokens.Count; not++)
+        {
+            if (tokens[not].Is("not") && tokens[not + 1].Is("always"))
+            {
+                return At(tokens[not - 1], tokens[not + 1]);
+            }
+        }
+
+        return null;
     }
 
     private static Failure At(Token verb, Token always) =>

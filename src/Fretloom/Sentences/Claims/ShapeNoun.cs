@@ -29,7 +29,7 @@ internal sealed class ShapeNoun(Scope scope)
         {
             return Extended(at.Current)
                 ?? Failure.Expected(
-                    "a shape (third, triad, seventh or sixth shape; after 'the' also 'dominant seventh shape', 'V7 shape')",
+                    "a shape (third, triad, seventh, sixth, octave or tenth shape; after 'the' also 'dominant seventh shape', 'V7 shape')",
                     at.Current,
                     ShapeNouns.Words
                 );
@@ -45,7 +45,7 @@ internal sealed class ShapeNoun(Scope scope)
         && ordinal is 9 or 11 or 13
             ? Failure.At(
                 token,
-                $"of {Numbers.OrdinalWord(ordinal)} chords a claim names one by its numeral, such as 'the V{CountWords.Number(ordinal)} shape'; 'every' goes with third, triad, seventh and sixth shapes"
+                $"of {Numbers.OrdinalWord(ordinal)} chords a claim names one by its numeral, such as 'the V{CountWords.Number(ordinal)} shape'; 'every' goes with third, triad, seventh, sixth, octave and tenth shapes"
             )
             : null;
 

@@ -57,7 +57,8 @@ internal static class CountInPhrase
 
         at.Skip(lead + NameLength(at, lead));
         var skip = at.Is("of") ? 1 : 0;
-        if (isWith && Numbers.Cardinal(at.Peek(skip)) is { } counted)
+        var isSaid = skip > 0 || at.Peek(1).IsAny("bar", "bars", "measure", "measures");
+        if (isWith && isSaid && Numbers.Cardinal(at.Peek(skip)) is { } counted)
         {
             (bars, place) = (counted, at.Peek(skip));
             at.Skip(skip + 1);

@@ -1,5 +1,6 @@
 using Fretloom.Exercises;
 using Fretloom.Sentences.Reading;
+using Fretloom.Theory;
 
 namespace Fretloom.Sentences.Play;
 
@@ -117,10 +118,19 @@ internal static class PickingPhrase
         at.Current.IsAny("fingerstyle", "fingerpicking")
         || (at.Current.Kind == TokenKind.Word && at.Peek(1).Is("picking") && !at.Current.IsAny("alternate", "with"));
 
-    // Rolls T I M; T I M rolls; in T-I-M rolls; with a thumb-index-middle roll.
+    // But for the chord of Am rolls T I M: rolls T I M; T I M rolls; in T-I-M rolls; with a thumb-index-middle roll.
     private static bool IsRoll(Cursor at)
     {
         var end = Lead(at);
+        if (
+            end == 0
+            && char.IsAsciiLetterUpper(at.Current.Text.FirstOrDefault())
+            && Chord.TryParse(at.Current.Text, out _)
+        )
+        {
+            return false;
+        }
+
         while (Of(at.Peek(end)) is not null)
         {
             end++;
@@ -132,7 +142,9 @@ internal static class PickingPhrase
     private static int Lead(Cursor at)
     {
         var lead = at.Current.IsAny("in", "with") ? 1 : 0;
-        return lead > 0 && at.Peek(1).Is("a") && Of(at.Peek(2)) is not null ? 2 : lead;
+        return lead > 0 && at.Peek(1).Is("a") && (Of(at.Peek(2)) is not null || at.Peek(2).IsAny("roll", "rolls"))
+            ? 2
+            : lead;
     }
 
     private static void AcceptRolls(Cursor at)

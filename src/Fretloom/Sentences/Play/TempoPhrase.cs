@@ -188,7 +188,7 @@ internal static class TempoPhrase
             && comma.Start == at.Current.End
             && last.Start == comma.End
             && last is { Length: 3 }
-            && Numbers.Cardinal(last) is not null
+            && (at.Current.Text + last.Text).All(char.IsAsciiDigit)
             ? last
             : null;
     }

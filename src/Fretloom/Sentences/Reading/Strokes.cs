@@ -27,7 +27,8 @@ internal static class Strokes
     public static bool BeginAt(Cursor at, int ahead)
     {
         var (strokes, isPattern) = (0, false);
-        for (; Of(at.Peek(ahead)) is { } groups; ahead++)
+        var areWords = IsInWords(at.Peek(ahead));
+        for (; Of(at.Peek(ahead)) is { } groups && IsInWords(at.Peek(ahead)) == areWords; ahead++)
         {
             strokes += groups.Sum(group => group.Count);
             isPattern |= !at.Peek(ahead).Is("D");
@@ -35,6 +36,9 @@ internal static class Strokes
 
         return isPattern && strokes > 1;
     }
+
+    // D down and up is a chord and a direction.
+    private static bool IsInWords(Token token) => Array.TrueForAll(token.Text.Split('-'), IsWord);
 
     private static bool IsWord(string word) =>
         word.Equals("down", StringComparison.OrdinalIgnoreCase)

@@ -9,15 +9,17 @@ internal static class CapoShapes
     private const int FifthsOfOctave = 12;
     private const int FifthsToRelativeMajor = 3;
 
-    /// <summary>The sentence with the chords that sound; a failure where it does not say where the capo is.</summary>
-    public static Failure? Resolve(ShowDraft draft)
+    /// <summary>The sentence with the chords that sound; a failure where there is no capo.</summary>
+    /// <param name="draft">The sentence.</param>
+    /// <param name="capo">The fret of the capo that it names, or that the instrument has; 0 for none.</param>
+    public static Failure? Resolve(ShowDraft draft, int capo)
     {
         if (draft.Shapes is not { } place)
         {
             return null;
         }
 
-        if (draft.Sentence.Capo is not > 0)
+        if (capo == 0)
         {
             return Failure.At(
                 place,
@@ -29,7 +31,7 @@ internal static class CapoShapes
         {
             if (draft.Subjects[at] is (Subject.ChordsBySymbol shapes, var token))
             {
-                draft.Subjects[at] = (Sounding(shapes, draft.Sentence.Capo.Value), token);
+                draft.Subjects[at] = (Sounding(shapes, capo), token);
             }
         }
 

@@ -8,7 +8,7 @@ internal static class ShowChecks
 {
     /// <summary>Completes the sentence; the first thing that does not fit together, or null.</summary>
     public static Failure? First(ShowDraft draft, Instrument? unsaid, Token end) =>
-        CapoShapes.Resolve(draft)
+        CapoShapes.Resolve(draft, draft.Sentence.Capo ?? (draft.Sentence.Instrument ?? unsaid)?.Capo ?? 0)
         ?? Subjects(draft, end)
         ?? Voicing(draft)
         ?? OnInstrument(draft, draft.Sentence.Instrument ?? unsaid);

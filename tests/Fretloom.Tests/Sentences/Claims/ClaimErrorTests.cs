@@ -206,6 +206,10 @@ public class ClaimErrorTests
         "a claim is said of every case: leave 'not always' out and see where it fails; did you mean 'is'?"
     )]
     [InlineData(
+        "In every key, fret 5 is not full and fret 7 [is not always] full.",
+        "a claim is said of every case: leave 'not always' out and see where it fails; did you mean 'is'?"
+    )]
+    [InlineData(
         "The full frets [do not always] lie on fret 5 in every key.",
         "a claim is said of every case: leave 'not always' out and see where it fails"
     )]
@@ -337,7 +341,7 @@ public class ClaimErrorTests
     )]
     [InlineData(
         "In every key, on strings 5-1, every [ninth] chord spans 4 frets.",
-        "of ninth chords a claim names one by its numeral, such as 'the V9 shape'; 'every' goes with third, triad, seventh and sixth shapes"
+        "of ninth chords a claim names one by its numeral, such as 'the V9 shape'; 'every' goes with third, triad, seventh, sixth, octave and tenth shapes"
     )]
     [InlineData(
         "In every key, on guitar strings 3-1, every [tenth] spans 4 frets.",
