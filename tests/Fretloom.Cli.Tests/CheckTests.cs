@@ -236,7 +236,7 @@ public class CheckTests
     {
         const int Lines = 200;
         Assert.SkipWhen(OperatingSystem.IsWindows(), "sends a Unix signal");
-        using var check = new StartedProgram(Program, ["check", "--lines"]);
+        using var check = StartedProgram.Interruptible(Program, ["check", "--lines"]);
         // The answer to the first line says that the program listens.
         await check.WriteAsync($"{Holds}\n");
         await check.ReadLineAsync();

@@ -15,7 +15,7 @@ public class InterruptionTests
         {
             var lesson = Directory.GetFiles(Commands.DemoCommand.LessonsFolder, "*.md")[0];
             var folder = Path.Combine(root.FullName, "out");
-            using var build = new StartedProgram(
+            using var build = StartedProgram.Interruptible(
                 Path.Combine(AppContext.BaseDirectory, "Fretloom.Cli"),
                 ["build", lesson, "--key", "all", "--out", folder]
             );

@@ -39,6 +39,10 @@ public sealed class StartedProgram : IDisposable
         _error = _process.StandardError.ReadToEndAsync();
     }
 
+    /// <summary>Starts a program that can be sent any Unix signal, also where the test itself was started with some of them ignored.</summary>
+    public static StartedProgram Interruptible(string program, IEnumerable<string> arguments) =>
+        new("env", ["--default-signal=INT,TERM", program, .. arguments]);
+
     /// <summary>Whether it has come to its end.</summary>
     public bool HasExited => _process.HasExited;
 
