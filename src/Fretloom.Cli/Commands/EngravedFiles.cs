@@ -14,14 +14,16 @@ internal static class EngravedFiles
     private const double WidthMm = 170;
 
     /// <summary>One picture: the systems one below the other.</summary>
-    /// <exception cref="IOException">The engraver's file is missing.</exception>
+    /// <exception cref="IOException">The engraver's file is missing, or it could not set the exercise.</exception>
     public static byte[] Svg(Exercise exercise)
     {
         using var engraver = new Engraver(EngravingCache.OfUser());
         var systems = engraver.Engrave(exercise, WidthMm);
-        if (systems.Warning is { } missing)
+        if (systems.Warning is not null)
         {
-            throw new IOException(missing);
+            throw new IOException(
+                "it could not be engraved; a .txt file holds its tablature, and a .pdf file says why"
+            );
         }
 
         var (height, body) = (0.0, new StringBuilder());

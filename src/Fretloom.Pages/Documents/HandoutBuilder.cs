@@ -244,7 +244,7 @@ public sealed class HandoutBuilder : IDisposable
             }
         }
 
-        // The typesetter and the engraver share one engine: what the web page needs is engraved first, so that it is made meanwhile.
+        // The typesetter and the engraver take turns: what the web page needs is engraved first, so that it is made meanwhile.
         byte[] Pdf()
         {
             if (isOnScreen)

@@ -36,7 +36,7 @@ internal static class Retunings
         where CanBeStrung(here.Strings.Opens, opens)
         select Tuned(here, opens);
 
-    /// <summary>The place with its strings tuned in other steps, as few of them as can be; null where it cannot be strung so.</summary>
+    /// <summary>The open notes of the place's strings tuned in other steps, as few of them as can be; null where it cannot be strung so.</summary>
     /// <param name="here">On an instrument.</param>
     /// <param name="steps">From far to near, in semitones.</param>
     public static ValueList<int>? InSteps(Place here, ReadOnlySpan<int> steps)
