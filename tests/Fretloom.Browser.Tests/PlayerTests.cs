@@ -6,11 +6,17 @@ namespace Fretloom.Browser.Tests;
 /// <summary>What plays the exercises of a page: heard at the sound output's own clock, seen on staff and neck.</summary>
 public class PlayerTests(Chromium chromium, Handouts handouts)
 {
-    // Tells what the page does with sound, and when it lights a note.
+    // Tells what the page does with sound, and when it lights a note. The output's clock stands still while the page is held
+    // up, so that the times the page hands over are the same however busy the machine is.
     private const string Ear = """
         window.heard = { contexts: 0, buffers: [], starts: [], lit: [], levels: [], measured: 0 };
         window.AudioContext = class extends AudioContext {
             constructor() { super(); heard.contexts++; heard.context = this; }
+            get currentTime() {
+                const real = super.currentTime;
+                this.lost = Math.max(this.lost ?? 0, real - (this.told ?? real) - 0.1);
+                return this.told = real - this.lost;
+            }
         };
         const create = BaseAudioContext.prototype.createBuffer;
         BaseAudioContext.prototype.createBuffer = function (...said) {
