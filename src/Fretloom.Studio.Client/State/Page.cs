@@ -1,0 +1,43 @@
+using Microsoft.JSInterop;
+
+namespace Fretloom.Studio.Client.State;
+
+/// <summary>What the browser does for the studio: the address, what is remembered, files, the clipboard, sound.</summary>
+public sealed class Page(IJSRuntime browser)
+{
+    private IJSInProcessRuntime Now => (IJSInProcessRuntime)browser;
+
+    /// <summary>A part of the address after the question mark; null when it is not there.</summary>
+    public string? Asked(string name) => Now.Invoke<string?>("studio.asked", name);
+
+    /// <summary>Writes the sentence into the address, so that the view is a link.</summary>
+    public void Address(string sentence, bool isNew) => Now.InvokeVoid("studio.address", sentence, isNew);
+
+    /// <summary>A setting of this browser; null when it was never made.</summary>
+    public string? Remembered(string name) => Now.Invoke<string?>("studio.remembered", name);
+
+    /// <summary>Remembers a setting in this browser.</summary>
+    public void Remember(string name, string value) => Now.InvokeVoid("studio.remember", name, value);
+
+    /// <summary>The browser's language, such as <c>de-AT</c>.</summary>
+    public string Language => Now.Invoke<string>("studio.language");
+
+    /// <summary>Sets the theme of the page: <c>auto</c>, <c>light</c>, <c>dark</c> or <c>print</c>.</summary>
+    public void Theme(string theme) => Now.InvokeVoid("studio.theme", theme);
+
+    /// <summary>Tells the page which language its words are in.</summary>
+    public void Speaks(string language) => Now.InvokeVoid("studio.speaks", language);
+
+    /// <summary>Tells whoever waits for it that the studio is ready.</summary>
+    public void Ready() => Now.InvokeVoid("studio.ready");
+
+    /// <summary>Sounds notes together, each a MIDI number.</summary>
+    /// <param name="midis">The notes, the lowest string first.</param>
+    /// <param name="gapSeconds">How much later each one begins than the one before.</param>
+    public ValueTask Sound(IReadOnlyList<int> midis, double gapSeconds) =>
+        browser.InvokeVoidAsync("studio.sound", midis, gapSeconds);
+
+    /// <summary>Tells a listener when the browser goes back or forth (<c>WentTo</c>) or a key of the whole page is pressed (<c>Pressed</c>).</summary>
+    public void Listen<T>(DotNetObjectReference<T> listener)
+        where T : class => Now.InvokeVoid("studio.listen", listener);
+}

@@ -1,0 +1,109 @@
+using Fretloom.Exhibits;
+using Fretloom.Sentences;
+
+namespace Fretloom.Studio.Client.State;
+
+/// <summary>What is seen: the sentence, and what comes of it.</summary>
+public sealed class Studio(History history)
+{
+    /// <summary>The sentence a new studio begins with.</summary>
+    public const string FirstSentence =
+        "show the notes of the key and the landmarks, on a guitar, in D major, frets 0-12";
+
+    private SentenceResult<Exhibit>? _answer;
+
+    /// <summary>Raised when something else is to be seen.</summary>
+    public event Action? Changed;
+
+    /// <summary>What is looked at.</summary>
+    public View View { get; private set; } = new(FirstSentence);
+
+    /// <summary>What the sentence leaves unsaid: from the lesson that is open.</summary>
+    public ShowDefaults Defaults { get; private set; } = ShowDefaults.Standard;
+
+    /// <summary>What there is to see: of the sentence, or of the last one that could be read.</summary>
+    public Exhibit Exhibit
+    {
+        get
+        {
+            Answer();
+            return field!;
+        }
+        private set;
+    }
+
+    /// <summary>The sentence, read; that of <see cref="Exhibit"/>.</summary>
+    public ShowSentence Said
+    {
+        get
+        {
+            Answer();
+            return field!;
+        }
+        private set;
+    }
+
+    /// <summary>What is wrong with the sentence; null when nothing is.</summary>
+    public SentenceError? Error => Answer().Errors is [var first, ..] ? first : null;
+
+    /// <summary>Says another sentence.</summary>
+    /// <param name="sentence">The sentence; it need not be right.</param>
+    /// <param name="name">What the step is called.</param>
+    public void Say(string sentence, string name) => Look(new View(sentence), name);
+
+    /// <summary>Looks at something else. A step that can be taken back.</summary>
+    public void Look(View view, string name)
+    {
+        var before = View;
+        if (view == before)
+        {
+            return;
+        }
+
+        Set(view);
+        history.Note(new Step(name, () => Set(before), () => Set(view)));
+    }
+
+    /// <summary>Looks at something without making a step: when the address says so, or while something is typed.</summary>
+    public void Set(View view)
+    {
+        if (view.Sentence != View.Sentence)
+        {
+            _answer = null;
+        }
+
+        View = view;
+        Changed?.Invoke();
+    }
+
+    /// <summary>Takes other words for granted: another lesson is open, or says something else of itself.</summary>
+    public void Assume(ShowDefaults defaults)
+    {
+        if (defaults != Defaults)
+        {
+            Defaults = defaults;
+            _answer = null;
+            Changed?.Invoke();
+        }
+    }
+
+    private SentenceResult<Exhibit> Answer()
+    {
+        if (_answer is null)
+        {
+            _answer = ShowQuestion.Answer(View.Sentence, Defaults);
+            if (_answer.IsRead)
+            {
+                Exhibit = _answer.Value;
+                Said = ShowParser.Parse(View.Sentence).Value!;
+            }
+            else if (Said is null)
+            {
+                Said = ShowParser.Parse(FirstSentence).Value!;
+                Exhibit = ShowQuestion.Answer(FirstSentence, ShowDefaults.Standard).Value!;
+            }
+        }
+
+        return _answer;
+    }
+}

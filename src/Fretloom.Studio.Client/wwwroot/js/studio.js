@@ -1,0 +1,70 @@
+// What the studio asks of the browser.
+globalThis.studio = (() => {
+  const root = document.documentElement;
+  let listener;
+
+  const store = {
+    read: name => {
+      try {
+        return localStorage.getItem("fretloom " + name);
+      } catch {
+        return null;
+      }
+    },
+    write: (name, value) => {
+      try {
+        localStorage.setItem("fretloom " + name, value);
+      } catch {
+        // A browser that keeps nothing forgets the setting.
+      }
+    },
+  };
+
+  // Before the program runs, so that the page does not flash.
+  const theme = name => {
+    if (name === "auto") delete root.dataset.theme;
+    else root.dataset.theme = name;
+  };
+  theme(store.read("theme") ?? "auto");
+
+  // Keys of the whole page. What a field or the editor does with a key is its own affair.
+  const isTyping = target => target.closest?.("input, textarea, select, [contenteditable=true], .cm-editor") != null;
+  const whole = event => {
+    const control = event.ctrlKey || event.metaKey;
+    const key = event.key.toLowerCase();
+    if (control && key === "z" && !isTyping(event.target)) return event.shiftKey ? "redo" : "undo";
+    if (control && key === "y" && !isTyping(event.target)) return "redo";
+    return null;
+  };
+
+  return {
+    asked: name => new URLSearchParams(location.search).get(name),
+    address: (sentence, isNew) => {
+      const url = new URL(location.href);
+      if (url.searchParams.get("show") === sentence) return;
+      url.searchParams.set("show", sentence);
+      history[isNew ? "pushState" : "replaceState"](null, "", url);
+    },
+    remembered: store.read,
+    remember: store.write,
+    language: () => navigator.language,
+    theme: name => {
+      store.write("theme", name);
+      theme(name);
+    },
+    speaks: language => (root.lang = language),
+    ready: () => (root.dataset.ready = "true"),
+    sound: (midis, gapSeconds) => import("./sound.js").then(sound => sound.pluck(midis, gapSeconds)),
+    focus: selector => document.querySelector(selector)?.focus(),
+    listen: to => {
+      listener = to;
+      addEventListener("popstate", () => listener.invokeMethod("WentTo", studio.asked("show") ?? ""));
+      addEventListener("keydown", event => {
+        const name = whole(event);
+        if (name === null) return;
+        event.preventDefault();
+        listener.invokeMethod("Pressed", name);
+      });
+    },
+  };
+})();
