@@ -1,6 +1,6 @@
 namespace Fretloom.Lessons;
 
-/// <summary>How the claims of a lesson are checked. What comes of them does not depend on it.</summary>
+/// <summary>How the claims of a lesson are checked. What comes of those that are checked does not depend on it.</summary>
 /// <param name="Threads">How many threads at most, at least 1.</param>
 /// <param name="Progress">Told the share of the work done, from 0 to 1, from any thread; null for nobody.</param>
 /// <param name="Cancellation">Stops a check.</param>
@@ -10,6 +10,9 @@ public sealed record ClaimChecks(
     CancellationToken Cancellation = default
 )
 {
+    /// <summary>Claims that are foreseen to take more nanoseconds than this on one thread are put off: a warning stands in their place.</summary>
+    public long PutOff { get; init; } = long.MaxValue;
+
     /// <summary>On one thread, without being stopped.</summary>
     public static ClaimChecks Default { get; } = new();
 }

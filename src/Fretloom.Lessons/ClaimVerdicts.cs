@@ -6,17 +6,37 @@ namespace Fretloom.Lessons;
 /// <summary>Checks the claims of a lesson, each once, however many keys the lesson is made in.</summary>
 /// <param name="checks">How.</param>
 /// <param name="sentences">The claims, so that it is known how much work there is.</param>
-internal sealed class ClaimVerdicts(ClaimChecks checks, IEnumerable<ClaimSentence> sentences)
+/// <param name="memory">What came of claims that were checked before; null for nothing.</param>
+internal sealed class ClaimVerdicts(
+    ClaimChecks checks,
+    IEnumerable<ClaimSentence> sentences,
+    LessonMemory? memory = null
+)
 {
     private readonly ConcurrentDictionary<ClaimSentence, (ClaimVerdict? Verdict, string? Refusal)> _known = new();
-    private readonly Dictionary<ClaimSentence, double> _work = sentences.Distinct().ToDictionary(one => one, WorkOf);
+    private readonly Lazy<Dictionary<ClaimSentence, double>> _work = new(() =>
+        sentences.Distinct().ToDictionary(one => one, WorkOf)
+    );
 
     /// <summary>What came of a claim, or why it takes too long to check.</summary>
     /// <exception cref="OperationCanceledException">The check was stopped.</exception>
-    public (ClaimVerdict? Verdict, string? Refusal) Of(ClaimSentence sentence) => _known.GetOrAdd(sentence, Check);
+    public (ClaimVerdict? Verdict, string? Refusal) Of(ClaimSentence sentence) =>
+        _known.GetOrAdd(sentence, one => memory is null ? Check(one) : memory.Of(one, Check));
+
+    /// <summary>Whether a claim is left unchecked for now, though it could be checked.</summary>
+    public bool PutsOff(ClaimSentence sentence) =>
+        checks.PutOff < CheckOptions.Default.Budget
+        && ClaimCost.Of(sentence).Nanoseconds is var cost
+        && cost > checks.PutOff
+        && cost <= CheckOptions.Default.Budget;
 
     private (ClaimVerdict? Verdict, string? Refusal) Check(ClaimSentence sentence)
     {
+        if (PutsOff(sentence))
+        {
+            return (null, "Checking this claim takes a while, so it is left for when the handout is made.");
+        }
+
         try
         {
             var options = CheckOptions.Default with { Threads = checks.Threads };
@@ -34,8 +54,8 @@ internal sealed class ClaimVerdicts(ClaimChecks checks, IEnumerable<ClaimSentenc
             ? null
             : new ShareOfAll(
                 checks.Progress,
-                _known.Keys.Sum(one => _work[one]) / _work.Values.Sum(),
-                _work[sentence] / _work.Values.Sum()
+                _known.Keys.Sum(one => _work.Value[one]) / _work.Value.Values.Sum(),
+                _work.Value[sentence] / _work.Value.Values.Sum()
             );
 
     /// <summary>As foreseen; what will be refused is no work. Never nothing, so that there is always something to share.</summary>

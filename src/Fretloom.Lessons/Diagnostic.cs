@@ -19,6 +19,12 @@ public enum Severity
 /// <param name="Message">What is wrong, what was expected and, where there is one, a suggestion.</param>
 public readonly record struct Diagnostic(int Line, int Column, Severity Severity, string Message)
 {
+    /// <summary>How many characters are concerned; 0 when that is not known, or when something is missing there.</summary>
+    public int Length { get; init; }
+
+    /// <summary>A change that mends it, or goes on beyond it; null for none.</summary>
+    public LessonRepair? Repair { get; init; }
+
     /// <summary>An error about the file as a whole.</summary>
     public static Diagnostic OfFile(string message) => new(0, 0, Severity.Error, message);
 
@@ -31,3 +37,9 @@ public readonly record struct Diagnostic(int Line, int Column, Severity Severity
             : string.Create(CultureInfo.InvariantCulture, $"{Line}:{Column}: {severity}: {Message}");
     }
 }
+
+/// <summary>Some characters of a lesson file and what to write in their place.</summary>
+/// <param name="Start">Where they begin, counted from 0 in <see cref="SourceText.Text"/>.</param>
+/// <param name="Length">How many there are; 0 to insert.</param>
+/// <param name="Text">What to write.</param>
+public sealed record LessonRepair(int Start, int Length, string Text);

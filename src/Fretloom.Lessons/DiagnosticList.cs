@@ -11,6 +11,29 @@ internal sealed class DiagnosticList(SourceText source)
     /// <summary>Notes an error at a character, counted from 0.</summary>
     public void Error(int offset, string message) => Add(offset, Severity.Error, message);
 
+    /// <summary>Notes an error about some characters, the first counted from 0.</summary>
+    /// <param name="offset">The first.</param>
+    /// <param name="length">How many.</param>
+    /// <param name="message">What is wrong.</param>
+    /// <param name="repair">What mends it; null for nothing.</param>
+    public void Error(int offset, int length, string message, LessonRepair? repair) =>
+        Add(offset, Severity.Error, message, length, repair);
+
+    /// <summary>Notes that a word is not one of those known, with the nearest of them as the change that mends it.</summary>
+    /// <param name="offset">Where the word begins.</param>
+    /// <param name="word">The word.</param>
+    /// <param name="known">What could have been written, in small letters.</param>
+    /// <param name="before">What is said before the suggestion.</param>
+    /// <param name="after">What is said after it.</param>
+    /// <returns>All that is said.</returns>
+    public string Misspelt(int offset, string word, IReadOnlyCollection<string> known, string before, string after = "")
+    {
+        var message = $"{before} {Suggestion.For(word, known)}{after}";
+        var nearest = Suggestion.Nearest(word, known);
+        Error(offset, word.Length, message, nearest is null ? null : new LessonRepair(offset, word.Length, nearest));
+        return message;
+    }
+
     /// <summary>Notes a warning at a character, counted from 0.</summary>
     public void Warning(int offset, string message) => Add(offset, Severity.Warning, message);
 
@@ -18,9 +41,9 @@ internal sealed class DiagnosticList(SourceText source)
     public ValueList<Diagnostic> InOrder() =>
         _found.Distinct().OrderBy(found => found.Line).ThenBy(found => found.Column).ToValueList();
 
-    private void Add(int offset, Severity severity, string message)
+    private void Add(int offset, Severity severity, string message, int length = 0, LessonRepair? repair = null)
     {
         var (line, column) = source.PlaceOf(offset);
-        _found.Add(new Diagnostic(line, column, severity, message));
+        _found.Add(new Diagnostic(line, column, severity, message) { Length = length, Repair = repair });
     }
 }

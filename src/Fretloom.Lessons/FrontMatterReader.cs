@@ -17,7 +17,7 @@ internal sealed partial class FrontMatterReader(SourceText source, DiagnosticLis
 {
     private const string StringSets = "string-sets";
 
-    private static readonly string[] Known =
+    internal static readonly string[] Known =
     [
         "title",
         "subtitle",

@@ -102,5 +102,5 @@ public sealed class Lesson
         }
     }
 
-    private static Lesson Of(ParsedLesson parsed) => new(parsed, parsed.HomeKey);
+    internal static Lesson Of(ParsedLesson parsed) => new(parsed, parsed.HomeKey);
 }

@@ -126,7 +126,15 @@ internal sealed class LessonResolver
         var (verdict, refusal) = _parsed.Verdicts.Of(claim.Said.Sentence);
         if (verdict is null)
         {
-            _found.Error(claim.Said.Offset, refusal!);
+            if (_parsed.Verdicts.PutsOff(claim.Said.Sentence))
+            {
+                _found.Warning(claim.Said.Offset, refusal!);
+            }
+            else
+            {
+                _found.Error(claim.Said.Offset, refusal!);
+            }
+
             return new Block.Problem(claim.Line, refusal!);
         }
 
@@ -135,7 +143,15 @@ internal sealed class LessonResolver
         if (!said.IsAsExpected)
         {
             var message = WhatIsWrong(said);
-            _found.Error(said.ExpectsFailure ? claim.Options.ExpectOffset : claim.Said.Offset, message);
+            if (said.ExpectsFailure)
+            {
+                _found.Error(claim.Options.ExpectOffset, message);
+            }
+            else
+            {
+                _found.Error(claim.Said.Offset, claim.Said.Length, message, Mended(claim.Said, verdict));
+            }
+
             return new Block.Problem(claim.Line, message);
         }
 
@@ -147,6 +163,9 @@ internal sealed class LessonResolver
         var options = claim.Options with { Caption = Fill(claim.Options.Caption), Title = Fill(claim.Options.Title) };
         return new Block.Statement(claim.Line, _claims.Count, verdict, _key, options);
     }
+
+    private static LessonRepair? Mended(PlacedClaim said, ClaimVerdict verdict) =>
+        verdict.Repair is { } repair ? new LessonRepair(said.Offset, said.Length, repair.Sentence.ToString()) : null;
 
     private static string WhatIsWrong(LessonClaim claim)
     {
@@ -168,7 +187,7 @@ internal sealed class LessonResolver
     {
         var said = play.Said.Sentence;
         var material = Moved(said.Material, () => play.Said.OffsetOf(new PlayError("", ShowPhrase.Subject)));
-        var resolution = PlayResolver.Resolve(said with { Material = material }, _parsed.Front.Defaults);
+        var resolution = Resolve(said with { Material = material });
         if (!resolution.IsPlayed)
         {
             var message = InThisKey(SentenceReader.Capital(resolution.Error.Message));
@@ -185,14 +204,15 @@ internal sealed class LessonResolver
     private Resolution Resolve(Block.Show show)
     {
         var said = WithCapo(show.Sentence.Sentence);
-        var home = ShowResolver.Resolve(said, _parsed.Front.Defaults);
-        return IsHome || !home.IsShown
-            ? home
-            : ShowResolver.Resolve(
-                Moved(said, () => show.Sentence.OffsetOf(ShowPhrase.Subject)),
-                _parsed.Front.Defaults
-            );
+        var home = Resolve(said);
+        return IsHome || !home.IsShown ? home : Resolve(Moved(said, () => show.Sentence.OffsetOf(ShowPhrase.Subject)));
     }
+
+    private Resolution Resolve(ShowSentence sentence) =>
+        _parsed.Memory?.Of(sentence, _parsed.Front.Defaults) ?? ShowResolver.Resolve(sentence, _parsed.Front.Defaults);
+
+    private PlayResolution Resolve(PlaySentence sentence) =>
+        _parsed.Memory?.Of(sentence, _parsed.Front.Defaults) ?? PlayResolver.Resolve(sentence, _parsed.Front.Defaults);
 
     /// <summary>A sentence carried to the key of the lesson, with the lesson's capo.</summary>
     private ShowSentence Moved(ShowSentence sentence, Func<int> place)

@@ -34,10 +34,14 @@ internal sealed class ParsedLesson
     /// <summary>What came of the claims, as far as they have been checked.</summary>
     public required ClaimVerdicts Verdicts { get; init; }
 
+    /// <summary>What was worked out when the lesson was read before; null for a lesson that is read once.</summary>
+    public LessonMemory? Memory { get; init; }
+
     /// <summary>Reads a lesson.</summary>
     /// <param name="source">The text.</param>
     /// <param name="checks">How its claims are checked.</param>
-    public static ParsedLesson Read(SourceText source, ClaimChecks checks)
+    /// <param name="memory">What was worked out when the lesson was read before; null for a lesson that is read once.</param>
+    public static ParsedLesson Read(SourceText source, ClaimChecks checks, LessonMemory? memory = null)
     {
         var found = new DiagnosticList(source);
         var bound = new DiagnosticList(source);
@@ -52,7 +56,8 @@ internal sealed class ParsedLesson
             Blocks = blocks,
             Diagnostics = found.InOrder(),
             InOtherKeys = bound.InOrder(),
-            Verdicts = new ClaimVerdicts(checks, ClaimsOf(blocks)),
+            Verdicts = new ClaimVerdicts(checks, ClaimsOf(blocks), memory),
+            Memory = memory,
         };
     }
 

@@ -29,10 +29,7 @@ internal static class SentenceReader
         }
 
         var result = ShowParser.Parse(text.Text, instrument);
-        foreach (var error in result.Errors)
-        {
-            found.Error(text.OffsetOf(error.Column - 1), Capital(error.Message));
-        }
+        Report(result.Errors, text, found);
 
         return result.IsRead ? new PlacedSentence(result.Value, PlaceOf) : null;
 
@@ -60,10 +57,7 @@ internal static class SentenceReader
         }
 
         var result = PlayParser.Parse(text.Text, instrument);
-        foreach (var error in result.Errors)
-        {
-            found.Error(text.OffsetOf(error.Column - 1), Capital(error.Message));
-        }
+        Report(result.Errors, text, found);
 
         return result.IsRead ? new PlacedPlay(result.Value, PlaceOf) : null;
 
@@ -94,14 +88,36 @@ internal static class SentenceReader
         }
 
         var result = ClaimParser.Parse(text.Text, unsaid);
-        foreach (var error in result.Errors)
-        {
-            found.Error(text.OffsetOf(error.Column - 1), Capital(error.Message));
-        }
+        Report(result.Errors, text, found);
 
         return result.IsRead
-            ? new PlacedClaim(result.Value, text.OffsetOf(text.Text.Length - text.Text.TrimStart().Length))
+            ? new PlacedClaim(result.Value, Start(), text.OffsetOf(text.Text.TrimEnd().Length) - Start())
             : null;
+
+        int Start() => text.OffsetOf(text.Text.Length - text.Text.TrimStart().Length);
+    }
+
+    private static void Report(IEnumerable<SentenceError> errors, PlacedText text, DiagnosticList found)
+    {
+        foreach (var error in errors)
+        {
+            var (start, length) = Placed(error.Column, error.Length);
+            var repair = error.Repair is { } mended ? Repaired(mended) : null;
+            found.Error(start, length, Capital(error.Message), repair);
+        }
+
+        LessonRepair Repaired(SentenceRepair repair)
+        {
+            var (start, length) = Placed(repair.Column, repair.Length);
+            return new LessonRepair(start, length, repair.Text);
+        }
+
+        // A sentence may go on in the next line, which may be indented.
+        (int Start, int Length) Placed(int column, int length)
+        {
+            var start = text.OffsetOf(column - 1);
+            return (start, length == 0 ? 0 : text.OffsetOf(column - 1 + length) - start);
+        }
     }
 
     /// <summary>Reads words that are no whole sentence.</summary>

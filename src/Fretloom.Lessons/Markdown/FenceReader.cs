@@ -44,11 +44,14 @@ internal sealed partial class FenceReader(
             case "play":
                 return Play(fence);
             default:
-                return Problem(
-                    line,
+                var message = found.Misspelt(
                     kindOffset,
-                    $"{Suggestion.Quoted(kind)} is not a kind of block; {Suggestion.For(kind, Kinds)} Lines to be printed as they stand are 'text'."
+                    kind,
+                    Kinds,
+                    $"{Suggestion.Quoted(kind)} is not a kind of block;",
+                    " Lines to be printed as they stand are 'text'."
                 );
+                return new Block.Problem(line, message);
         }
     }
 

@@ -97,10 +97,7 @@ internal static class FlatYaml
         var keyOffset = place(key.Start);
         if (!known.Contains(key.Value))
         {
-            found.Error(
-                keyOffset,
-                $"{Suggestion.Quoted(key.Value)} is not known here; {Suggestion.For(key.Value, known)}"
-            );
+            found.Misspelt(keyOffset, key.Value, known, $"{Suggestion.Quoted(key.Value)} is not known here;");
         }
         else if (entries.Exists(entry => (entry.Parent ?? entry.Key) == key.Value))
         {

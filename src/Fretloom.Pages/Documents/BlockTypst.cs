@@ -88,7 +88,7 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
             Block.Figure figure => Figure(figure),
             Block.Statement statement => StatementTypst.Markup(
                 statement,
-                pictured.NeckOf(statement) is var (neck, isAside) ? (Placed(neck), isAside) : null
+                pictured.NeckOf(statement) is ({ } neck, var isAside) ? (Placed(neck), isAside) : null
             ),
             Block.Exercise exercise => Exercise(exercise),
             Block.Problem problem => TypstMarkup.Problem(

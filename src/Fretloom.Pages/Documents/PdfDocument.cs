@@ -32,7 +32,7 @@ public static class PdfDocument
     /// <param name="engraver">Engraves the exercises; null writes them as plain-text tablature.</param>
     /// <returns>The file. The same lesson gives the same bytes.</returns>
     /// <exception cref="TypstException">The language of the lesson is not known to the typesetter.</exception>
-    public static byte[] Of(Lesson lesson, PrintOptions options, TypstCompiler typst, Engraver? engraver = null) =>
+    public static byte[] Of(Lesson lesson, PrintOptions options, TypstCompiler typst, IEngraver? engraver = null) =>
         Of(Pictured(lesson, options, engraver), options, typst);
 
     /// <summary>Sets an exercise by itself, on A4.</summary>
@@ -46,7 +46,7 @@ public static class PdfDocument
     public static byte[] Of(
         Exercise exercise,
         TypstCompiler typst,
-        Engraver? engraver = null,
+        IEngraver? engraver = null,
         string? caption = null,
         Action<string>? warn = null
     )
@@ -79,7 +79,7 @@ public static class PdfDocument
     }
 
     /// <summary>Draws the pictures of a lesson as they are printed.</summary>
-    internal static PicturedLesson Pictured(Lesson lesson, PrintOptions options, Engraver? engraver)
+    internal static PicturedLesson Pictured(Lesson lesson, PrintOptions options, IEngraver? engraver)
     {
         if (!options.IsLargePrint)
         {

@@ -23,10 +23,10 @@ internal sealed class PicturedExercise
     /// <param name="width">The width of the text, in points.</param>
     /// <param name="engraver">The engraver; null writes plain-text tablature.</param>
     /// <param name="explained">The signs that the page has explained; those of the chord boxes are added.</param>
-    public PicturedExercise(Exercise exercise, double width, Engraver? engraver, HashSet<string>? explained = null)
+    public PicturedExercise(Exercise exercise, double width, IEngraver? engraver, ExplainedSigns? explained = null)
     {
         _exercise = exercise;
-        Boxes = ExerciseBoxes.Of(exercise, width, explained ?? []).ToValueList();
+        Boxes = ExerciseBoxes.Of(exercise, width, explained ?? new()).ToValueList();
         _wide = new(() => Engraved(width));
         _narrow = new(() => Engraved(PhoneWidth));
 

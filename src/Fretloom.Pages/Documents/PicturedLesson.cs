@@ -2,7 +2,6 @@ using System.Globalization;
 using Fretloom.Lessons;
 using Fretloom.Lessons.Syntax;
 using Fretloom.Pages.Pictures;
-using Fretloom.Pages.Statements;
 using Fretloom.Scores.Engraving;
 
 namespace Fretloom.Pages.Documents;
@@ -10,12 +9,13 @@ namespace Fretloom.Pages.Documents;
 /// <summary>A lesson with its pictures drawn, once for every document that shows them.</summary>
 internal sealed class PicturedLesson
 {
+    private readonly Dictionary<int, FigureDrawing> _figures = [];
     private readonly Dictionary<int, ValueList<Picture>> _pictures = [];
-    private readonly Dictionary<int, HandNotes> _notes = [];
     private readonly Dictionary<Block, string> _cautions = new(ReferenceEqualityComparer.Instance);
-    private readonly Dictionary<int, (Picture Picture, bool IsAside)?> _necks = [];
+    private readonly Dictionary<int, StatementDrawing> _necks = [];
     private readonly Dictionary<int, PicturedExercise> _exercises = [];
-    private readonly Engraver? _engraver;
+    private readonly IEngraver? _engraver;
+    private readonly Drawings _drawings;
 
     /// <summary>What stands in the place of a figure that has no picture.</summary>
     public const string NothingToSee = "No shape fits here.";
@@ -25,13 +25,15 @@ internal sealed class PicturedLesson
     /// <param name="width">The width of the text, in points.</param>
     /// <param name="areAlone">Whether the pictures are to be shown one by one: else a sign is explained where it first occurs.</param>
     /// <param name="engraver">Engraves the exercises; null writes them as plain-text tablature.</param>
+    /// <param name="drawings">Draws; null draws everything anew.</param>
     public PicturedLesson(
         Lesson lesson,
         double width = PicturePlan.PageWidth,
         bool areAlone = false,
-        Engraver? engraver = null
+        IEngraver? engraver = null,
+        Drawings? drawings = null
     )
-        : this(lesson.Front, RunningLines.Of(lesson), lesson.Blocks, width, areAlone, engraver) { }
+        : this(lesson.Front, RunningLines.Of(lesson), lesson.Blocks, width, areAlone, engraver, drawings) { }
 
     /// <summary>Draws every picture of a page about a lesson.</summary>
     /// <param name="front">Title, language and the like.</param>
@@ -40,26 +42,28 @@ internal sealed class PicturedLesson
     /// <param name="width">The width of the text, in points.</param>
     /// <param name="areAlone">Whether the pictures are to be shown one by one: else a sign is explained where it first occurs.</param>
     /// <param name="engraver">Engraves the exercises; null writes them as plain-text tablature.</param>
+    /// <param name="drawings">Draws; null draws everything anew.</param>
     public PicturedLesson(
         FrontMatter front,
         RunningLines lines,
         ValueList<Block> blocks,
         double width = PicturePlan.PageWidth,
         bool areAlone = false,
-        Engraver? engraver = null
+        IEngraver? engraver = null,
+        Drawings? drawings = null
     )
     {
-        _engraver = engraver;
+        (_engraver, _drawings) = (engraver, drawings ?? new Drawings());
         (Front, Lines, Blocks) = (front, lines, blocks);
         var drawn = DrawnIn(blocks).ToList();
         Figures = drawn.OfType<Block.Figure>().ToValueList();
         Statements = drawn.OfType<Block.Statement>().ToValueList();
         Exercises = drawn.OfType<Block.Exercise>().ToValueList();
-        var explained = new HashSet<string>();
+        var explained = new ExplainedSigns();
         var said = new HashSet<string>();
         foreach (var block in drawn)
         {
-            Draw(block, width, areAlone ? [] : explained, said);
+            Draw(block, width, areAlone ? new() : explained, said);
         }
     }
 
@@ -96,20 +100,23 @@ internal sealed class PicturedLesson
         }
     }
 
-    /// <summary>The neck that shows the first counterexample of a claim, and whether it stands beside it; null for none.</summary>
-    public (Picture Picture, bool IsAside)? NeckOf(Block.Statement statement) => _necks[statement.Number];
+    /// <summary>The neck that shows the first counterexample of a claim, and whether it stands beside it.</summary>
+    public StatementDrawing NeckOf(Block.Statement statement) => _necks[statement.Number];
 
     /// <summary>Every drawing.</summary>
     public IEnumerable<Picture> Pictures =>
         Figures
             .SelectMany(figure => PicturesOf(figure))
-            .Concat(Statements.Select(NeckOf).Where(neck => neck is not null).Select(neck => neck!.Value.Picture));
+            .Concat(Statements.Select(statement => NeckOf(statement).Picture).OfType<Picture>());
 
-    /// <summary>The pictures of a figure.</summary>
+    /// <summary>The drawing that the pictures of a figure come from.</summary>
+    public FigureDrawing DrawingOf(Block.Figure figure) => _figures[figure.Number];
+
+    /// <summary>The pictures of a figure, as its author describes them.</summary>
     public ValueList<Picture> PicturesOf(Block.Figure figure) => _pictures[figure.Number];
 
     /// <summary>What is to be said below a figure for the sake of the hand.</summary>
-    public HandNotes NotesOn(Block.Figure figure) => _notes[figure.Number];
+    public HandNotes NotesOn(Block.Figure figure) => _figures[figure.Number].Notes;
 
     /// <summary>The general words of caution that belong after some blocks, each said once in the lesson.</summary>
     public IEnumerable<string> CautionsAfter(IEnumerable<Block> blocks) =>
@@ -120,12 +127,9 @@ internal sealed class PicturedLesson
         NamedFigures(lessonName)
             .Concat(
                 from statement in Statements
-                let neck = NeckOf(statement)
+                let neck = NeckOf(statement).Picture
                 where neck is not null
-                select (
-                    string.Create(CultureInfo.InvariantCulture, $"{lessonName}-claim-{statement.Number}"),
-                    neck.Value.Picture
-                )
+                select (string.Create(CultureInfo.InvariantCulture, $"{lessonName}-claim-{statement.Number}"), neck)
             );
 
     private IEnumerable<(string Name, Picture Picture)> NamedFigures(string lessonName) =>
@@ -138,24 +142,23 @@ internal sealed class PicturedLesson
             named.picture
         );
 
-    private void Draw(Block block, double width, HashSet<string> explained, HashSet<string> said)
+    private void Draw(Block block, double width, ExplainedSigns explained, HashSet<string> said)
     {
         if (block is Block.Figure figure)
         {
             var room = Math.Max(PicturePlan.SmallestWidth, Share(width, figure));
-            var pictures = PicturePlan.For(figure.Exhibit, room, null, explained);
-            _pictures[figure.Number] = Described(pictures, figure.Options.Alt);
-            var notes = HandNotes.Of(figure.Exhibit);
-            _notes[figure.Number] = notes;
-            Caution(block, notes.General, said);
+            var drawing = _drawings.Of(figure.Exhibit, room, explained);
+            _figures[figure.Number] = drawing;
+            _pictures[figure.Number] = Described(drawing.Pictures, figure.Options.Alt);
+            Caution(block, drawing.Notes.General, said);
         }
         else if (block is Block.Statement statement)
         {
-            _necks[statement.Number] = StatementPicture.Of(statement.Verdict, width, []);
+            _necks[statement.Number] = _drawings.Of(statement.Verdict, width);
         }
         else if (block is Block.Exercise exercise)
         {
-            var pictured = new PicturedExercise(exercise.Played, width, _engraver, explained);
+            var pictured = _drawings.Of(exercise.Played, width, _engraver, explained);
             _exercises[exercise.Number] = pictured;
             Caution(block, pictured.General, said);
         }

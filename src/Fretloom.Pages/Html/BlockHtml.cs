@@ -12,15 +12,19 @@ internal sealed class BlockHtml
     private readonly FigureHtml _figures;
     private readonly StatementHtml _statements;
     private readonly ExerciseHtml _exercises;
+    private int _sections;
 
     /// <summary>Writes into an HTML text.</summary>
-    public BlockHtml(HtmlText html, PicturedLesson pictured)
+    /// <param name="html">The page.</param>
+    /// <param name="pictured">The lesson.</param>
+    /// <param name="kept">What was written before; null writes everything anew.</param>
+    public BlockHtml(HtmlText html, PicturedLesson pictured, KeptHtml? kept = null)
     {
         _html = html;
         var drawings = new PictureHtml(html);
-        _figures = new FigureHtml(html, pictured, drawings);
-        _statements = new StatementHtml(html, pictured, drawings);
-        _exercises = new ExerciseHtml(html, pictured, drawings);
+        _figures = new FigureHtml(html, pictured, drawings, kept);
+        _statements = new StatementHtml(html, pictured, drawings, kept);
+        _exercises = new ExerciseHtml(html, pictured, drawings, kept);
     }
 
     /// <summary>Writes blocks, each heading opening a section that ends before the next heading of its level.</summary>
@@ -28,7 +32,6 @@ internal sealed class BlockHtml
     {
         // Levels of the sections that are open; a heading in a list or a quote opens none, so levels may be missing.
         var open = new Stack<int>();
-        var sections = 0;
         foreach (var row in FigureRows.Of(blocks))
         {
             if (row is not [Block.Heading heading])
@@ -39,12 +42,10 @@ internal sealed class BlockHtml
 
             var level = _outline.LevelOf(heading.Level);
             Close(level);
-            var id = string.Create(CultureInfo.InvariantCulture, $"section-{++sections}");
+            var id = NextSection();
             _html.Open("section", ("aria-labelledby", id)).Line();
             open.Push(level);
-            _html.Open(ElementOf(level), ("id", id));
-            InlineHtml.Write(_html, heading.Content);
-            _html.Close().Line();
+            Opening(heading, level, id);
         }
 
         Close(0);
@@ -57,6 +58,34 @@ internal sealed class BlockHtml
                 _html.Close().Line();
             }
         }
+    }
+
+    /// <summary>Writes blocks without sections, and tells where each part that stands by itself ends: a block, or figures side by side.</summary>
+    /// <returns>For each part the line it begins in; when it is given, the part is written and the next is not begun.</returns>
+    public IEnumerable<int> WriteParts(ValueList<Block> blocks)
+    {
+        foreach (var row in FigureRows.Of(blocks))
+        {
+            if (row is [Block.Heading heading])
+            {
+                Opening(heading, _outline.LevelOf(heading.Level), NextSection());
+            }
+            else
+            {
+                Write(row);
+            }
+
+            yield return row[0].Line;
+        }
+    }
+
+    private string NextSection() => string.Create(CultureInfo.InvariantCulture, $"section-{++_sections}");
+
+    private void Opening(Block.Heading heading, int level, string id)
+    {
+        _html.Open(ElementOf(level), ("id", id));
+        InlineHtml.Write(_html, heading.Content);
+        _html.Close().Line();
     }
 
     private static string ElementOf(int level) => string.Create(CultureInfo.InvariantCulture, $"h{level}");

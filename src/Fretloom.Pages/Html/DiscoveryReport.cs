@@ -163,7 +163,7 @@ public sealed class DiscoveryReport
     /// <summary>The pictures of one heading: a sign is explained where it first occurs among them.</summary>
     private static ValueList<Picture> Drawn(ValueList<Exhibit> exhibits, double width)
     {
-        var explained = new HashSet<string>();
+        var explained = new ExplainedSigns();
         return exhibits.SelectMany(exhibit => PicturePlan.For(exhibit, width, null, explained)).ToValueList();
     }
 

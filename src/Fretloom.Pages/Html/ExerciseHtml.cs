@@ -7,13 +7,30 @@ using Fretloom.Scores.Engraving;
 namespace Fretloom.Pages.Html;
 
 /// <summary>Writes exercises as HTML: heading, staff and tablature, the player, the neck, and the same in words.</summary>
-internal sealed class ExerciseHtml(HtmlText html, PicturedLesson pictured, PictureHtml drawings)
+internal sealed class ExerciseHtml(HtmlText html, PicturedLesson pictured, PictureHtml drawings, KeptHtml? kept)
 {
     // Points: the neck fits a page of 600 CSS pixels, and scrolls on a phone as other necks do.
     private const double NeckWidth = 340;
 
     /// <summary>Writes an exercise.</summary>
     public void Write(Block.Exercise block)
+    {
+        if (kept is null)
+        {
+            WriteAnew(block);
+        }
+        else
+        {
+            kept.Write(
+                html,
+                pictured.PicturesOf(block),
+                (block.Number, block.Options, Beside(block)),
+                () => WriteAnew(block)
+            );
+        }
+    }
+
+    private void WriteAnew(Block.Exercise block)
     {
         var id = "exercise-" + Number(block.Number);
         var pictures = pictured.PicturesOf(block);

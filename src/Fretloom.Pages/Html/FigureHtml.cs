@@ -7,7 +7,7 @@ using Fretloom.Pages.Svg;
 namespace Fretloom.Pages.Html;
 
 /// <summary>Writes the pictures of a lesson as HTML, each with its content as a table that can be opened.</summary>
-internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured, PictureHtml drawings)
+internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured, PictureHtml drawings, KeptHtml? kept)
 {
     private int _captions;
     private int _cautions;
@@ -28,6 +28,20 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured, Picture
     /// <summary>Writes a figure. Those with a caption are numbered.</summary>
     public void Write(Block.Figure figure)
     {
+        var caption = figure.Options.Caption is null ? 0 : ++_captions;
+        if (kept is null)
+        {
+            WriteAnew(figure, caption);
+        }
+        else
+        {
+            var said = (figure.Number, caption, figure.Options, RunningLines.NoteOn(figure.Exhibit, pictured.Front));
+            kept.Write(html, pictured.DrawingOf(figure), said, () => WriteAnew(figure, caption));
+        }
+    }
+
+    private void WriteAnew(Block.Figure figure, int number)
+    {
         var pictures = pictured.PicturesOf(figure);
         var widest = PictureHtml.Drawn(pictures.Select(picture => picture.Drawing.Width).DefaultIfEmpty(0).Max());
         html.Open("figure", ("id", Id(figure)), ("style", widest)).Line();
@@ -38,7 +52,7 @@ internal sealed class FigureHtml(HtmlText html, PicturedLesson pictured, Picture
 
         if (figure.Options.Caption is { } caption)
         {
-            html.Open("figcaption").Element("b", Number(++_captions)).Text(" " + caption).Close().Line();
+            html.Open("figcaption").Element("b", Number(number)).Text(" " + caption).Close().Line();
         }
 
         if (pictures.Count == 0)

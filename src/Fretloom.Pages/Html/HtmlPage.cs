@@ -15,8 +15,12 @@ public static class HtmlPage
     /// <param name="paper">The paper it is printed on.</param>
     /// <param name="engraver">Engraves the exercises; null writes them as plain-text tablature.</param>
     /// <returns>The file. The same lesson gives the same text.</returns>
-    public static string Of(Lesson lesson, string sourceName = "", Paper paper = Paper.A4, Engraver? engraver = null) =>
-        Of(new PicturedLesson(lesson, engraver: engraver), sourceName, paper);
+    public static string Of(
+        Lesson lesson,
+        string sourceName = "",
+        Paper paper = Paper.A4,
+        IEngraver? engraver = null
+    ) => Of(new PicturedLesson(lesson, engraver: engraver), sourceName, paper);
 
     /// <summary>Writes the page of a lesson whose pictures are drawn.</summary>
     internal static string Of(PicturedLesson pictured, string sourceName, Paper paper)
@@ -28,12 +32,9 @@ public static class HtmlPage
         PageHead.Write(html, front.Title, $"@page {{ size: {(paper == Paper.Letter ? "letter" : "A4")}; }}\n", script);
         html.Open("body").Line();
         html.Element("a", "Skip to the lesson", ("class", "skip"), ("href", "#lesson")).Line();
-        html.Open("header", ("class", "running")).Element("p", lines.Left).Element("p", lines.Right).Close().Line();
+        WriteRunning(html, lines);
         html.Open("main", ("id", "lesson"), ("tabindex", "-1")).Open("article").Line();
-        html.Open("header").Element("h1", front.Title);
-        Optional(html, front.Subtitle, "subtitle");
-        Optional(html, lines.Byline, "byline");
-        html.Close().Line();
+        WriteTitle(html, front, lines);
         new BlockHtml(html, pictured).WriteSections(pictured.Blocks);
         html.Close().Close().Line();
         html.Open("footer")
@@ -46,6 +47,19 @@ public static class HtmlPage
         }
 
         return html.Close().Line().Close().Line().ToString();
+    }
+
+    /// <summary>Writes what stands above every page.</summary>
+    internal static void WriteRunning(HtmlText html, RunningLines lines) =>
+        html.Open("header", ("class", "running")).Element("p", lines.Left).Element("p", lines.Right).Close().Line();
+
+    /// <summary>Writes the title and what stands below it.</summary>
+    internal static void WriteTitle(HtmlText html, FrontMatter front, RunningLines lines)
+    {
+        html.Open("header").Element("h1", front.Title);
+        Optional(html, front.Subtitle, "subtitle");
+        Optional(html, lines.Byline, "byline");
+        html.Close().Line();
     }
 
     private static void Optional(HtmlText html, string? text, string kind)

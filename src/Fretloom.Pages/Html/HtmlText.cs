@@ -72,6 +72,12 @@ internal sealed class HtmlText
         return this;
     }
 
+    /// <summary>How many characters there are so far.</summary>
+    public int Length => _html.Length;
+
+    /// <summary>The HTML from a character on, counted from 0.</summary>
+    public string From(int start) => _html.ToString(start, _html.Length - start);
+
     /// <summary>The HTML so far.</summary>
     public override string ToString() => _html.ToString();
 

@@ -14,16 +14,9 @@ internal static class PlayerHtml
     private const int FirstVolume = 40;
 
     // Each holds one idea; later ones use earlier ones.
-    private static readonly string[] Scripts =
-    [
-        "plucked-string.js",
-        "rounds.js",
-        "output.js",
-        "transport.js",
-        "lights.js",
-        "repeat-signs.js",
-        "page.js",
-    ];
+    private static readonly string[] Scripts = EmbeddedText
+        .Read("order.txt")
+        .Split('\n', StringSplitOptions.RemoveEmptyEntries);
 
     private static readonly JsonSerializerOptions Json = new() { PropertyNamingPolicy = JsonNamingPolicy.CamelCase };
 

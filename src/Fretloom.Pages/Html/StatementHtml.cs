@@ -9,17 +9,30 @@ using Fretloom.Theory;
 namespace Fretloom.Pages.Html;
 
 /// <summary>Writes claims as HTML: tick, sentence, verdict, a tick for each key, and the first counterexample.</summary>
-internal sealed class StatementHtml(HtmlText html, PicturedLesson pictured, PictureHtml drawings)
+internal sealed class StatementHtml(HtmlText html, PicturedLesson pictured, PictureHtml drawings, KeptHtml? kept)
 {
     /// <summary>Writes a claim.</summary>
     public void Write(Block.Statement statement)
+    {
+        if (kept is null)
+        {
+            WriteAnew(statement);
+        }
+        else
+        {
+            var said = (statement.Number, statement.Key, statement.Options.Title, statement.Options.Caption);
+            kept.Write(html, pictured.NeckOf(statement), said, () => WriteAnew(statement));
+        }
+    }
+
+    private void WriteAnew(Block.Statement statement)
     {
         var (verdict, id) = (
             statement.Verdict,
             string.Create(CultureInfo.InvariantCulture, $"claim-{statement.Number}")
         );
         var neck = pictured.NeckOf(statement);
-        var kind = neck is { IsAside: true } ? "statement beside" : "statement";
+        var kind = neck.IsAside ? "statement beside" : "statement";
         html.Open("div", ("class", kind), ("role", "group"), ("aria-labelledby", id)).Line();
         html.Open("span", ("class", $"tick {ClassOf(verdict.Verdict)}"), ("aria-hidden", "true")).Close().Line();
         html.Open("div", ("class", "said")).Line();
@@ -39,7 +52,7 @@ internal sealed class StatementHtml(HtmlText html, PicturedLesson pictured, Pict
         Optional(StatementWords.Notes(verdict), "note");
         Optional(verdict.DistinctWords is { } words ? words + "." : null, "note");
         html.Close().Line();
-        if (neck is { Picture: var picture })
+        if (neck.Picture is { } picture)
         {
             Neck(picture, id);
         }

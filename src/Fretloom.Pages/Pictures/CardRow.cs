@@ -10,7 +10,7 @@ internal static class CardRow
     private const double FocusRoom = 6;
 
     /// <summary>All the rows of an exhibit's shapes; below the last what the signs of all cards mean.</summary>
-    public static IEnumerable<Picture> DrawAll(Exhibit exhibit, double width, Shape? focus, HashSet<string> explained)
+    public static IEnumerable<Picture> DrawAll(Exhibit exhibit, double width, Shape? focus, ExplainedSigns explained)
     {
         var layout = CardLayout.Of(exhibit, width);
         var rows = (exhibit.Shapes ?? []).Chunk(layout.Columns).ToList();

@@ -27,7 +27,7 @@ internal static class ChordBoxRow
         );
 
     /// <summary>All the rows of an exhibit's shapes; below the last what the signs of all boxes mean.</summary>
-    public static IEnumerable<Picture> DrawAll(Exhibit exhibit, double width, HashSet<string> explained)
+    public static IEnumerable<Picture> DrawAll(Exhibit exhibit, double width, ExplainedSigns explained)
     {
         var shapes = exhibit.Shapes ?? [];
         var box = ChordBox.WidthOf(exhibit);

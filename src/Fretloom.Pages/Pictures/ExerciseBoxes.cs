@@ -20,7 +20,7 @@ internal static class ExerciseBoxes
     /// <param name="exercise">What is played.</param>
     /// <param name="width">Points there are.</param>
     /// <param name="explained">The signs that the page has explained; others are, and are added.</param>
-    public static IEnumerable<Picture> Of(Exercise exercise, double width, HashSet<string> explained)
+    public static IEnumerable<Picture> Of(Exercise exercise, double width, ExplainedSigns explained)
     {
         var shapes = exercise
             .Chords.Select(chord => chord.Shape)

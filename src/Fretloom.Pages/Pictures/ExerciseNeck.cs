@@ -25,7 +25,7 @@ internal static class ExerciseNeck
         var (title, _) = NeckWords.Of(content);
         var threads = Threads(exercise);
         var words = ($"{title}: where the exercise lies", "The spots of the exercise, with the degrees of the key.");
-        var drawing = NeckPicture.Draw(content, width, words, [], layers => Lit(layers, content, threads));
+        var drawing = NeckPicture.Draw(content, width, words, new(), layers => Lit(layers, content, threads));
         return new Picture(drawing, NeckWords.Table(content));
     }
 

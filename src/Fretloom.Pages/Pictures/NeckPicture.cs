@@ -20,7 +20,7 @@ internal static class NeckPicture
         NeckContent content,
         double width,
         (string Title, string Description) words,
-        HashSet<string> explained
+        ExplainedSigns explained
     ) => Draw(content, width, words, explained, layers => layers.All);
 
     /// <summary>Lays a neck out with other layers than its own.</summary>
@@ -33,7 +33,7 @@ internal static class NeckPicture
         NeckContent content,
         double width,
         (string Title, string Description) words,
-        HashSet<string> explained,
+        ExplainedSigns explained,
         Func<NeckLayers, IEnumerable<Node>> choose
     ) => Draw(content, content.Map, width, words, explained, choose);
 
@@ -42,7 +42,7 @@ internal static class NeckPicture
         NeckContent content,
         double width,
         (string Title, string Description) words,
-        HashSet<string> explained
+        ExplainedSigns explained
     )
     {
         var map = content.Map;
@@ -55,7 +55,7 @@ internal static class NeckPicture
         NeckMap ground,
         double width,
         (string Title, string Description) words,
-        HashSet<string> explained,
+        ExplainedSigns explained,
         Func<NeckLayers, IEnumerable<Node>> choose
     )
     {

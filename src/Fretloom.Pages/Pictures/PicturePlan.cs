@@ -22,14 +22,14 @@ public static class PicturePlan
     /// <param name="focus">The shape to bring out, one of the exhibit's; null leaves it to the exhibit.</param>
     /// <exception cref="ArgumentOutOfRangeException">The width is less than <see cref="SmallestWidth"/>.</exception>
     public static ValueList<Picture> For(Exhibit exhibit, double width = PageWidth, Shape? focus = null) =>
-        For(exhibit, width, focus, []);
+        For(exhibit, width, focus, new ExplainedSigns());
 
     /// <summary>The same among other pictures, where a sign is explained once.</summary>
     /// <param name="exhibit">What to show.</param>
     /// <param name="width">The width there is, in points.</param>
     /// <param name="focus">The shape to bring out, or null.</param>
     /// <param name="explained">The words of the signs explained before; those explained here are added.</param>
-    internal static ValueList<Picture> For(Exhibit exhibit, double width, Shape? focus, HashSet<string> explained)
+    internal static ValueList<Picture> For(Exhibit exhibit, double width, Shape? focus, ExplainedSigns explained)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(width, SmallestWidth);
         var pictures = new List<Picture>();
@@ -65,7 +65,7 @@ public static class PicturePlan
 
     private static bool IsOneScale(Exhibit exhibit) => exhibit.Shapes is [{ Source: ShapeSource.OfScale }];
 
-    private static Picture Neck(Exhibit exhibit, double width, Shape? focus, HashSet<string> explained)
+    private static Picture Neck(Exhibit exhibit, double width, Shape? focus, ExplainedSigns explained)
     {
         var content = NeckContent.Of(exhibit, focus);
         var words = NeckWords.Of(content);

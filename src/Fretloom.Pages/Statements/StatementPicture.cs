@@ -15,7 +15,7 @@ internal static class StatementPicture
     /// <param name="width">The width of the text, in points.</param>
     /// <param name="explained">The words of the signs explained before; those explained here are added.</param>
     /// <returns>The picture and whether it stands beside the claim; null when there is nothing to be seen.</returns>
-    public static (Picture Picture, bool IsAside)? Of(ClaimVerdict verdict, double width, HashSet<string> explained)
+    public static (Picture Picture, bool IsAside)? Of(ClaimVerdict verdict, double width, ExplainedSigns explained)
     {
         if (ExhibitOf(verdict) is not { } exhibit)
         {

@@ -1,10 +1,8 @@
-using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
 using Fretloom.Exercises;
 using Fretloom.Scores.Scripting;
 using Fretloom.Scores.Tab;
-using Fretloom.Theory;
 
 namespace Fretloom.Scores.Engraving;
 
@@ -16,18 +14,12 @@ namespace Fretloom.Scores.Engraving;
 /// Safe to use from several threads; exercises are engraved one after another. The same input gives the same pictures. Without the engraver's file,
 /// or where it fails, the answer is plain-text tablature with a warning.
 /// </remarks>
-public sealed class Engraver : IDisposable
+public sealed class Engraver : IEngraver, IDisposable
 {
-    // A single system that is nearly full is spread over the whole width. Ours, without source.
-    private const double FilledFrom = 0.75;
-
     private static EngraverEngine? engine;
     private static int users;
 
-    // Of how many exercises the widths of the bars are remembered.
-    private const int MostMeasured = 1000;
-
-    private readonly ConcurrentDictionary<string, ValueList<MeasuredBar>> measured = [];
+    private readonly ScoreEngraver scores;
     private readonly EngravingCache? cache;
     private readonly string library;
     private readonly Lazy<string> versions;
@@ -42,14 +34,13 @@ public sealed class Engraver : IDisposable
     internal Engraver(EngravingCache? cache, string library)
     {
         (this.cache, this.library) = (cache, library);
+        scores = new(new SharedEngine(this));
         versions = new(() => $"{typeof(Engraver).Module.ModuleVersionId}\n{Hash(File.ReadAllBytes(library))}");
     }
 
     private bool IsThere => File.Exists(library);
 
-    /// <summary>Engraves one pass of an exercise.</summary>
-    /// <param name="exercise">What is engraved.</param>
-    /// <param name="widthMm">The width of a system; at least <see cref="EngravedPage.LeastWidthMm"/>.</param>
+    /// <inheritdoc/>
     /// <exception cref="ObjectDisposedException">After <see cref="Dispose"/>.</exception>
     public EngravedExercise Engrave(Exercise exercise, double widthMm)
     {
@@ -116,7 +107,7 @@ public sealed class Engraver : IDisposable
         var heads = new SystemHeads(exercise);
         if (cache is null)
         {
-            return Systems(exercise, widthMm, score, heads);
+            return scores.Systems(exercise, widthMm, score, heads);
         }
 
         // All that the pictures come from: this code, the engraver, what it is told and what it is given.
@@ -125,59 +116,11 @@ public sealed class Engraver : IDisposable
         var systems = cache.Read(key);
         if (systems is null)
         {
-            systems = Systems(exercise, widthMm, score, heads);
+            systems = scores.Systems(exercise, widthMm, score, heads);
             cache.Write(key, systems);
         }
 
         return systems;
-    }
-
-    private EngravedSystem[] Systems(Exercise exercise, double widthMm, string score, SystemHeads heads)
-    {
-        var bars = Measured(score);
-        var room = EngravedPage.Room(widthMm);
-        var firsts = Breaks(exercise, bars, room);
-        var isFilled = firsts.Count > 1 || bars[^1].Right > FilledFrom * room;
-        var options = EngravedPage.Options(widthMm, isFilled);
-        var name = "f" + Hash($"{options}\n{score}")[..10];
-        var pages = Pages(MeiWriter.Write(exercise, firsts), options);
-        return [.. pages.Select((page, at) => SystemPicture.Of(page, $"{name}-{at}", heads))];
-    }
-
-    // How wide bars are by nature is the same for every width of a system, and a document may ask for several.
-    private ValueList<MeasuredBar> Measured(string score)
-    {
-        if (!measured.TryGetValue(score, out var bars))
-        {
-            if (measured.Count >= MostMeasured)
-            {
-                measured.Clear();
-            }
-
-            bars = Pages(score, EngravedPage.UnbrokenOptions).SelectMany(SystemPicture.Bars).ToValueList();
-            measured[score] = bars;
-        }
-
-        return bars;
-    }
-
-    private static IReadOnlyList<int> Breaks(Exercise exercise, ValueList<MeasuredBar> measured, double room)
-    {
-        var firsts = exercise.Sections.Select(section => section.At / exercise.Metre.Bar + 1).ToHashSet();
-        var bars = measured
-            .Select(
-                (bar, at) =>
-                {
-                    var key = exercise.SectionAt(exercise.Metre.Bar * at).Key;
-                    var signature = Math.Abs(KeySignature.Of(key)) * EngravedPage.AccidentalWidth;
-                    var lead = bar.Start - bar.Left;
-                    return at == 0
-                        ? new SystemBreaks.Bar(lead, EngravedPage.Lead, bar.Right - bar.Start)
-                        : new SystemBreaks.Bar(EngravedPage.ClefLead + signature, lead, bar.Right - bar.Start);
-                }
-            )
-            .ToList();
-        return SystemBreaks.Choose(bars, room, firsts);
     }
 
     private string[] Pages(string score, string options)
@@ -213,5 +156,11 @@ public sealed class Engraver : IDisposable
     {
         engine?.Dispose();
         engine = null;
+    }
+
+    /// <summary>The engine of the process, as long as it is there.</summary>
+    private sealed class SharedEngine(Engraver engraver) : IEngravingEngine
+    {
+        public string[] Engrave(string score, string options) => engraver.Pages(score, options);
     }
 }

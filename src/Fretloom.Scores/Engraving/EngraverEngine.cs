@@ -7,7 +7,7 @@ using Microsoft.ClearScript.V8;
 namespace Fretloom.Scores.Engraving;
 
 /// <summary>One running engraver. Whoever uses it holds <see cref="ScriptRuntime.Gate"/>.</summary>
-internal sealed class EngraverEngine : IDisposable
+internal sealed class EngraverEngine : IEngravingEngine, IDisposable
 {
     /// <summary>Where its file lies beside the program.</summary>
     public static readonly string Library = Path.Combine(

@@ -206,19 +206,19 @@ public sealed partial class ExerciseTests : IDisposable
     public void Chords_that_are_held_have_a_box_each_once()
     {
         var strummed = WithPlay("Am, F, Am and F, strum down down-up").Exercises[0].Played;
-        var boxes = Assert.Single(ExerciseBoxes.Of(strummed, 480, []));
+        var boxes = Assert.Single(ExerciseBoxes.Of(strummed, 480, new()));
 
         Assert.EndsWith("Am and F", boxes.Drawing.Title, StringComparison.Ordinal);
-        Assert.Empty(ExerciseBoxes.Of(WithPlay(Chords).Exercises[0].Played, 480, []));
+        Assert.Empty(ExerciseBoxes.Of(WithPlay(Chords).Exercises[0].Played, 480, new()));
         const string Many = "the triads from I to IV, on strings 3-1, frets 0-15, as block chords, in every key";
-        Assert.Empty(ExerciseBoxes.Of(WithPlay(Many).Exercises[0].Played, 480, []));
+        Assert.Empty(ExerciseBoxes.Of(WithPlay(Many).Exercises[0].Played, 480, new()));
     }
 
     [Fact]
     public void A_box_has_the_fingers_of_the_exercise()
     {
         var exercise = WithPlay("Am and F, strum down down-up").Exercises[0].Played;
-        var table = Assert.Single(ExerciseBoxes.Of(exercise, 480, [])).Table;
+        var table = Assert.Single(ExerciseBoxes.Of(exercise, 480, new())).Table;
 
         var chord = exercise.Notes.Where(note => note.At == default && note.Finger != Finger.None).ToList();
         Assert.NotEmpty(chord);

@@ -82,7 +82,7 @@ public class StatementTests(TypstFixture typst)
     [InlineData(Failing, false)]
     public void A_neck_stands_beside_the_claim_where_it_is_short(string claim, bool isAside)
     {
-        var neck = StatementPicture.Of(Checked(claim), 482, []);
+        var neck = StatementPicture.Of(Checked(claim), 482, new());
 
         Assert.Equal(isAside, neck?.IsAside);
         Assert.InRange(neck!.Value.Picture.Drawing.Width, 60, isAside ? 482 * StatementPicture.AsideShare + 1 : 483);
