@@ -8,6 +8,7 @@ namespace Fretloom.Pages.Html;
 internal sealed class BlockHtml
 {
     private readonly HtmlText _html;
+    private readonly PicturedLesson _pictured;
     private readonly Outline _outline = new();
     private readonly FigureHtml _figures;
     private readonly StatementHtml _statements;
@@ -20,10 +21,10 @@ internal sealed class BlockHtml
     /// <param name="kept">What was written before; null writes everything anew.</param>
     public BlockHtml(HtmlText html, PicturedLesson pictured, KeptHtml? kept = null)
     {
-        _html = html;
+        (_html, _pictured) = (html, pictured);
         var drawings = new PictureHtml(html);
         _figures = new FigureHtml(html, pictured, drawings, kept);
-        _statements = new StatementHtml(html, pictured, drawings, kept);
+        _statements = new StatementHtml(html, drawings, kept);
         _exercises = new ExerciseHtml(html, pictured, drawings, kept);
     }
 
@@ -147,7 +148,7 @@ internal sealed class BlockHtml
                 _figures.Write(figure);
                 break;
             case Block.Statement statement:
-                _statements.Write(statement);
+                _statements.Write(statement, _pictured.NeckOf(statement));
                 break;
             case Block.Exercise exercise:
                 _exercises.Write(exercise);

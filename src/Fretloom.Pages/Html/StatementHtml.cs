@@ -9,29 +9,30 @@ using Fretloom.Theory;
 namespace Fretloom.Pages.Html;
 
 /// <summary>Writes claims as HTML: tick, sentence, verdict, a tick for each key, and the first counterexample.</summary>
-internal sealed class StatementHtml(HtmlText html, PicturedLesson pictured, PictureHtml drawings, KeptHtml? kept)
+internal sealed class StatementHtml(HtmlText html, PictureHtml drawings, KeptHtml? kept)
 {
     /// <summary>Writes a claim.</summary>
-    public void Write(Block.Statement statement)
+    /// <param name="statement">The claim.</param>
+    /// <param name="neck">Its counterexample.</param>
+    public void Write(Block.Statement statement, StatementDrawing neck)
     {
         if (kept is null)
         {
-            WriteAnew(statement);
+            WriteAnew(statement, neck);
         }
         else
         {
             var said = (statement.Number, statement.Key, statement.Options.Title, statement.Options.Caption);
-            kept.Write(html, pictured.NeckOf(statement), said, () => WriteAnew(statement));
+            kept.Write(html, neck, said, () => WriteAnew(statement, neck));
         }
     }
 
-    private void WriteAnew(Block.Statement statement)
+    private void WriteAnew(Block.Statement statement, StatementDrawing neck)
     {
         var (verdict, id) = (
             statement.Verdict,
             string.Create(CultureInfo.InvariantCulture, $"claim-{statement.Number}")
         );
-        var neck = pictured.NeckOf(statement);
         var kind = neck.IsAside ? "statement beside" : "statement";
         html.Open("div", ("class", kind), ("role", "group"), ("aria-labelledby", id)).Line();
         html.Open("span", ("class", $"tick {ClassOf(verdict.Verdict)}"), ("aria-hidden", "true")).Close().Line();

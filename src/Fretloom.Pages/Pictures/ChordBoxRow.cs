@@ -31,15 +31,24 @@ internal static class ChordBoxRow
     {
         var shapes = exhibit.Shapes ?? [];
         var box = ChordBox.WidthOf(exhibit);
-        var most = Math.Max(1, (int)(width / box));
-        var rows = (shapes.Count + most - 1) / most;
-        var chunks = shapes.Chunk((shapes.Count + rows - 1) / Math.Max(1, rows)).ToList();
+        var chunks = shapes.Chunk(Columns(exhibit, width, shapes.Count)).ToList();
         for (var at = 0; at < chunks.Count; at++)
         {
             LegendItem[] items =
                 at == chunks.Count - 1 ? [.. Legend(exhibit).Where(item => explained.Add(item.Words))] : [];
             yield return new Picture(Draw(exhibit, chunks[at], box, items, width), Table(exhibit, chunks[at]));
         }
+    }
+
+    /// <summary>Boxes in a row, rows evenly filled.</summary>
+    /// <param name="exhibit">What they show.</param>
+    /// <param name="width">Points there are.</param>
+    /// <param name="count">How many boxes there are.</param>
+    public static int Columns(Exhibit exhibit, double width, int count)
+    {
+        var most = Math.Max(1, (int)(width / ChordBox.WidthOf(exhibit)));
+        var rows = Math.Max(1, (count + most - 1) / most);
+        return Math.Max(1, (count + rows - 1) / rows);
     }
 
     private static IEnumerable<LegendItem> Legend(Exhibit exhibit) =>

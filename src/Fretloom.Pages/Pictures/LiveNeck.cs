@@ -20,7 +20,7 @@ public sealed record LiveNeck(
     // Narrower frets would let marks of neighbouring frets touch.
     private const double NarrowestFret = 19;
 
-    private const double WidestFret = 84;
+    private const double WidestFret = 110;
 
     private const double NamesWidth = 26;
 

@@ -1,3 +1,6 @@
+using System.Text.Json;
+using Fretloom.Neck;
+using Fretloom.Scores.Sound;
 using Microsoft.JSInterop;
 
 namespace Fretloom.Studio.Client.State;
@@ -31,11 +34,21 @@ public sealed class Page(IJSRuntime browser)
     /// <summary>Tells whoever waits for it that the studio is ready.</summary>
     public void Ready() => Now.InvokeVoid("studio.ready");
 
-    /// <summary>Sounds notes together, each a MIDI number.</summary>
-    /// <param name="midis">The notes, the lowest string first.</param>
+    /// <summary>Sounds notes on an instrument.</summary>
+    /// <param name="instrument">Whose strings are heard.</param>
+    /// <param name="midis">The notes, each a MIDI number, in the order they begin.</param>
     /// <param name="gapSeconds">How much later each one begins than the one before.</param>
-    public ValueTask Sound(IReadOnlyList<int> midis, double gapSeconds) =>
-        browser.InvokeVoidAsync("studio.sound", midis, gapSeconds);
+    public ValueTask Sound(Instrument instrument, IReadOnlyList<int> midis, double gapSeconds) =>
+        browser.InvokeVoidAsync(
+            "studio.sound",
+            JsonSerializer.Serialize(SoundFigures.For(instrument), SoundJson.Default.SoundFigures),
+            midis,
+            gapSeconds
+        );
+
+    /// <summary>Lets the neck be pointed at: tells a listener which spot is <c>Pointed</c> at, <c>Chose</c>n or to be <c>Heard</c>, and when it is <c>Resized</c>.</summary>
+    public ValueTask Neck<T>(DotNetObjectReference<T> listener)
+        where T : class => browser.InvokeVoidAsync("studio.neck", listener);
 
     /// <summary>Tells a listener when the browser goes back or forth (<c>WentTo</c>) or a key of the whole page is pressed (<c>Pressed</c>).</summary>
     public void Listen<T>(DotNetObjectReference<T> listener)

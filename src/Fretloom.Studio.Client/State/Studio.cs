@@ -1,5 +1,7 @@
 using Fretloom.Exhibits;
+using Fretloom.Neck;
 using Fretloom.Sentences;
+using Fretloom.Shapes;
 
 namespace Fretloom.Studio.Client.State;
 
@@ -46,10 +48,37 @@ public sealed class Studio(History history)
     /// <summary>What is wrong with the sentence; null when nothing is.</summary>
     public SentenceError? Error => Answer().Errors is [var first, ..] ? first : null;
 
+    /// <summary>The spots chosen by hand, as a shape; null when none are, or they do not lie on this instrument.</summary>
+    public ShapeByHand? Built =>
+        View.Built.Count > 0 && View.Built.All(Exhibit.Map.Instrument.Has)
+            ? new ShapeByHand(Exhibit.Player, Exhibit.Map.Key, View.Built)
+            : null;
+
+    /// <summary>The shape that is brought out on the neck: that in hand, else one of the sentence's; null for none.</summary>
+    public Shape? Shape =>
+        Built?.Shape
+        ?? (View.ShapeAt is { } at && Exhibit.Shapes is { } shapes && at < shapes.Count ? shapes[at] : null);
+
+    /// <summary>Raised when a block is to be put into the lesson: its kind and its sentence.</summary>
+    public event Action<string, string>? Inserting;
+
+    /// <summary>Puts a block into the lesson where it is being written.</summary>
+    /// <param name="kind"><c>show</c>, <c>claim</c> or <c>play</c>.</param>
+    /// <param name="sentence">What it says.</param>
+    public void Insert(string kind, string sentence) => Inserting?.Invoke(kind, sentence);
+
+    /// <summary>Takes a spot into the shape in hand, or out of it.</summary>
+    public void Toggle(Spot spot)
+    {
+        var isIn = View.Built.Contains(spot);
+        var built = isIn ? View.Built.Where(other => other != spot).ToValueList() : [.. View.Built, spot];
+        Look(View with { Built = built, ShapeAt = null }, spot.ToString());
+    }
+
     /// <summary>Says another sentence.</summary>
     /// <param name="sentence">The sentence; it need not be right.</param>
     /// <param name="name">What the step is called.</param>
-    public void Say(string sentence, string name) => Look(new View(sentence), name);
+    public void Say(string sentence, string name) => Look(new View(sentence, View.Built), name);
 
     /// <summary>Looks at something else. A step that can be taken back.</summary>
     public void Look(View view, string name)

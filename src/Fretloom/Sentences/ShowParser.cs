@@ -48,6 +48,34 @@ public static class ShowParser
         return draft.PlaceOf(part) is { } place ? (place.Start + 1, place.Length) : null;
     }
 
+    /// <summary>The phrases of a sentence, so that each can be changed where it stands.</summary>
+    /// <param name="text">The sentence; it need not be right.</param>
+    /// <returns>In reading order, as far as the sentence reads well. Phrases of one kind that follow each other count as one.</returns>
+    public static ValueList<PlacedPhrase> PhrasesOf(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        if (text.Length > MaxLength)
+        {
+            return [];
+        }
+
+        ShowReader.Read(text, null, out var draft);
+        var phrases = new List<PlacedPhrase>();
+        foreach (var (kind, place) in draft.Phrases)
+        {
+            if (phrases is [.., var last] && last.Kind == kind)
+            {
+                phrases[^1] = last with { Length = place.Start + place.Length + 1 - last.Column };
+            }
+            else
+            {
+                phrases.Add(new PlacedPhrase(kind, place.Start + 1, place.Length));
+            }
+        }
+
+        return phrases.ToValueList();
+    }
+
     /// <summary>Reads an instrument with or without article, perhaps with its tuning: <c>low-G ukulele</c>, <c>guitar tuned D2 A2 D3 G3 A3 D4</c>.</summary>
     public static SentenceResult<Instrument> ParseInstrument(string text) =>
         ParseAlone(text, at => (InstrumentPhrase.Read(at, out var instrument), instrument!));

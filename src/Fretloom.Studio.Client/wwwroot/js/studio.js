@@ -54,7 +54,9 @@ globalThis.studio = (() => {
     },
     speaks: language => (root.lang = language),
     ready: () => (root.dataset.ready = "true"),
-    sound: (midis, gapSeconds) => import("./sound.js").then(sound => sound.pluck(midis, gapSeconds)),
+    sound: (figures, midis, gapSeconds) => import("./sound.js").then(sound => sound.pluck(figures, midis, gapSeconds)),
+    neck: to => import("./neck.js").then(neck => neck.serve(to)),
+    reveal: id => document.getElementById(id)?.scrollIntoView({ block: "nearest" }),
     focus: selector => document.querySelector(selector)?.focus(),
     listen: to => {
       listener = to;

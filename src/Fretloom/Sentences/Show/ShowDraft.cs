@@ -8,6 +8,7 @@ namespace Fretloom.Sentences.Show;
 internal sealed class ShowDraft
 {
     private readonly Dictionary<PhraseKind, Token> _places = [];
+    private readonly List<(PhraseKind Kind, Token Place)> _phrases = [];
 
     /// <summary>What was said, apart from the subjects.</summary>
     public ShowSentence Sentence { get; set; } = new();
@@ -59,7 +60,13 @@ internal sealed class ShowDraft
         return places.Count == 0 ? null : places.MinBy(place => place.Start);
     }
 
+    /// <summary>Every phrase that was read, in order.</summary>
+    public IReadOnlyList<(PhraseKind Kind, Token Place)> Phrases => _phrases;
+
     /// <summary>Notes that a phrase was read; one that may stand only once fails the second time.</summary>
-    public Failure? Note(PhraseKind kind, Token place) =>
-        _places.TryAdd(kind, place) || kind == SubjectPhrase.Kind ? null : Failure.Again(kind.Name, place);
+    public Failure? Note(PhraseKind kind, Token place)
+    {
+        _phrases.Add((kind, place));
+        return _places.TryAdd(kind, place) || kind == SubjectPhrase.Kind ? null : Failure.Again(kind.Name, place);
+    }
 }
