@@ -57,6 +57,7 @@ internal static class Examples
             "fretloom build lesson.md --key all --order fourths",
         ],
         ["demo"] = ["fretloom demo", "fretloom demo --out handouts"],
+        ["studio"] = ["fretloom studio --open", "fretloom studio --lessons lessons --port 8080"],
     };
 
     /// <summary>Gives a command, and all below it, <c>--help</c> with the examples of whichever is asked for.</summary>

@@ -1,5 +1,7 @@
 using Fretloom.Exhibits;
+using Fretloom.Lessons.Syntax;
 using Fretloom.Sentences;
+using Fretloom.Theory;
 
 namespace Fretloom.Lessons;
 
@@ -41,4 +43,35 @@ public sealed record FrontMatter
 
     /// <summary>The fret of the capo on the lesson's instrument, 0 for none.</summary>
     public int Capo { get; init; }
+
+    /// <summary>The key of the lesson as it was written; C major when it names none.</summary>
+    internal Key HomeKey => Defaults.Key ?? CMajor;
+
+    private static readonly Key CMajor = Key.Parse("C major");
+
+    /// <summary>Reads what a lesson says of itself, and nothing after it; what cannot be read is as if it were not said.</summary>
+    /// <param name="text">The lesson.</param>
+    /// <returns>What it says, with words that follow the key filled in.</returns>
+    public static FrontMatter Of(string text)
+    {
+        var source = new SourceText(text);
+        var front = new FrontMatterReader(source, new DiagnosticList(source), new DiagnosticList(source)).Read(out _);
+        return front.In(front.HomeKey);
+    }
+
+    /// <summary>With words that follow the key filled in.</summary>
+    internal FrontMatter In(Key key)
+    {
+        return this with
+        {
+            Title = KeyWords.Fill(Title, key),
+            Subtitle = Fill(Subtitle),
+            Course = Fill(Course),
+            Teacher = Fill(Teacher),
+            Date = Fill(Date),
+            Sheet = Fill(Sheet),
+        };
+
+        string? Fill(string? text) => text is null ? null : KeyWords.Fill(text, key);
+    }
 }

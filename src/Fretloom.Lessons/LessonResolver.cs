@@ -21,7 +21,7 @@ internal sealed class LessonResolver
         _parsed = parsed;
         _key = key;
         _found = new DiagnosticList(parsed.Source);
-        Front = Filled(parsed.Front);
+        Front = parsed.Front.In(key);
         Blocks = Resolved(parsed.Blocks);
         Claims = _claims.ToValueList();
         Exercises = _exercises.ToValueList();
@@ -50,17 +50,6 @@ internal sealed class LessonResolver
     public ValueList<Diagnostic> Diagnostics { get; }
 
     private bool IsHome => _key == _parsed.HomeKey;
-
-    private FrontMatter Filled(FrontMatter front) =>
-        front with
-        {
-            Title = KeyWords.Fill(front.Title, _key),
-            Subtitle = Fill(front.Subtitle),
-            Course = Fill(front.Course),
-            Teacher = Fill(front.Teacher),
-            Date = Fill(front.Date),
-            Sheet = Fill(front.Sheet),
-        };
 
     private string? Fill(string? text) => text is null ? null : KeyWords.Fill(text, _key);
 

@@ -8,8 +8,6 @@ namespace Fretloom.Lessons;
 /// <summary>A lesson file as it was written: its tree and what was found while it was read.</summary>
 internal sealed class ParsedLesson
 {
-    private static readonly Key CMajor = Key.Parse("C major");
-
     /// <summary>The text.</summary>
     public required SourceText Source { get; init; }
 
@@ -29,7 +27,7 @@ internal sealed class ParsedLesson
     public ValueList<Diagnostic> InOtherKeys { get; init; }
 
     /// <summary>The key of the lesson as it was written; C major when it names none.</summary>
-    public Key HomeKey => Front.Defaults.Key ?? CMajor;
+    public Key HomeKey => Front.HomeKey;
 
     /// <summary>What came of the claims, as far as they have been checked.</summary>
     public required ClaimVerdicts Verdicts { get; init; }

@@ -60,5 +60,6 @@ public class DependencyTests
         && (
             assembly.StartsWith("System.", StringComparison.Ordinal)
             || assembly.StartsWith("Microsoft.CSharp", StringComparison.Ordinal)
+            || assembly.StartsWith("Microsoft.Win32.", StringComparison.Ordinal)
         );
 }

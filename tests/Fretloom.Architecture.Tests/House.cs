@@ -18,6 +18,30 @@ internal static class House
             "Fretloom.Pages",
             ["ClearScript.Core", "ClearScript.V8", "SkiaSharp", "Svg.Skia", "Svg.Model", "ShimSkiaSharp"]
         ),
+        (
+            "Fretloom.Studio",
+            // All of these come with the framework Microsoft.AspNetCore.App.
+            [
+                "Microsoft.AspNetCore",
+                "Microsoft.AspNetCore.Connections.Abstractions",
+                "Microsoft.AspNetCore.Hosting.Abstractions",
+                "Microsoft.AspNetCore.Hosting.Server.Abstractions",
+                "Microsoft.AspNetCore.Http",
+                "Microsoft.AspNetCore.Http.Abstractions",
+                "Microsoft.AspNetCore.Http.Extensions",
+                "Microsoft.AspNetCore.Http.Features",
+                "Microsoft.AspNetCore.Routing",
+                "Microsoft.AspNetCore.Server.Kestrel",
+                "Microsoft.AspNetCore.Server.Kestrel.Core",
+                "Microsoft.Extensions.DependencyInjection.Abstractions",
+                "Microsoft.Extensions.Features",
+                "Microsoft.Extensions.Hosting",
+                "Microsoft.Extensions.Hosting.Abstractions",
+                "Microsoft.Extensions.Options",
+                "Microsoft.Extensions.Primitives",
+                "Microsoft.Net.Http.Headers",
+            ]
+        ),
         ("Fretloom.Cli", ["System.CommandLine", "Spectre.Console"]),
     ];
 

@@ -2,7 +2,6 @@ using System.CommandLine;
 using Fretloom.Cli.Json;
 using Fretloom.Lessons;
 using Fretloom.Pages.Documents;
-using Fretloom.Pages.Pdf;
 using Fretloom.Theory;
 
 namespace Fretloom.Cli.Commands;
@@ -10,13 +9,6 @@ namespace Fretloom.Cli.Commands;
 /// <summary><c>fretloom build</c>: a lesson file made into handouts.</summary>
 internal static class BuildCommand
 {
-    private static readonly Dictionary<string, KeyOrder> Orders = new()
-    {
-        ["fourths"] = KeyOrder.Fourths,
-        ["half-steps"] = KeyOrder.HalfSteps,
-        ["fewest-moves"] = KeyOrder.FewestMoves,
-    };
-
     /// <summary>Makes the command.</summary>
     public static Command Create(Terminal terminal)
     {
@@ -32,7 +24,7 @@ internal static class BuildCommand
             Description = "The order of all keys.",
             DefaultValueFactory = _ => "fourths",
         };
-        order.AcceptOnlyFromAmong([.. Orders.Keys]);
+        order.AcceptOnlyFromAmong([.. BuildWords.Orders.Keys]);
         var formats = new Option<string>("--format")
         {
             Description = "What to make, with commas between: pdf, html, svg, png; of exercises musicxml, midi, wav.",
@@ -48,13 +40,13 @@ internal static class BuildCommand
         });
         key.Validators.Add(result =>
         {
-            if (KeyChoiceOf(result.GetValueOrDefault<string?>(), KeyOrder.Fourths) is null)
+            if (BuildWords.Keys(result.GetValueOrDefault<string?>(), KeyOrder.Fourths) is null)
             {
                 result.AddError("--key takes a tonic such as 'D', a key such as 'Bb minor', or 'all'.");
             }
         });
         var paper = new Option<string>("--paper") { Description = "The paper.", DefaultValueFactory = _ => "a4" };
-        paper.AcceptOnlyFromAmong("a4", "letter");
+        paper.AcceptOnlyFromAmong([.. BuildWords.Papers.Keys]);
         var isLarge = new Option<bool>("--large-print") { Description = "Set the PDF in 18 point." };
         var isKeepGoing = new Option<bool>("--keep-going")
         {
@@ -78,8 +70,8 @@ internal static class BuildCommand
             var options = new BuildOptions(parsed.GetValue(folder)!)
             {
                 Formats = Formats(parsed.GetValue(formats))!.Value,
-                Keys = KeyChoiceOf(parsed.GetValue(key), Orders[parsed.GetValue(order)!])!,
-                Paper = parsed.GetValue(paper) == "letter" ? Paper.Letter : Paper.A4,
+                Keys = BuildWords.Keys(parsed.GetValue(key), BuildWords.Orders[parsed.GetValue(order)!])!,
+                Paper = BuildWords.Papers[parsed.GetValue(paper)!],
                 IsLargePrint = parsed.GetValue(isLarge),
                 IsKeepGoing = parsed.GetValue(isKeepGoing),
             };
@@ -95,33 +87,6 @@ internal static class BuildCommand
         return command;
     }
 
-    private static ValueList<HandoutFormat>? Formats(string? text)
-    {
-        var formats = new List<HandoutFormat>();
-        foreach (var word in (text ?? "").Split(',', StringSplitOptions.TrimEntries))
-        {
-            if (
-                word.Length == 0
-                || !char.IsAsciiLetter(word[0])
-                || !Enum.TryParse<HandoutFormat>(word, true, out var format)
-            )
-            {
-                return null;
-            }
-
-            formats.Add(format);
-        }
-
-        return formats.ToValueList();
-    }
-
-    private static KeyChoice? KeyChoiceOf(string? text, KeyOrder order) =>
-        text switch
-        {
-            null => KeyChoice.Home,
-            "all" => KeyChoice.All(order),
-            _ when Key.TryParse(text, out var key) => KeyChoice.One(key),
-            _ when Scale.TryParseTonic(text, out var tonic) => KeyChoice.On(tonic),
-            _ => null,
-        };
+    private static ValueList<HandoutFormat>? Formats(string? text) =>
+        BuildWords.Formats((text ?? "").Split(',', StringSplitOptions.TrimEntries));
 }

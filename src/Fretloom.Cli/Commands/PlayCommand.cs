@@ -4,6 +4,7 @@ using Fretloom.Cli.Json;
 using Fretloom.Exercises;
 using Fretloom.Exhibits;
 using Fretloom.Hand;
+using Fretloom.Pages.Documents;
 using Fretloom.Scores.Midi;
 using Fretloom.Scores.Sound;
 using Fretloom.Scores.Tab;
@@ -23,7 +24,7 @@ internal static class PlayCommand
         );
         var file = SentenceCall.File(
             "Write the exercise to this file: .musicxml, .mxl, .mid, .wav, .svg, .pdf or .txt.",
-            ScoreFiles.WhyNot
+            ExerciseFile.WhyNot
         );
         var title = new Option<string?>("--title")
         {
@@ -121,12 +122,12 @@ internal static class PlayCommand
                 },
                 new MidiOptions { HasChannelPerString = parsed.GetValue(channels), HasClick = parsed.GetValue(click) },
                 parsed.GetValue(fingers),
-                parsed.GetValue(title),
                 parsed.GetValue(caption)
             );
+            var heading = parsed.GetValue(title);
             return call.IsLines(parsed)
-                ? terminal.AnswerLines(line => Play(line, file: null, options, isJson: true, terminal))
-                : Play(call.Text(parsed), parsed.GetValue(file), options, call.IsJson(parsed), terminal);
+                ? terminal.AnswerLines(line => Play(line, file: null, heading, options, isJson: true, terminal))
+                : Play(call.Text(parsed), parsed.GetValue(file), heading, options, call.IsJson(parsed), terminal);
         });
         return command;
     }
@@ -142,7 +143,14 @@ internal static class PlayCommand
         return rate;
     }
 
-    private static int Play(string text, string? file, ScoreOptions options, bool isJson, Terminal terminal)
+    private static int Play(
+        string text,
+        string? file,
+        string? title,
+        ScoreOptions options,
+        bool isJson,
+        Terminal terminal
+    )
     {
         var answer = PlayQuestion.Answer(text, ShowDefaults.Standard);
         if (!answer.IsRead)
@@ -150,18 +158,8 @@ internal static class PlayCommand
             return terminal.Explain(text, answer.Errors[0], isJson);
         }
 
-        var exercise = options.Title is { } title ? answer.Value with { Name = title } : answer.Value;
-        if (
-            file is not null
-            && ScoreFiles.Write(
-                exercise,
-                file,
-                options,
-                words => terminal.Error.WriteLine($"{words}."),
-                terminal.Listen()
-            )
-                is { } problem
-        )
+        var exercise = title is null ? answer.Value : answer.Value with { Name = title };
+        if (file is not null && Write(exercise, file, options, terminal) is { } problem)
         {
             return terminal.Fail(problem, isJson);
         }
@@ -185,6 +183,29 @@ internal static class PlayCommand
         }
 
         return ExitCode.Done;
+    }
+
+    private static string? Write(Exercise exercise, string file, ScoreOptions options, Terminal terminal)
+    {
+        var stop = terminal.Listen();
+        return ExerciseFile.WhyNot(exercise, file, options)
+            ?? OutFiles.Write(
+                file,
+                () =>
+                    ProgressBar.Over(
+                        $"Writing {Path.GetFileName(file)}",
+                        report =>
+                            ExerciseFile.Of(
+                                exercise,
+                                file,
+                                options,
+                                ProgressBar.Share(report),
+                                words => terminal.Error.WriteLine($"{words}."),
+                                stop
+                            )
+                    ),
+                stop
+            );
     }
 
     private static void Warn(Exercise exercise, Terminal terminal)

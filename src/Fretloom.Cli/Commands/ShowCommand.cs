@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Fretloom.Cli.Json;
 using Fretloom.Exhibits;
+using Fretloom.Pages.Documents;
 using Fretloom.Pages.Text;
 using Fretloom.Sentences;
 
@@ -41,8 +42,8 @@ internal static class ShowCommand
             terminal.Error.WriteLine(missing);
         }
 
-        List<string> names = [];
-        if (file is not null && PictureFiles.Write(exhibit, file, names) is { } problem)
+        var pictures = file is null ? [] : PictureFiles.Of(exhibit, file);
+        if (file is not null && Write(exhibit, file, pictures) is { } problem)
         {
             return terminal.Fail(problem, isJson);
         }
@@ -57,10 +58,17 @@ internal static class ShowCommand
         }
         else
         {
-            names.ForEach(terminal.Output.WriteLine);
+            foreach (var (name, _) in pictures)
+            {
+                terminal.Output.WriteLine(name);
+            }
+
             terminal.Error.Write(PlainText.WriteHandNotes(exhibit, terminal.Width));
         }
 
         return ExitCode.Done;
     }
+
+    private static string? Write(Exhibit exhibit, string file, IReadOnlyList<(string, Func<byte[]>)> pictures) =>
+        pictures.Count == 0 ? $"There is nothing to draw: {exhibit.Sentence}" : OutFiles.Write(file, pictures);
 }

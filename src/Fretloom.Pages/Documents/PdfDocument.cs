@@ -1,7 +1,9 @@
 using Fretloom.Exercises;
 using Fretloom.Exhibits;
+using Fretloom.Hand;
 using Fretloom.Lessons;
 using Fretloom.Lessons.Syntax;
+using Fretloom.Neck;
 using Fretloom.Pages.Pdf;
 using Fretloom.Pages.Pictures;
 using Fretloom.Pages.Svg;
@@ -35,8 +37,9 @@ public static class PdfDocument
     public static byte[] Of(Lesson lesson, PrintOptions options, TypstCompiler typst, IEngraver? engraver = null) =>
         Of(Pictured(lesson, options, engraver), options, typst);
 
-    /// <summary>Sets an exercise by itself, on A4.</summary>
+    /// <summary>Sets an exercise by itself.</summary>
     /// <param name="exercise">The exercise.</param>
+    /// <param name="options">How it is printed.</param>
     /// <param name="typst">The compiler, kept warm by the caller.</param>
     /// <param name="engraver">Engraves it; null writes plain-text tablature.</param>
     /// <param name="caption">Words to the student below the heading; null for none.</param>
@@ -45,6 +48,7 @@ public static class PdfDocument
     /// <exception cref="TypstException">The typesetter cannot be started.</exception>
     public static byte[] Of(
         Exercise exercise,
+        PrintOptions options,
         TypstCompiler typst,
         IEngraver? engraver = null,
         string? caption = null,
@@ -52,24 +56,20 @@ public static class PdfDocument
     )
     {
         ArgumentNullException.ThrowIfNull(exercise);
-        var front = new FrontMatter
-        {
-            Title = exercise.Name,
-            Capo = exercise.Instrument.Capo,
-            Defaults = new ShowDefaults(
-                exercise.Instrument,
-                exercise.Key,
-                Hand: exercise.Player.Hand,
-                IsLeftHanded: exercise.IsLeftHanded,
-                NoteNames: exercise.NoteNames,
-                IsTurnedOver: exercise.Player.IsTurnedOver
-            ),
-        };
+        ArgumentNullException.ThrowIfNull(options);
+        var front = FrontOf(
+            exercise.Name,
+            exercise.Instrument,
+            exercise.Key,
+            exercise.Player,
+            exercise.IsLeftHanded,
+            exercise.NoteNames
+        );
         var keys = exercise.Sections.Select(section => section.Key).Distinct().Count();
         var lines = RunningLines.Of(front, keys > 1 ? "All keys" : Accidentals.Pretty(exercise.Key.ToString()));
         var block = new Block.Exercise(1, 1, exercise, ExerciseOptions.None with { Caption = caption });
-        var pictured = new PicturedLesson(front, lines, [block], engraver: engraver);
-        var file = Of(pictured, new PrintOptions(), typst);
+        var pictured = Pictured(options, width => new PicturedLesson(front, lines, [block], width, engraver: engraver));
+        var file = Of(pictured, options, typst);
         foreach (var warning in pictured.PicturesOf(block).Warnings)
         {
             warn?.Invoke(warning);
@@ -78,26 +78,67 @@ public static class PdfDocument
         return file;
     }
 
+    /// <summary>Sets an exhibit by itself.</summary>
+    /// <param name="exhibit">The exhibit.</param>
+    /// <param name="options">How it is printed.</param>
+    /// <param name="typst">The compiler, kept warm by the caller.</param>
+    /// <returns>The file. The same exhibit gives the same bytes.</returns>
+    /// <exception cref="TypstException">The typesetter cannot be started.</exception>
+    public static byte[] Of(Exhibit exhibit, PrintOptions options, TypstCompiler typst)
+    {
+        ArgumentNullException.ThrowIfNull(exhibit);
+        ArgumentNullException.ThrowIfNull(options);
+        var front = FrontOf(
+            exhibit.Name,
+            exhibit.Map.Instrument,
+            exhibit.Map.Key,
+            exhibit.Player,
+            exhibit.IsLeftHanded,
+            exhibit.NoteNames
+        );
+        var lines = RunningLines.Of(front, Accidentals.Pretty(exhibit.Map.Key.ToString()));
+        var block = new Block.Figure(1, 1, exhibit, FigureOptions.None);
+        return Of(Pictured(options, width => new PicturedLesson(front, lines, [block], width)), options, typst);
+    }
+
+    // What a lesson would say of itself that holds one block and nothing else.
+    private static FrontMatter FrontOf(
+        string title,
+        Instrument instrument,
+        Key key,
+        Player player,
+        bool isLeftHanded,
+        NoteNaming noteNames
+    ) =>
+        new()
+        {
+            Title = title,
+            Capo = instrument.Capo,
+            Defaults = new ShowDefaults(
+                instrument,
+                key,
+                Hand: player.Hand,
+                IsLeftHanded: isLeftHanded,
+                NoteNames: noteNames,
+                IsTurnedOver: player.IsTurnedOver
+            ),
+        };
+
     /// <summary>Draws the pictures of a lesson as they are printed.</summary>
-    internal static PicturedLesson Pictured(Lesson lesson, PrintOptions options, IEngraver? engraver)
+    internal static PicturedLesson Pictured(Lesson lesson, PrintOptions options, IEngraver? engraver) =>
+        Pictured(options, width => new PicturedLesson(lesson, width, engraver: engraver));
+
+    private static PicturedLesson Pictured(PrintOptions options, Func<double, PicturedLesson> draw)
     {
         if (!options.IsLargePrint)
         {
-            return new PicturedLesson(lesson, engraver: engraver);
+            return draw(PicturePlan.PageWidth);
         }
 
-        var upright = new PicturedLesson(
-            lesson,
-            TextWidth(options.Paper, isLandscape: false) / LeastLargePrintScale,
-            engraver: engraver
-        );
+        var upright = draw(TextWidth(options.Paper, isLandscape: false) / LeastLargePrintScale);
         return FitsUpright(upright, options.Paper)
             ? upright
-            : new PicturedLesson(
-                lesson,
-                TextWidth(options.Paper, isLandscape: true) / LargePrintScale,
-                engraver: engraver
-            );
+            : draw(TextWidth(options.Paper, isLandscape: true) / LargePrintScale);
     }
 
     // The whole edition lies on its side when one picture would be too small on an upright sheet; a point more is no matter.

@@ -94,6 +94,7 @@ public static class ShowResolver
         new()
         {
             Sentence = complete.ToString(),
+            Name = ExhibitName.Of(complete),
             Map = map,
             Labels = complete.Labels!.Value,
             IsLeftHanded = complete.IsLeftHanded == true && !complete.IsTurnedOver,

@@ -190,7 +190,7 @@ public sealed partial class ExerciseTests : IDisposable
         var exercise = WithPlay(sentence).Exercises[0].Played;
         using var typst = new Pages.Pdf.TypstCompiler();
 
-        using var pdf = PdfDocument.Open(Pages.Documents.PdfDocument.Of(exercise, typst, Engraver));
+        using var pdf = PdfDocument.Open(Pages.Documents.PdfDocument.Of(exercise, new PrintOptions(), typst, Engraver));
         var text = ContentOrderTextExtractor.GetText(pdf.GetPage(1));
         Assert.Contains(player, text, StringComparison.Ordinal);
         Assert.DoesNotContain("Exercise 1", text, StringComparison.Ordinal);
