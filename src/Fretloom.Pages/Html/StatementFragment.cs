@@ -22,7 +22,10 @@ public static class StatementFragment
         var html = new HtmlText();
         var statement = new Block.Statement(1, 1, verdict, key, new ClaimOptions());
         var neck = StatementPicture.Of(verdict, Width, new ExplainedSigns());
-        new StatementHtml(html, new PictureHtml(html), null).Write(statement, new StatementDrawing(neck?.Picture, IsAside: false));
+        new StatementHtml(html, new PictureHtml(html), null).Write(
+            statement,
+            new StatementDrawing(neck?.Picture, IsAside: false)
+        );
         return html.ToString();
     }
 }

@@ -35,7 +35,7 @@ public sealed record LiveNeck(
         var map = content.Map;
         var measures = Measures.Neck;
         var left = NamesWidth + (map.Frets.First == 0 ? measures.OpenOffset + measures.RingRadius + 2 : measures.RunOn);
-        var top = measures.Overhang + Emblem.HalfTurnHeight + 4;
+        var top = measures.Overhang + (content.HalfTurnCentres.Any() ? Emblem.HalfTurnHeight + 4 : 4);
         var right = measures.RunOn + 12;
         var frame = new NeckFrame(map, map.Frets, measures, left, top, ScaleOf(map, width - left - right));
         var layers = new NeckLayers(content, frame);

@@ -11,6 +11,8 @@ internal static class ScreenCss
     /// <summary>The paper behind a picture that is a file of its own.</summary>
     public const string OwnPaper = Root + ":root { background: var(--fl-paper); }\n";
 
+    private static readonly string[] Names = [.. Enum.GetValues<Tone>().Select(Hyphened)];
+
     private static readonly Tone[] Tones =
     [
         .. Enum.GetValues<Tone>().Where(tone => tone is not (Tone.None or Tone.Empty)),
@@ -34,7 +36,9 @@ internal static class ScreenCss
     }
 
     /// <summary>A tone as part of a class name: <c>thread-edge</c>.</summary>
-    public static string Name(Tone tone)
+    public static string Name(Tone tone) => Names[(int)tone];
+
+    private static string Hyphened(Tone tone)
     {
         var name = new StringBuilder();
         foreach (var letter in tone.ToString())

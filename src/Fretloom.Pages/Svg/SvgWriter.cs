@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Security;
 using System.Text;
 using Fretloom.Pages.Scene;
@@ -15,6 +14,10 @@ public sealed class SvgWriter
     private readonly StringBuilder _text = new();
     private readonly SvgTheme _theme;
     private readonly string _id;
+
+    // A drawing has many nodes and few ways to paint them.
+    private readonly Dictionary<(Tone? Fill, Stroke? Stroke), string> _paints = [];
+    private readonly Dictionary<(TextStyle Style, Anchor Anchor), string> _types = [];
 
     private SvgWriter(SvgTheme theme, string id)
     {
@@ -129,32 +132,103 @@ public sealed class SvgWriter
                 _text.Append(' ', 2 * depth).Append("</g>\n");
                 break;
             case Node.Line line:
-                _text.Append(
-                    $"<line{At("x1", line.X1)}{At("y1", line.Y1)}{At("x2", line.X2)}{At("y2", line.Y2)}{Paint(null, line.Stroke)}/>\n"
-                );
+                Open("<line").At("x1", line.X1).At("y1", line.Y1).At("x2", line.X2).At("y2", line.Y2);
+                Close(null, line.Stroke);
                 break;
             case Node.Circle circle:
-                _text.Append(
-                    $"<circle{At("cx", circle.X)}{At("cy", circle.Y)}{At("r", circle.Radius)}{Paint(circle.Fill, circle.Stroke)}/>\n"
-                );
+                Open("<circle").At("cx", circle.X).At("cy", circle.Y).At("r", circle.Radius);
+                Close(circle.Fill, circle.Stroke);
                 break;
             case Node.Rect rect:
-                var corner = rect.Corner > 0 ? At("rx", rect.Corner) : "";
-                _text.Append(
-                    $"<rect{At("x", rect.X)}{At("y", rect.Y)}{At("width", rect.Width)}{At("height", rect.Height)}{corner}{Paint(rect.Fill, rect.Stroke)}/>\n"
-                );
+                Open("<rect").At("x", rect.X).At("y", rect.Y).At("width", rect.Width).At("height", rect.Height);
+                if (rect.Corner > 0)
+                {
+                    At("rx", rect.Corner);
+                }
+
+                Close(rect.Fill, rect.Stroke);
                 break;
             case Node.Path path:
-                _text.Append(
-                    $"<path d=\"{string.Concat(path.Steps.Select(Step))}\"{Paint(path.Fill, path.Stroke)}/>\n"
-                );
+                Open("<path d=\"");
+                foreach (var step in path.Steps)
+                {
+                    Step(step);
+                }
+
+                _text.Append('"');
+                Close(path.Fill, path.Stroke);
                 break;
             case Node.Label label:
-                _text.Append(
-                    $"<text{At("x", label.X)}{At("y", label.Y)}{Type(label)}{Paint(label.Tone, null)}>{Escaped(label.Text)}</text>\n"
-                );
+                Open("<text").At("x", label.X).At("y", label.Y);
+                _text.Append(TypeOf(label)).Append(PaintOf(label.Tone, null)).Append('>');
+                _text.Append(Escaped(label.Text)).Append("</text>\n");
                 break;
         }
+    }
+
+    private SvgWriter Open(string element)
+    {
+        _text.Append(element);
+        return this;
+    }
+
+    private SvgWriter At(string name, double value)
+    {
+        _text.Append(' ').Append(name).Append("=\"").AppendHundredths(value).Append('"');
+        return this;
+    }
+
+    private void Close(Tone? fill, Stroke? stroke) => _text.Append(PaintOf(fill, stroke)).Append("/>\n");
+
+    private void Step(PathStep step)
+    {
+        switch (step.Kind)
+        {
+            case PathStepKind.Move:
+                Point('M', step);
+                break;
+            case PathStepKind.Line:
+                Point('L', step);
+                break;
+            case PathStepKind.Arc:
+                _text.Append('A').AppendHundredths(step.Radius).Append(' ').AppendHundredths(step.Radius);
+                Point(step.IsClockwise ? " 0 0 1 " : " 0 0 0 ", step);
+                break;
+            default:
+                _text.Append('Z');
+                break;
+        }
+    }
+
+    private void Point(char letter, PathStep step)
+    {
+        _text.Append(letter);
+        Point("", step);
+    }
+
+    private void Point(string before, PathStep step) =>
+        _text.Append(before).AppendHundredths(step.X).Append(' ').AppendHundredths(step.Y);
+
+    private string PaintOf(Tone? fill, Stroke? stroke)
+    {
+        if (!_paints.TryGetValue((fill, stroke), out var paint))
+        {
+            paint = Paint(fill, stroke);
+            _paints[(fill, stroke)] = paint;
+        }
+
+        return paint;
+    }
+
+    private string TypeOf(Node.Label label)
+    {
+        if (!_types.TryGetValue((label.Style, label.Anchor), out var type))
+        {
+            type = Type(label);
+            _types[(label.Style, label.Anchor)] = type;
+        }
+
+        return type;
     }
 
     private string Paint(Tone? fill, Stroke? stroke)
@@ -204,7 +278,7 @@ public sealed class SvgWriter
             _ => "",
         };
         var ends = stroke.IsRound ? " stroke-linecap=\"round\" stroke-linejoin=\"round\"" : "";
-        return At("stroke-width", stroke.Width) + dashes + ends;
+        return $" stroke-width=\"{Number(stroke.Width)}\"{dashes}{ends}";
     }
 
     private static string Type(Node.Label label)
@@ -222,7 +296,7 @@ public sealed class SvgWriter
             Anchor.End => " text-anchor=\"end\"",
             _ => "",
         };
-        return $"{family}{At("font-size", label.Style.Size)}{weight}{anchor}";
+        return $"{family} font-size=\"{Number(label.Style.Size)}\"{weight}{anchor}";
     }
 
     private static Tone FillOf(Node node) =>
@@ -234,21 +308,7 @@ public sealed class SvgWriter
             _ => Tone.None,
         };
 
-    private static string Step(PathStep step) =>
-        step.Kind switch
-        {
-            PathStepKind.Move => $"M{Number(step.X)} {Number(step.Y)}",
-            PathStepKind.Line => $"L{Number(step.X)} {Number(step.Y)}",
-            PathStepKind.Arc =>
-                $"A{Number(step.Radius)} {Number(step.Radius)} 0 0 {(step.IsClockwise ? 1 : 0)} {Number(step.X)} {Number(step.Y)}",
-            _ => "Z",
-        };
-
-    private static string At(string name, double value) => $" {name}=\"{Number(value)}\"";
-
-    /// <summary>Two decimals at most, never a negative zero.</summary>
-    private static string Number(double value) =>
-        (Math.Round(value, 2) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);
+    private static string Number(double value) => new StringBuilder().AppendHundredths(value).ToString();
 
     private static string Escaped(string text) => SecurityElement.Escape(text);
 

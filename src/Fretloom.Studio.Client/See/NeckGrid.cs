@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Net;
 using System.Text;
 using Fretloom.Exhibits;
@@ -13,7 +12,9 @@ namespace Fretloom.Studio.Client.See;
 /// A neck as a grid over its picture, a row for each string and a cell for each spot, so that it can be pointed at, walked with arrow keys and
 /// read aloud. Written as text: the browser takes it in at once, which a neck of 24 frets needs.
 /// </summary>
-public static class NeckGrid
+/// <param name="Rows">The rows, to stand in an element of the role <c>grid</c>.</param>
+/// <param name="Style">The places of strings and frets, for that element.</param>
+public sealed record NeckGrid(string Rows, string Style)
 {
     /// <summary>Writes the grid.</summary>
     /// <param name="neck">Where the spots lie.</param>
@@ -21,62 +22,52 @@ public static class NeckGrid
     /// <param name="chosen">The spots of the shape in hand.</param>
     /// <param name="at">The spot that is reached first by the Tab key; null for the first of all.</param>
     /// <param name="labels">The words.</param>
-    public static string Html(LiveNeck neck, Exhibit exhibit, IReadOnlyCollection<Spot> chosen, Spot? at, Labels labels)
+    public static NeckGrid Of(LiveNeck neck, Exhibit exhibit, IReadOnlyCollection<Spot> chosen, Spot? at, Labels labels)
     {
-        var (map, width, height) = (exhibit.Map, neck.Drawing.Width, neck.Drawing.Height);
-        var html = new StringBuilder(neck.Cells.Count * 220);
+        var html = new StringBuilder(neck.Cells.Count * 130);
         Head(html, neck, exhibit, labels);
         var first = at is { } wanted && neck.Cells.Any(cell => cell.Spot == wanted) ? wanted : neck.Cells[0].Spot;
-        var number = 0;
-        foreach (var cell in neck.Cells)
+        var words = new SoundWords(exhibit, labels);
+        var firstFret = exhibit.Map.Frets.First;
+        foreach (var row in neck.Cells.GroupBy(cell => cell.Spot.String))
         {
-            if (cell.Spot.String != number)
+            var name = exhibit.NameOf(exhibit.Map.Instrument.String(row.Key).Open.Name);
+            html.Append("<div role=\"row\"><span role=\"rowheader\">")
+                .Append(Text(labels.Of("neck-string", row.Key, name)))
+                .Append("</span>");
+            // A short string begins further along.
+            var skipped = row.First().Spot.Fret - firstFret;
+            foreach (var cell in row)
             {
-                html.Append(number == 0 ? "" : "</div>");
-                number = cell.Spot.String;
-                var name = exhibit.NameOf(map.Instrument.String(number).Open.Name);
-                html.Append("<div role=\"row\"><span role=\"rowheader\">")
-                    .Append(Text(labels.Of("neck-string", number, name)))
-                    .Append("</span>");
+                html.Append("<span role=\"gridcell\" tabindex=\"")
+                    .Append(cell.Spot == first ? '0' : '-')
+                    .Append(cell.Spot == first ? "" : "1")
+                    .Append("\" data-spot=\"")
+                    .Append(row.Key)
+                    .Append(':')
+                    .Append(cell.Spot.Fret)
+                    .Append("\" aria-selected=\"")
+                    .Append(chosen.Contains(cell.Spot) ? "true" : "false");
+                if (cell.Spot.Fret == firstFret + skipped)
+                {
+                    html.Append("\" style=\"grid-column-start:").Append(skipped + 2);
+                }
+
+                html.Append("\" aria-label=\"");
+                words.Append(html, cell.Spot);
+                html.Append("\"></span>");
             }
 
-            var isChosen = chosen.Contains(cell.Spot);
-            html.Append("<span role=\"gridcell\" tabindex=\"")
-                .Append(cell.Spot == first ? "0" : "-1")
-                .Append("\" data-spot=\"")
-                .Append(cell.Spot)
-                .Append(
-                    isChosen ? "\" aria-selected=\"true\" aria-label=\"" : "\" aria-selected=\"false\" aria-label=\""
-                )
-                .Append(Text(Words(exhibit, cell.Spot, labels)))
-                .Append("\" style=\"left:")
-                .Append(Share(cell.Left, width))
-                .Append("%;top:")
-                .Append(Share(cell.Top, height))
-                .Append("%;width:")
-                .Append(Share(cell.Width, width))
-                .Append("%;height:")
-                .Append(Share(cell.Height, height))
-                .Append("%\"></span>");
+            html.Append("</div>");
         }
 
-        return html.Append("</div>").ToString();
-    }
-
-    // What a spot is, for those who hear it.
-    private static string Words(Exhibit exhibit, Spot spot, Labels labels)
-    {
-        var note = exhibit.Map.NoteAt(spot)!.Value;
-        var name = Accidentals.Pretty(note.Pitch.ToString());
-        return exhibit.Map.IsInKey(spot)
-            ? labels.Of("neck-spot", spot.Fret, name, Accidentals.Pretty(note.Degree.ToString()))
-            : labels.Of("neck-spot-outside", spot.Fret, name);
+        return new NeckGrid(html.ToString(), Places(neck));
     }
 
     private static void Head(StringBuilder html, LiveNeck neck, Exhibit exhibit, Labels labels)
     {
         var landmarks = Landmarks.Of(exhibit.Map);
-        html.Append("<div role=\"row\" class=\"unseen\"><span role=\"columnheader\">")
+        html.Append("<div role=\"row\" class=\"heads\"><span role=\"columnheader\">")
             .Append(Text(labels["neck-strings"]))
             .Append("</span>");
         foreach (var (fret, _, _) in neck.FretColumns)
@@ -91,8 +82,63 @@ public static class NeckGrid
         html.Append("</div>");
     }
 
-    private static string Share(double part, double whole) =>
-        (100 * part / whole).ToString("0.##", CultureInfo.InvariantCulture);
+    // Columns touch: what lies between two frets belongs to the higher one. A mirrored neck runs from the right.
+    private static string Places(LiveNeck neck)
+    {
+        var (whole, height) = (neck.Drawing.Width, neck.Drawing.Height);
+        var isMirrored = neck.FretColumns.Count > 1 && neck.FretColumns[1].Left < neck.FretColumns[0].Left;
+        var ends = neck
+            .FretColumns.Select(column => isMirrored ? whole - column.Left : column.Left + column.Width)
+            .ToList();
+        var start = isMirrored
+            ? whole - neck.FretColumns[0].Left - neck.FretColumns[0].Width
+            : neck.FretColumns[0].Left;
+        var columns = new StringBuilder();
+        columns.Append(FormattableString.Invariant($"direction:{(isMirrored ? "rtl" : "ltr")};grid-template-columns:"));
+        columns.Append(FormattableString.Invariant($"{100 * start / whole:0.##}%"));
+        for (var at = 0; at < ends.Count; at++)
+        {
+            var from = at == 0 ? start : ends[at - 1];
+            columns.Append(FormattableString.Invariant($" {100 * (ends[at] - from) / whole:0.##}%"));
+        }
+
+        var (top, each) = (neck.Cells[0].Top, neck.Cells[0].Height);
+        return columns
+            .Append(
+                FormattableString.Invariant(
+                    $";top:{100 * top / height:0.##}%;height:{100 * each * neck.Strings.Count / height:0.##}%;grid-template-rows:repeat({neck.Strings.Count},1fr)"
+                )
+            )
+            .ToString();
+    }
 
     private static string Text(string words) => WebUtility.HtmlEncode(words);
+
+    // What spots are, for those who hear it; notes that sound alike are worded once.
+    private sealed class SoundWords(Exhibit exhibit, Labels labels)
+    {
+        private readonly Dictionary<int, string> _words = [];
+        private readonly string _fret = Text(labels["neck-at-fret"]);
+
+        public void Append(StringBuilder html, Spot spot)
+        {
+            var midi = exhibit.Map.Instrument.MidiAt(spot)!.Value;
+            if (!_words.TryGetValue(midi, out var words))
+            {
+                words = Text(WordsOf(spot));
+                _words[midi] = words;
+            }
+
+            html.Append(_fret).Append(' ').Append(spot.Fret).Append(": ").Append(words);
+        }
+
+        private string WordsOf(Spot spot)
+        {
+            var note = exhibit.Map.NoteAt(spot)!.Value;
+            var name = Accidentals.Pretty(note.Pitch.ToString());
+            return exhibit.Map.IsInKey(spot)
+                ? labels.Of("neck-note", name, Accidentals.Pretty(note.Degree.ToString()))
+                : labels.Of("neck-note-outside", name);
+        }
+    }
 }

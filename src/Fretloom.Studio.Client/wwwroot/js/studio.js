@@ -56,6 +56,11 @@ globalThis.studio = (() => {
     ready: () => (root.dataset.ready = "true"),
     sound: (figures, midis, gapSeconds) => import("./sound.js").then(sound => sound.pluck(figures, midis, gapSeconds)),
     neck: to => import("./neck.js").then(neck => neck.serve(to)),
+    // A page that is not seen paints nothing, and need not be waited for.
+    painted: () =>
+      document.hidden
+        ? Promise.resolve()
+        : new Promise(done => requestAnimationFrame(() => setTimeout(done))),
     reveal: id => document.getElementById(id)?.scrollIntoView({ block: "nearest" }),
     focus: selector => document.querySelector(selector)?.focus(),
     listen: to => {
