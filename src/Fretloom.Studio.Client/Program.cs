@@ -1,4 +1,5 @@
 using Fretloom.Studio.Client;
+using Fretloom.Studio.Client.HandOver;
 using Fretloom.Studio.Client.State;
 using Fretloom.Studio.Client.Words;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
@@ -11,4 +12,5 @@ builder.Services.AddSingleton<Labels>();
 builder.Services.AddSingleton<History>();
 builder.Services.AddSingleton<Studio>();
 builder.Services.AddSingleton<Page>();
+builder.Services.AddSingleton<Host>();
 await builder.Build().RunAsync();

@@ -53,6 +53,21 @@ public sealed class Page(IJSRuntime browser)
     public ValueTask Neck<T>(DotNetObjectReference<T> listener)
         where T : class => browser.InvokeVoidAsync("studio.neck", listener);
 
+    /// <summary>Hands a file to the browser, which saves it.</summary>
+    public ValueTask Save(string name, byte[] bytes) => browser.InvokeVoidAsync("studio.save", name, bytes);
+
+    /// <summary>Hands a picture to the browser as PNG with a transparent ground.</summary>
+    /// <param name="name">The file's name.</param>
+    /// <param name="svg">The picture.</param>
+    public ValueTask SavePng(string name, string svg) => browser.InvokeVoidAsync("studio.savePng", name, svg);
+
+    /// <summary>Puts a picture on the clipboard as PNG.</summary>
+    /// <returns>Whether the browser allowed it.</returns>
+    public ValueTask<bool> CopyPng(string svg) => browser.InvokeAsync<bool>("studio.copyPng", svg);
+
+    /// <summary>Shows a dialog over everything, in full screen where the browser allows; or ends it.</summary>
+    public ValueTask FullScreen(string id, bool isOn) => browser.InvokeVoidAsync("studio.fullScreen", id, isOn);
+
     /// <summary>Tells a listener when the browser goes back or forth (<c>WentTo</c>) or a key of the whole page is pressed (<c>Pressed</c>).</summary>
     public void Listen<T>(DotNetObjectReference<T> listener)
         where T : class => Now.InvokeVoid("studio.listen", listener);

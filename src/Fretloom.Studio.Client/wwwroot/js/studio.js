@@ -55,6 +55,10 @@ globalThis.studio = (() => {
     speaks: language => (root.lang = language),
     ready: () => (root.dataset.ready = "true"),
     sound: (figures, midis, gapSeconds) => import("./sound.js").then(sound => sound.pluck(figures, midis, gapSeconds)),
+    save: (name, bytes) => import("./files.js").then(files => files.save(name, bytes)),
+    savePng: (name, svg) => import("./files.js").then(files => files.savePng(name, svg)),
+    copyPng: svg => import("./files.js").then(files => files.copyPng(svg)),
+    fullScreen: (id, isOn) => import("./full-screen.js").then(screen => (isOn ? screen.show(id) : screen.end(id))),
     neck: to => import("./neck.js").then(neck => neck.serve(to)),
     // A page that is not seen paints nothing, and need not be waited for.
     painted: () =>

@@ -1,0 +1,60 @@
+// Files for the teacher: saved by the browser, or on the clipboard.
+const faces = [
+  ["Source Sans 3", 400, "SourceSans3_400Regular.woff2"],
+  ["Source Sans 3", 700, "SourceSans3_700Bold.woff2"],
+  ["Source Serif 4", 400, "SourceSerif4_400Regular.woff2"],
+  ["Source Serif 4", 600, "SourceSerif4_600SemiBold.woff2"],
+  ["Fretloom Accidentals", 400, "FretloomAccidentals.ttf"],
+  ["Fretloom Accidentals", 600, "FretloomAccidentals-Bold.ttf"],
+];
+const pixelsPerPoint = 4;
+let styles;
+
+export function save(name, bytes) {
+  saveBlob(name, new Blob([bytes]));
+}
+
+export async function savePng(name, svg) {
+  saveBlob(name, await pngOf(svg));
+}
+
+export async function copyPng(svg) {
+  try {
+    await navigator.clipboard.write([new ClipboardItem({ "image/png": pngOf(svg) })]);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function saveBlob(name, blob) {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(blob);
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
+// A picture drawn as an image sees no fonts of the page: it carries its own. Its ground is transparent.
+async function pngOf(svg) {
+  styles ??= Promise.all(faces.map(faceOf)).then(all => `<style>${all.join("")}</style>`);
+  const whole = svg.replace(/<svg[^>]*>/, open => open + "__styles__").replace("__styles__", await styles);
+  const image = new Image();
+  image.src = URL.createObjectURL(new Blob([whole], { type: "image/svg+xml" }));
+  await image.decode();
+  const canvas = document.createElement("canvas");
+  // A CSS pixel is 3/4 of a point.
+  canvas.width = Math.ceil(image.width * 0.75 * pixelsPerPoint);
+  canvas.height = Math.ceil(image.height * 0.75 * pixelsPerPoint);
+  canvas.getContext("2d").drawImage(image, 0, 0, canvas.width, canvas.height);
+  URL.revokeObjectURL(image.src);
+  return new Promise(done => canvas.toBlob(done, "image/png"));
+}
+
+async function faceOf([family, weight, file]) {
+  const bytes = new Uint8Array(await (await fetch("fonts/" + file)).arrayBuffer());
+  let text = "";
+  for (let at = 0; at < bytes.length; at += 8192) text += String.fromCharCode(...bytes.subarray(at, at + 8192));
+  const kind = file.endsWith("ttf") ? "ttf" : "woff2";
+  return `@font-face{font-family:"${family}";font-weight:${weight};src:url(data:font/${kind};base64,${btoa(text)})}`;
+}
