@@ -37,7 +37,7 @@ public static class SpotWords
         if (chosen is [.., var last] && last != spot)
         {
             var distance = exhibit.Map.Instrument.DistanceMm(last, spot);
-            parts.Add(labels.Of("spot-distance", Math.Round(distance).ToString("0"), last));
+            parts.Add(labels.Of("spot-distance", (int)Math.Round(distance), last));
         }
 
         return string.Join(" · ", parts);
