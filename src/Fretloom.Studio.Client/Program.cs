@@ -2,6 +2,7 @@ using Fretloom.Studio.Client;
 using Fretloom.Studio.Client.HandOver;
 using Fretloom.Studio.Client.State;
 using Fretloom.Studio.Client.Words;
+using Fretloom.Studio.Client.Write;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -13,4 +14,10 @@ builder.Services.AddSingleton<History>();
 builder.Services.AddSingleton<Studio>();
 builder.Services.AddSingleton<Page>();
 builder.Services.AddSingleton<Host>();
+builder.Services.AddSingleton(TimeProvider.System);
+builder.Services.AddSingleton<LessonFolder>();
+builder.Services.AddSingleton<EditorModule>();
+builder.Services.AddSingleton<IDrafts>(services => services.GetRequiredService<EditorModule>());
+builder.Services.AddSingleton<LessonDesk>();
+builder.Services.AddSingleton<Handout>();
 await builder.Build().RunAsync();

@@ -22,6 +22,7 @@ public partial class ThirdPartyTests
     [Theory]
     [InlineData("assets")]
     [InlineData("tests/oracles")]
+    [InlineData("src/Fretloom.Studio.Client/Write/editor")]
     public void Every_npm_package_is_named(string folder)
     {
         using var list = JsonDocument.Parse(File.ReadAllText(Repository.PathTo(folder, "package.json")));

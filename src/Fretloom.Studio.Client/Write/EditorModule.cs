@@ -1,0 +1,27 @@
+using Microsoft.JSInterop;
+
+namespace Fretloom.Studio.Client.Write;
+
+/// <summary>The scripts of the lesson editor, fetched when they are first needed.</summary>
+public sealed class EditorModule(IJSRuntime browser) : IDrafts
+{
+    private Task<IJSInProcessObjectReference>? _script;
+
+    /// <summary>The functions of <c>write/editor.js</c>.</summary>
+    public Task<IJSInProcessObjectReference> Script =>
+        _script ??= browser.InvokeAsync<IJSInProcessObjectReference>("import", "./write/editor.js").AsTask();
+
+    /// <inheritdoc/>
+    public async ValueTask<bool> KeepAsync(string name, string? etag, string text) =>
+        (await Script).Invoke<bool>("keep", name, etag, text);
+
+    /// <inheritdoc/>
+    public async ValueTask DropAsync(string name) => (await Script).InvokeVoid("drop", name);
+
+    /// <inheritdoc/>
+    public async ValueTask DiscardAsync(string key) => (await Script).InvokeVoid("discard", key);
+
+    /// <inheritdoc/>
+    public async ValueTask<IReadOnlyList<Draft>> LeftBehindAsync(string name) =>
+        WriteJson.Drafts(await (await Script).InvokeAsync<string>("leftBehind", name));
+}

@@ -1,0 +1,45 @@
+using System.Globalization;
+using System.Text;
+
+namespace Fretloom.Studio.Client.Write;
+
+/// <summary>Names for lesson files.</summary>
+public static class FileNames
+{
+    private const string Ending = ".md";
+    private const int Longest = 60;
+
+    /// <summary>A name from a title: small letters, figures and hyphens, <c>the-cloth-of-a-key.md</c>.</summary>
+    public static string From(string title)
+    {
+        var name = new StringBuilder();
+        foreach (var letter in title.Trim().ToLowerInvariant())
+        {
+            if (char.IsLetterOrDigit(letter))
+            {
+                name.Append(letter);
+            }
+            else if (name.Length > 0 && name[^1] != '-' && letter is not ('\'' or '’'))
+            {
+                name.Append('-');
+            }
+        }
+
+        var stem = name.ToString().Trim('-');
+        stem = stem.Length > Longest ? stem[..Longest].TrimEnd('-') : stem;
+        return (stem.Length == 0 ? "lesson" : stem) + Ending;
+    }
+
+    /// <summary>The name another file of the same kind gets: <c>x.md</c>, <c>x-2.md</c>, <c>x-3.md</c>.</summary>
+    public static string Next(string name)
+    {
+        var stem = name.EndsWith(Ending, StringComparison.Ordinal) ? name[..^Ending.Length] : name;
+        var hyphen = stem.LastIndexOf('-');
+        return
+            hyphen > 0
+            && int.TryParse(stem[(hyphen + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            && number is > 1 and < 1000
+            ? string.Create(CultureInfo.InvariantCulture, $"{stem[..hyphen]}-{number + 1}{Ending}")
+            : $"{stem}-2{Ending}";
+    }
+}

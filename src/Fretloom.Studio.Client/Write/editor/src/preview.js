@@ -1,0 +1,105 @@
+// Shows the handout part by part: what is as it was stays where it is, with its scroll, what is open in it and what plays.
+(() => {
+  const root = document.documentElement;
+  const article = document.querySelector("article");
+  const styles = document.getElementById("handout");
+  const running = document.getElementById("running");
+  // The elements of each part, by its key.
+  let parts = new Map();
+
+  const elementsOf = html => {
+    const box = document.createElement("template");
+    box.innerHTML = html;
+    return [...box.content.children];
+  };
+
+  const attach = element => {
+    const found = [...element.querySelectorAll("[data-exercise]")];
+    if (element.matches("[data-exercise]")) found.push(element);
+    for (const exercise of found) players.push(new Player(exercise));
+  };
+
+  const detach = element => {
+    for (let at = players.length - 1; at >= 0; at--) {
+      if (!element.contains(players[at].root)) continue;
+      players[at].stop();
+      players.splice(at, 1);
+    }
+  };
+
+  const anchor = () => {
+    for (const element of article.children) {
+      const { top, bottom } = element.getBoundingClientRect();
+      if (bottom > 0) return { element, top };
+    }
+    return null;
+  };
+
+  /// A page: { language, title, styles or null, order: [[key, line]...], html: { key: its HTML if it is new } }. Answers whether every part is known.
+  const show = page => {
+    if (page.order.some(([key]) => !parts.has(key) && page.html[key] === undefined)) return false;
+    if (page.styles !== null) styles.textContent = page.styles;
+    root.lang = page.language;
+    document.title = page.title;
+    const kept = anchor();
+    const next = new Map();
+    for (const [key, line] of page.order) {
+      const elements = parts.get(key) ?? elementsOf(page.html[key]);
+      for (const element of elements) element.dataset.line = line;
+      next.set(key, elements);
+    }
+    for (const [key, elements] of parts) {
+      if (next.has(key)) continue;
+      for (const element of elements) {
+        detach(element);
+        element.remove();
+      }
+    }
+    const [first, ...others] = [...next.values()];
+    if (running.firstChild !== first?.[0]) running.replaceChildren(...(first ?? []));
+    let place = article.firstElementChild;
+    for (const element of others.flat()) {
+      if (element === place) {
+        place = place.nextElementSibling;
+        continue;
+      }
+      const isNew = !element.isConnected;
+      article.insertBefore(element, place);
+      if (isNew) attach(element);
+    }
+    parts = next;
+    if (kept?.element.isConnected) scrollBy(0, kept.element.getBoundingClientRect().top - kept.top);
+    root.dataset.shown = String(Number(root.dataset.shown ?? 0) + 1);
+    return true;
+  };
+
+  /// Brings the part of a line into view, unless it is there.
+  const see = line => {
+    const before = [...article.children].filter(element => Number(element.dataset.line) <= line);
+    const element = before.at(-1);
+    const { top, bottom } = element?.getBoundingClientRect() ?? {};
+    if (element && (bottom < 40 || top > innerHeight - 40)) element.scrollIntoView({ block: "center" });
+  };
+
+  document.addEventListener("click", event => {
+    const link = event.target.closest("a[href]");
+    if (link) {
+      event.preventDefault();
+      open(link.href, "_blank", "noopener");
+      return;
+    }
+    if (event.target.closest("button, input, select, label, summary") || !getSelection().isCollapsed) return;
+    const line = Number(event.target.closest("[data-line]")?.dataset.line);
+    if (line) parent.postMessage({ fretloom: "line", line }, location.origin);
+  });
+
+  globalThis.fretloom = {
+    show,
+    see,
+    theme: name => {
+      if (name) root.dataset.theme = name;
+      else delete root.dataset.theme;
+    },
+  };
+  parent.postMessage({ fretloom: "ready" }, location.origin);
+})();

@@ -1,0 +1,223 @@
+using System.Net;
+using System.Net.Http.Headers;
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using Fretloom.Studio.Client.Write;
+
+namespace Fretloom.Studio.Client.Tests.Write;
+
+/// <summary>A host with a folder of lessons in memory: the same questions and answers, and it can be away.</summary>
+internal sealed class FolderOfLessons : HttpMessageHandler
+{
+    /// <summary>The files.</summary>
+    public Dictionary<string, string> Files { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Whether nobody answers.</summary>
+    public bool IsAway { get; set; }
+
+    /// <summary>What is done when a file is to be written, before it is.</summary>
+    public Action? BeforeWriting { get; set; }
+
+    /// <summary>Whether the answer to a write that was done gets lost.</summary>
+    public bool LosesAnswers { get; set; }
+
+    /// <summary>How often a file was written.</summary>
+    public int Writes { get; private set; }
+
+    /// <summary>Asks this host.</summary>
+    public LessonFolder Asked() => new(new HttpClient(this, false) { BaseAddress = new Uri("http://localhost/") });
+
+    /// <summary>The ETag of a text, without quotes.</summary>
+    public static string ETagOf(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+
+    protected override async Task<HttpResponseMessage> SendAsync(
+        HttpRequestMessage request,
+        CancellationToken cancellationToken
+    )
+    {
+        if (IsAway)
+        {
+            throw new HttpRequestException("Nobody answers.");
+        }
+
+        var path = Uri.UnescapeDataString(request.RequestUri!.AbsolutePath);
+        if (path == "/api/lessons")
+        {
+            var list = Files.Keys.Order().Select(name => new LessonEntry(name, name, DateTimeOffset.UnixEpoch));
+            return Response(
+                HttpStatusCode.OK,
+                JsonSerializer.Serialize(list, JsonSerializerOptions.Web),
+                "application/json"
+            );
+        }
+
+        var file = path["/api/lessons/".Length..];
+        return request.Method == HttpMethod.Put
+            ? Put(
+                file,
+                request,
+                Encoding.UTF8.GetString(await request.Content!.ReadAsByteArrayAsync(cancellationToken))
+            )
+            : Get(file);
+    }
+
+    private HttpResponseMessage Get(string name) =>
+        Files.TryGetValue(name, out var text)
+            ? Tagged(Response(HttpStatusCode.OK, text, "text/markdown"), text)
+            : Response(HttpStatusCode.NotFound, """{"error":{"message":"There is none."}}""", "application/json");
+
+    private HttpResponseMessage Put(string name, HttpRequestMessage request, string text)
+    {
+        BeforeWriting?.Invoke();
+        if (text.Length > SourceTextLimit)
+        {
+            return Response(
+                HttpStatusCode.RequestEntityTooLarge,
+                """{"error":{"message":"It is too large."}}""",
+                "application/json"
+            );
+        }
+
+        var isThere = Files.TryGetValue(name, out var now);
+        var asked = request.Headers.IfMatch.SingleOrDefault()?.Tag.Trim('"');
+        var isNew = request.Headers.IfNoneMatch.Count > 0;
+        if (asked is null && !isNew)
+        {
+            return Response(HttpStatusCode.PreconditionRequired, "", "text/plain");
+        }
+
+        if (isNew ? isThere : !isThere || ETagOf(now!) != asked)
+        {
+            var refusal = Response(HttpStatusCode.PreconditionFailed, "", "text/plain");
+            return isThere ? Tagged(refusal, now!) : refusal;
+        }
+
+        Files[name] = text;
+        Writes++;
+        return LosesAnswers
+            ? throw new HttpRequestException("The answer is lost.")
+            : Tagged(new HttpResponseMessage(HttpStatusCode.NoContent), text);
+    }
+
+    private const int SourceTextLimit = 1_000_000;
+
+    private static HttpResponseMessage Response(HttpStatusCode status, string text, string kind) =>
+        new(status) { Content = new StringContent(text, Encoding.UTF8, kind) };
+
+    private static HttpResponseMessage Tagged(HttpResponseMessage response, string text)
+    {
+        response.Headers.ETag = new EntityTagHeaderValue($"\"{ETagOf(text)}\"");
+        return response;
+    }
+}
+
+/// <summary>Drafts in memory, some of them left behind by tabs that are closed.</summary>
+internal sealed class DraftsInMemory : IDrafts
+{
+    /// <summary>What this tab keeps, by lesson.</summary>
+    public Dictionary<string, (string? ETag, string Text)> Kept { get; } = [];
+
+    /// <summary>What others left behind.</summary>
+    public Dictionary<string, List<Draft>> Left { get; } = [];
+
+    /// <summary>Whether there is room.</summary>
+    public bool IsFull { get; set; }
+
+    public ValueTask<bool> KeepAsync(string name, string? etag, string text)
+    {
+        if (!IsFull)
+        {
+            Kept[name] = (etag, text);
+        }
+
+        return new(!IsFull);
+    }
+
+    public ValueTask DropAsync(string name)
+    {
+        Kept.Remove(name);
+        return default;
+    }
+
+    public ValueTask DiscardAsync(string key)
+    {
+        foreach (var drafts in Left.Values)
+        {
+            drafts.RemoveAll(draft => draft.Key == key);
+        }
+
+        return default;
+    }
+
+    public ValueTask<IReadOnlyList<Draft>> LeftBehindAsync(string name) =>
+        new(Left.GetValueOrDefault(name)?.ToList() ?? []);
+}
+
+/// <summary>A clock that stands until it is moved; what waits for it goes on then.</summary>
+internal sealed class StoppedClock : TimeProvider
+{
+    private readonly List<Waiting> _waiting = [];
+    private DateTimeOffset _now = DateTimeOffset.UnixEpoch;
+
+    public override DateTimeOffset GetUtcNow() => _now;
+
+    public override ITimer CreateTimer(TimerCallback callback, object? state, TimeSpan dueTime, TimeSpan period)
+    {
+        var timer = new Waiting(this, () => callback(state));
+        timer.Change(dueTime, period);
+        return timer;
+    }
+
+    /// <summary>Moves the clock; what is due is done, in order.</summary>
+    public async Task PassAsync(TimeSpan time)
+    {
+        var end = _now + time;
+        while (_waiting.Where(one => one.Due <= end).MinBy(one => one.Due) is { } next)
+        {
+            _now = next.Due;
+            _waiting.Remove(next);
+            next.Do();
+            await SettleAsync();
+        }
+
+        _now = end;
+        await SettleAsync();
+    }
+
+    private static async Task SettleAsync()
+    {
+        for (var turn = 0; turn < 20; turn++)
+        {
+            await Task.Yield();
+            await Task.Delay(1);
+        }
+    }
+
+    private sealed class Waiting(StoppedClock clock, Action callback) : ITimer
+    {
+        public DateTimeOffset Due { get; private set; }
+
+        public Action Do => callback;
+
+        public bool Change(TimeSpan dueTime, TimeSpan period)
+        {
+            clock._waiting.Remove(this);
+            if (dueTime != Timeout.InfiniteTimeSpan)
+            {
+                Due = clock._now + dueTime;
+                clock._waiting.Add(this);
+            }
+
+            return true;
+        }
+
+        public void Dispose() => clock._waiting.Remove(this);
+
+        public ValueTask DisposeAsync()
+        {
+            Dispose();
+            return default;
+        }
+    }
+}

@@ -1,0 +1,391 @@
+using Fretloom.Studio.Client.Write;
+
+namespace Fretloom.Studio.Client.Tests.Write;
+
+public class LessonDeskTests
+{
+    private const string Name = "one.md";
+    private const string Before = "---\ntitle: One\n---\n\nFirst.\n";
+    private const string Mine = "---\ntitle: One\n---\n\nFirst, and mine.\n";
+    private const string Theirs = "---\ntitle: One\n---\n\nFirst, and theirs.\n";
+
+    private readonly FolderOfLessons _folder = new();
+    private readonly DraftsInMemory _drafts = new();
+    private readonly StoppedClock _clock = new();
+    private readonly LessonDesk _desk;
+
+    public LessonDeskTests()
+    {
+        _folder.Files[Name] = Before;
+        _desk = new LessonDesk(_folder.Asked(), _drafts, _clock);
+    }
+
+    // The editor keeps what is typed before it tells the desk.
+    private void Type(string text)
+    {
+        _drafts.Kept[_desk.Name!] = (_desk.ETag, text);
+        _desk.Type(text);
+    }
+
+    private Task RestAsync() => _clock.PassAsync(LessonDesk.Rest);
+
+    [Fact]
+    public async Task What_is_typed_is_saved_when_the_keys_rest()
+    {
+        Assert.True(await _desk.OpenAsync(Name));
+        Type(Mine + "x");
+        await _clock.PassAsync(LessonDesk.Rest / 2);
+        Type(Mine);
+        await _clock.PassAsync(LessonDesk.Rest / 2);
+        Assert.Equal((Before, SaveState.Waiting), (_folder.Files[Name], _desk.State));
+
+        await RestAsync();
+
+        Assert.Equal((Mine, SaveState.Saved, 1), (_folder.Files[Name], _desk.State, _folder.Writes));
+        Assert.Empty(_drafts.Kept);
+    }
+
+    [Fact]
+    public async Task Nothing_is_written_where_nothing_is_typed()
+    {
+        await _desk.OpenAsync(Name);
+        await _desk.SaveAsync();
+        Type(Mine);
+        Type(Before);
+        await RestAsync();
+
+        Assert.Equal(0, _folder.Writes);
+        Assert.Empty(_drafts.Kept);
+    }
+
+    [Fact]
+    public async Task What_was_typed_while_it_was_saved_is_saved_after_it()
+    {
+        await _desk.OpenAsync(Name);
+        Type(Mine);
+        _folder.BeforeWriting = () =>
+        {
+            _folder.BeforeWriting = null;
+            Type(Mine + "More.\n");
+        };
+        await _desk.SaveAsync();
+        Assert.False(_desk.IsSaved);
+        Assert.Equal(Mine + "More.\n", _drafts.Kept[Name].Text);
+
+        await RestAsync();
+
+        Assert.Equal(Mine + "More.\n", _folder.Files[Name]);
+    }
+
+    [Fact]
+    public async Task A_host_that_is_away_is_asked_again_and_the_browser_keeps_the_text()
+    {
+        await _desk.OpenAsync(Name);
+        _folder.IsAway = true;
+        Type(Mine);
+        await RestAsync();
+        Assert.Equal(SaveState.Failed, _desk.State);
+        Assert.Equal(Mine, _drafts.Kept[Name].Text);
+
+        await _clock.PassAsync(TimeSpan.FromMinutes(1));
+        Assert.Equal(SaveState.Failed, _desk.State);
+        _folder.IsAway = false;
+        await _clock.PassAsync(TimeSpan.FromSeconds(30));
+
+        Assert.Equal((Mine, SaveState.Saved), (_folder.Files[Name], _desk.State));
+        Assert.Empty(_drafts.Kept);
+    }
+
+    [Fact]
+    public async Task An_answer_that_is_lost_is_no_clash()
+    {
+        await _desk.OpenAsync(Name);
+        Type(Mine);
+        _folder.LosesAnswers = true;
+        await _desk.SaveAsync();
+        _folder.LosesAnswers = false;
+
+        await _desk.ReturnAsync();
+
+        Assert.Null(_desk.Clash);
+        Assert.Equal((SaveState.Saved, FolderOfLessons.ETagOf(Mine)), (_desk.State, _desk.ETag));
+    }
+
+    [Fact]
+    public async Task A_file_that_changed_comes_here_when_nothing_was_typed_and_can_be_taken_back()
+    {
+        await _desk.OpenAsync(Name);
+        var sets = new List<bool>();
+        _desk.TextSet += sets.Add;
+        _folder.Files[Name] = Theirs;
+        await _desk.FileChangedAsync(Name, FolderOfLessons.ETagOf(Theirs));
+
+        Assert.Equal((Theirs, "write-changed-outside"), (_desk.Text, _desk.Notice?.Label));
+        Assert.Equal([false], sets);
+        Assert.True(_desk.IsSaved);
+    }
+
+    [Fact]
+    public async Task Ones_own_save_is_no_change_from_outside()
+    {
+        await _desk.OpenAsync(Name);
+        Type(Mine);
+        await RestAsync();
+        await _desk.FileChangedAsync(Name, $"\"{FolderOfLessons.ETagOf(Mine)}\"");
+
+        Assert.Null(_desk.Notice);
+        Assert.Equal(Mine, _desk.Text);
+    }
+
+    [Fact]
+    public async Task Nothing_is_saved_over_a_file_that_changed_until_it_is_chosen()
+    {
+        await ClashedAsync();
+        Type(Mine + "More.\n");
+        await _clock.PassAsync(TimeSpan.FromMinutes(1));
+
+        Assert.Equal(Theirs, _desk.Clash?.Theirs);
+        Assert.Equal(Theirs, _folder.Files[Name]);
+        Assert.Equal(Mine + "More.\n", _drafts.Kept[Name].Text);
+    }
+
+    [Fact]
+    public async Task Mine_is_kept()
+    {
+        await ClashedAsync();
+        await _desk.ChooseAsync(ClashChoice.Mine);
+
+        Assert.Equal((Mine, Mine, SaveState.Saved), (_desk.Text, _folder.Files[Name], _desk.State));
+        Assert.Null(_desk.Clash);
+        Assert.Single(_folder.Files);
+    }
+
+    [Fact]
+    public async Task The_other_is_taken()
+    {
+        await ClashedAsync();
+        await _desk.ChooseAsync(ClashChoice.Theirs);
+
+        Assert.Equal((Theirs, Theirs, SaveState.Saved), (_desk.Text, _folder.Files[Name], _desk.State));
+        Assert.Empty(_drafts.Kept);
+    }
+
+    [Fact]
+    public async Task Both_are_kept_the_other_beside_it_under_a_name_that_is_free()
+    {
+        _folder.Files["one-2.md"] = "Something else.";
+        await ClashedAsync();
+        await _desk.ChooseAsync(ClashChoice.Both);
+
+        Assert.Equal(
+            (Mine, Theirs, "Something else."),
+            (_folder.Files[Name], _folder.Files["one-3.md"], _folder.Files["one-2.md"])
+        );
+        Assert.Equal((Mine, "one-3.md"), (_desk.Text, _desk.Notice?.Detail));
+    }
+
+    [Fact]
+    public async Task A_file_that_changes_again_before_it_is_chosen_is_seen_as_it_is_now()
+    {
+        await ClashedAsync();
+        _folder.Files[Name] = Theirs + "Again.\n";
+        await _desk.ChooseAsync(ClashChoice.Mine);
+        Assert.Equal(Theirs + "Again.\n", _desk.Clash?.Theirs);
+
+        await _desk.ChooseAsync(ClashChoice.Both);
+        Assert.Equal((Mine, Theirs + "Again.\n"), (_folder.Files[Name], _folder.Files["one-2.md"]));
+    }
+
+    [Fact]
+    public async Task Two_desks_on_one_file_lose_nothing()
+    {
+        var other = new LessonDesk(_folder.Asked(), new DraftsInMemory(), _clock);
+        await _desk.OpenAsync(Name);
+        await other.OpenAsync(Name);
+        Type(Mine);
+        other.Type(Theirs);
+        await RestAsync();
+
+        var late = new[] { _desk, other }.Single(desk => desk.Clash is not null);
+        await late.ChooseAsync(ClashChoice.Both);
+        Assert.Equal(new[] { Mine, Theirs }.Order(), _folder.Files.Values.Order());
+    }
+
+    [Fact]
+    public async Task A_file_that_is_gone_is_written_again_when_one_goes_on()
+    {
+        await _desk.OpenAsync(Name);
+        _folder.Files.Remove(Name);
+        await _desk.FileChangedAsync(Name, null);
+        Assert.Equal(("write-gone", Before), (_desk.Notice?.Label, _desk.Text));
+        await RestAsync();
+        Assert.Empty(_folder.Files);
+
+        Type(Mine);
+        await RestAsync();
+        Assert.Equal(Mine, _folder.Files[Name]);
+    }
+
+    [Fact]
+    public async Task A_draft_that_was_left_behind_is_offered_and_taken_up()
+    {
+        _drafts.Left[Name] = [new Draft("k", Mine, FolderOfLessons.ETagOf(Before), DateTimeOffset.UnixEpoch)];
+        await _desk.OpenAsync(Name);
+        Assert.Equal((Before, Mine), (_desk.Text, _desk.LeftBehind?.Text));
+
+        await _desk.TakeUpAsync();
+
+        Assert.Equal((Mine, Mine), (_desk.Text, _folder.Files[Name]));
+        Assert.Empty(_drafts.Left[Name]);
+    }
+
+    [Fact]
+    public async Task A_draft_of_a_file_that_went_on_is_a_choice()
+    {
+        _drafts.Left[Name] = [new Draft("k", Mine, FolderOfLessons.ETagOf("an older one"), DateTimeOffset.UnixEpoch)];
+        await _desk.OpenAsync(Name);
+        await _desk.TakeUpAsync();
+
+        Assert.Equal((Before, true), (_desk.Clash?.Theirs, _desk.Clash?.IsDraft));
+        Assert.Equal(Before, _folder.Files[Name]);
+        await _desk.ChooseAsync(ClashChoice.Both);
+        Assert.Equal((Mine, Before), (_folder.Files[Name], _folder.Files["one-2.md"]));
+    }
+
+    [Fact]
+    public async Task A_draft_that_is_on_the_disk_is_forgotten()
+    {
+        _drafts.Left[Name] = [new Draft("k", Before, null, DateTimeOffset.UnixEpoch)];
+        await _desk.OpenAsync(Name);
+
+        Assert.Null(_desk.LeftBehind);
+        Assert.Empty(_drafts.Left[Name]);
+    }
+
+    [Fact]
+    public async Task Without_a_host_the_draft_is_opened()
+    {
+        _drafts.Left[Name] = [new Draft("k", Mine, FolderOfLessons.ETagOf(Before), DateTimeOffset.UnixEpoch)];
+        _folder.IsAway = true;
+        Assert.True(await _desk.OpenAsync(Name));
+        Assert.Equal(Mine, _desk.Text);
+        _folder.IsAway = false;
+        await _desk.ReturnAsync();
+
+        Assert.Equal(Mine, _folder.Files[Name]);
+    }
+
+    [Fact]
+    public async Task A_new_lesson_has_a_name_that_nothing_has()
+    {
+        _folder.Files["one-2.md"] = "x";
+        await _desk.StartAsync("One");
+
+        Assert.Equal("one-3.md", _desk.Name);
+        Assert.Equal((Before, "---\ntitle: One\n---\n\n"), (_folder.Files[Name], _folder.Files["one-3.md"]));
+    }
+
+    [Fact]
+    public async Task A_copy_leaves_the_file_it_comes_from_alone()
+    {
+        await _desk.OpenAsync(Name);
+        Type(Mine);
+        await _desk.SaveAsAsync("Two");
+        await RestAsync();
+
+        Assert.Equal((Before, Mine, "two.md"), (_folder.Files[Name], _folder.Files["two.md"], _desk.Name));
+    }
+
+    [Fact]
+    public async Task Another_lesson_is_opened_only_after_this_one_is_saved_or_kept()
+    {
+        _folder.Files["two.md"] = "Two.";
+        await _desk.OpenAsync(Name);
+        Type(Mine);
+        await _desk.OpenAsync("two.md");
+
+        Assert.Equal((Mine, "Two."), (_folder.Files[Name], _desk.Text));
+    }
+
+    [Fact]
+    public async Task What_the_host_refuses_is_told_in_its_words_and_tried_again_when_it_changed()
+    {
+        await _desk.OpenAsync(Name);
+        Type(new string('x', 1_000_001));
+        await RestAsync();
+        Assert.Equal((SaveState.Refused, "It is too large."), (_desk.State, _desk.Trouble));
+        await _clock.PassAsync(TimeSpan.FromMinutes(1));
+        Type(Mine);
+        await RestAsync();
+
+        Assert.Equal(Mine, _folder.Files[Name]);
+    }
+
+    [Theory]
+    [InlineData("---\r\ntitle: One\r\n---\r\n\r\nFirst.\r\n")]
+    [InlineData("\uFEFF---\ntitle: One\n---\n\nFirst.\n")]
+    public async Task A_file_keeps_its_line_ends_and_its_mark(string file)
+    {
+        _folder.Files[Name] = file;
+        await _desk.OpenAsync(Name);
+        Assert.Equal(Before, _desk.Text);
+        Type(Mine);
+        await RestAsync();
+
+        Assert.Equal(file.Replace("First.", "First, and mine.", StringComparison.Ordinal), _folder.Files[Name]);
+    }
+
+    [Fact]
+    public async Task A_block_goes_to_the_end_where_no_editor_is_open()
+    {
+        await _desk.OpenAsync(Name);
+        _desk.InsertBlock("```show\nevery D\n```");
+        await RestAsync();
+
+        Assert.Equal(Before.TrimEnd() + "\n\n```show\nevery D\n```\n", _folder.Files[Name]);
+    }
+
+    [Fact]
+    public async Task A_block_goes_to_the_cursor_where_an_editor_is_open()
+    {
+        await _desk.OpenAsync(Name);
+        var inserted = new List<string>();
+        _desk.Inserting += inserted.Add;
+        _desk.InsertBlock("```show\nevery D\n```");
+
+        Assert.Equal(["```show\nevery D\n```"], inserted);
+        Assert.Equal(Before, _desk.Text);
+    }
+
+    [Fact]
+    public async Task What_stands_in_the_editor_counts_before_it_is_told()
+    {
+        await _desk.OpenAsync(Name);
+        _desk.Live = () => Mine;
+        _folder.Files[Name] = Theirs;
+        await _desk.FileChangedAsync(Name, FolderOfLessons.ETagOf(Theirs));
+
+        Assert.Equal((Theirs, Mine), (_desk.Clash?.Theirs, _desk.Text));
+    }
+
+    [Fact]
+    public async Task Leaving_is_warned_of_only_where_nothing_keeps_the_text()
+    {
+        await _desk.OpenAsync(Name);
+        Type(Mine);
+        Assert.False(_desk.IsAtRisk);
+        _desk.NotKept();
+        Assert.True(_desk.IsAtRisk);
+        await RestAsync();
+        Assert.False(_desk.IsAtRisk);
+    }
+
+    private async Task ClashedAsync()
+    {
+        await _desk.OpenAsync(Name);
+        Type(Mine);
+        _folder.Files[Name] = Theirs;
+        await RestAsync();
+        Assert.NotNull(_desk.Clash);
+    }
+}

@@ -1,0 +1,74 @@
+using Fretloom.Claims;
+using Fretloom.Exhibits;
+using Fretloom.Lessons;
+using Fretloom.Sentences;
+using Fretloom.Studio.Client.Write;
+
+namespace Fretloom.Studio.Client.Tests.Write;
+
+public class FileNamesTests
+{
+    [Theory]
+    [InlineData("The cloth of a key", "the-cloth-of-a-key.md")]
+    [InlineData("  What’s next? C#, or D♭!  ", "whats-next-c-or-d.md")]
+    [InlineData("Größe", "größe.md")]
+    [InlineData("../../etc/passwd", "etc-passwd.md")]
+    [InlineData("???", "lesson.md")]
+    public void A_title_gives_a_name(string title, string name) => Assert.Equal(name, FileNames.From(title));
+
+    [Theory]
+    [InlineData("one.md", "one-2.md")]
+    [InlineData("one-2.md", "one-3.md")]
+    [InlineData("one-1984.md", "one-1984-2.md")]
+    public void The_next_name_is_another(string name, string next) => Assert.Equal(next, FileNames.Next(name));
+}
+
+public class VocabularyTests
+{
+    [Fact]
+    public void Every_instrument_and_key_that_is_offered_is_understood()
+    {
+        var front = Vocabulary.All.Front.ToDictionary(word => word.Name, word => word.Values);
+        foreach (var (name, values) in front)
+        {
+            Assert.All(
+                values,
+                value =>
+                    Assert.Empty(
+                        Lesson
+                            .Parse($"---\ntitle: T\n{name}: {value}\n---\n")
+                            .Diagnostics.Select(found => $"{name}: {value}: {found.Message}")
+                    )
+            );
+        }
+    }
+
+    [Fact]
+    public void Every_sentence_with_an_instrument_or_key_that_is_offered_is_read() =>
+        Assert.All(
+            Vocabulary.All.Show.Where(phrase =>
+                phrase.StartsWith("on a", StringComparison.Ordinal)
+                || phrase.StartsWith("in ", StringComparison.Ordinal)
+            ),
+            phrase =>
+                Assert.Empty(
+                    ShowParser.Parse($"the notes of the key, {phrase}").Errors.Where(error => error.Repair is not null)
+                )
+        );
+
+    public static TheoryData<string> Claims =>
+        [
+            .. from begin in ClaimWords.All.Where(part => part.StartsWith("In every", StringComparison.Ordinal))
+            from said in Said
+            select $"{begin} on guitar strings 4-1, on frets 0 to 12, {said}.",
+            .. from place in ClaimWords.All.Where(part => part.StartsWith("on ", StringComparison.Ordinal))
+            select $"In every major key, {place} {Said.First()}.",
+        ];
+
+    private static IEnumerable<string> Said => ClaimWords.All.Where(part => !part.EndsWith(','));
+
+    [Theory]
+    [MemberData(nameof(Claims))]
+    public void The_parts_of_claims_make_claims(string claim) =>
+        Assert.Empty(ClaimParser.Parse(claim, new FrontMatter().ClaimDefaults).Errors.Select(error => error.Message));
+}
