@@ -2,7 +2,7 @@ using Fretloom.Studio.Client.Write;
 
 namespace Fretloom.Studio.Client.Tests.Write;
 
-public class LessonDeskTests
+public sealed class LessonDeskTests : IDisposable
 {
     private const string Name = "one.md";
     private const string Before = "---\ntitle: One\n---\n\nFirst.\n";
@@ -19,6 +19,8 @@ public class LessonDeskTests
         _folder.Files[Name] = Before;
         _desk = new LessonDesk(_folder.Asked(), _drafts, _clock);
     }
+
+    public void Dispose() => _folder.Dispose();
 
     // The editor keeps what is typed before it tells the desk.
     private void Type(string text)

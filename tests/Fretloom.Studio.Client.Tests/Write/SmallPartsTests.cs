@@ -46,14 +46,8 @@ public class VocabularyTests
     [Fact]
     public void Every_sentence_with_an_instrument_or_key_that_is_offered_is_read() =>
         Assert.All(
-            Vocabulary.All.Show.Where(phrase =>
-                phrase.StartsWith("on a", StringComparison.Ordinal)
-                || phrase.StartsWith("in ", StringComparison.Ordinal)
-            ),
-            phrase =>
-                Assert.Empty(
-                    ShowParser.Parse($"the notes of the key, {phrase}").Errors.Where(error => error.Repair is not null)
-                )
+            Vocabulary.All.Show.Where(phrase => phrase.StartsWith("on a", StringComparison.Ordinal)),
+            phrase => Assert.Empty(ShowParser.Parse($"the notes of the key, {phrase}").Errors)
         );
 
     public static TheoryData<string> Claims =>
