@@ -85,6 +85,7 @@ internal static class CommandLine
             Commands.DiscoverCommand.Create(terminal),
             Commands.BuildCommand.Create(terminal),
             Commands.DemoCommand.Create(terminal),
+            Commands.PrintCommand.Create(terminal),
             Commands.StudioCommand.Create(terminal),
             new VersionOption(),
         };

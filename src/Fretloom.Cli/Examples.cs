@@ -57,6 +57,11 @@ internal static class Examples
             "fretloom build lesson.md --key all --order fourths",
         ],
         ["demo"] = ["fretloom demo", "fretloom demo --out handouts"],
+        ["print"] =
+        [
+            "fretloom print \"the seventh chords, in Bb major, on strings 4-1\"",
+            "fretloom print \"play the scale, up and down, in D major\" --out scale.pdf --paper letter",
+        ],
         ["studio"] = ["fretloom studio --open", "fretloom studio --lessons lessons --port 8080"],
     };
 

@@ -38,10 +38,10 @@ public sealed class StudioHost : IAsyncDisposable
     {
         (_web, _parts) = (web, parts);
         var addresses = web.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!;
-        Address = new Uri(addresses.Addresses.First());
+        Address = Reached(new Uri(addresses.Addresses.First()));
     }
 
-    /// <summary>Where it answers, with the port that was taken.</summary>
+    /// <summary>Where it answers, with the port that was taken; where it listens on every address, the one of this computer to itself.</summary>
     public Uri Address { get; }
 
     /// <summary>Opens the studio.</summary>
@@ -137,6 +137,11 @@ public sealed class StudioHost : IAsyncDisposable
         });
         return builder.Build();
     }
+
+    private static Uri Reached(Uri bound) =>
+        bound.Host is "0.0.0.0" or "[::]"
+            ? new UriBuilder(bound) { Host = bound.Host == "[::]" ? "[::1]" : "127.0.0.1" }.Uri
+            : bound;
 
     private static string? WhyNot(Exception problem, StudioOptions options)
     {

@@ -17,6 +17,8 @@ public class CommandLineTests
     [InlineData("check")]
     [InlineData("build")]
     [InlineData("demo")]
+    [InlineData("print")]
+    [InlineData("studio")]
     public void Help_of_every_command_ends_with_its_examples(string command)
     {
         var help = Call.Fretloom(command, "--help");
@@ -50,6 +52,15 @@ public class CommandLineTests
     [InlineData("show", "the triads", "--out", "x.gif")]
     [InlineData("build", "x.md", "--out", "")]
     [InlineData("demo", "--out", "")]
+    [InlineData("print")]
+    [InlineData("print", "the triads", "--bogus")]
+    [InlineData("print", "the triads", "--out", "x.svg")]
+    [InlineData("print", "the triads", "--paper", "a3")]
+    [InlineData("studio", "--port", "seven")]
+    [InlineData("studio", "--port", "65536")]
+    [InlineData("studio", "--port", "-1")]
+    [InlineData("studio", "--lessons", "/no/such/folder")]
+    [InlineData("studio", "--listen", "everywhere")]
     public void A_wrong_call_exits_with_2_and_says_where_help_is(params string[] args)
     {
         var call = Call.Fretloom(args);

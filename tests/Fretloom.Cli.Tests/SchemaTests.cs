@@ -14,7 +14,19 @@ public class SchemaTests
     private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true };
 
     public static TheoryData<string> Names =>
-        ["show", "play", "finger", "finger-request", "check", "check-lesson", "discover", "build", "demo", "error"];
+        [
+            "show",
+            "play",
+            "finger",
+            "finger-request",
+            "check",
+            "check-lesson",
+            "discover",
+            "build",
+            "demo",
+            "print",
+            "error",
+        ];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -128,6 +140,7 @@ public class SchemaTests
             "discover" => Documents.Contract.DiscoverDocument,
             "build" => Documents.Contract.BuildDocument,
             "demo" => Documents.Contract.DemoDocument,
+            "print" => Documents.Contract.PrintDocument,
             _ => Documents.Contract.ErrorDocument,
         };
         var exporter = new JsonSchemaExporterOptions

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Globalization;
 using System.Net;
 using Fretloom.Studio;
@@ -28,15 +29,8 @@ internal static class StudioCommand
         {
             Description = "The port; 0 takes one that is free (as if left out).",
             HelpName = "N",
-            CustomParser = WholeNumber.Read,
+            CustomParser = Port,
         };
-        port.Validators.Add(result =>
-        {
-            if (result.Tokens.Count == 1 && result.GetValueOrDefault<int>() is < 0 or > IPEndPoint.MaxPort)
-            {
-                result.AddError("--port takes 0 to 65535.");
-            }
-        });
         var listen = new Option<string?>("--listen")
         {
             Description =
@@ -70,6 +64,17 @@ internal static class StudioCommand
             )
         );
         return command;
+    }
+
+    private static int Port(ArgumentResult given)
+    {
+        var port = WholeNumber.Read(given);
+        if (port is < 0 or > IPEndPoint.MaxPort)
+        {
+            given.AddError("--port takes 0 to 65535.");
+        }
+
+        return port;
     }
 
     private static int Run(string? lessons, int port, IPAddress address, bool isOpened, Terminal terminal)
@@ -115,6 +120,16 @@ internal static class StudioCommand
             terminal.Error.WriteLine($"Lessons: {Path.GetFullPath(folder)}");
             terminal.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Fretloom's studio is at {at}"));
             terminal.Output.Flush();
+            if (phrase is not null)
+            {
+                terminal.Error.WriteLine(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"Others in your network come in at {(at.IsLoopback ? "your computer's address there" : at.Host)}, port {at.Port}, with the pass phrase. What goes to and fro is not encrypted."
+                    )
+                );
+            }
+
             if (isOpened && Browser.WhyNotOpened(at) is { } problem)
             {
                 terminal.Error.WriteLine(problem);

@@ -18,6 +18,7 @@ namespace Fretloom.Cli.Json;
 [JsonSerializable(typeof(DiscoverDocument))]
 [JsonSerializable(typeof(BuildDocument))]
 [JsonSerializable(typeof(DemoDocument))]
+[JsonSerializable(typeof(PrintDocument))]
 [JsonSerializable(typeof(ErrorDocument))]
 internal sealed partial class Documents : JsonSerializerContext
 {

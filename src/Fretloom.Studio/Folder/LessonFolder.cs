@@ -146,8 +146,8 @@ internal sealed class LessonFolder
         var file = new FileInfo(Path.Combine(_folder, name));
         try
         {
-            return file.ResolveLinkTarget(returnFinalTarget: true) is not { } end ? file.FullName
-                : IsHere(end) ? end.FullName
+            return file.LinkTarget is null ? file.FullName
+                : file.ResolveLinkTarget(returnFinalTarget: true) is { } end && IsHere(end) ? end.FullName
                 : null;
         }
         catch (Exception problem) when (IsOfFiles(problem))

@@ -32,7 +32,7 @@ internal sealed class SentenceEndpoints(Workshop workshop)
             "none" => PngBackground.Transparent,
             _ => null,
         };
-        if (PictureFiles.WhyNot("." + asked.Format) is not null || ground is null)
+        if (!IsKind(asked.Format, PictureFiles.WhyNot) || ground is null)
         {
             await Refuse(context, "'format' takes svg or png, 'ground' paper or none.");
             return;
@@ -81,7 +81,7 @@ internal sealed class SentenceEndpoints(Workshop workshop)
     private async Task Exercise(HttpContext context)
     {
         var asked = await Questions.Json(context, StudioJson.Contract.ExerciseRequest, Limits.Sentence);
-        if (ExerciseFile.WhyNot("." + asked.Format) is not null)
+        if (!IsKind(asked.Format, ExerciseFile.WhyNot))
         {
             await Refuse(context, "'format' takes musicxml, mxl, mid, wav, svg, pdf or txt.");
             return;
@@ -125,6 +125,9 @@ internal sealed class SentenceEndpoints(Workshop workshop)
         Answers.Attach(context, name);
         await Answers.Bytes(context, content, ContentKind.Of(name));
     }
+
+    private static bool IsKind(string format, Func<string, string?> whyNot) =>
+        format.All(char.IsAsciiLetter) && whyNot("." + format) is null;
 
     private static byte[] Zip(IReadOnlyList<(string Name, Func<byte[]> Content)> files)
     {
