@@ -53,17 +53,7 @@ public sealed class Chromium : IAsyncLifetime
         string? before = null
     )
     {
-        Assert.SkipWhen(WhyNot is not null, WhyNot ?? "");
-        var context = await _browser!.NewContextAsync(
-            new()
-            {
-                ViewportSize = new() { Width = width, Height = 900 },
-                ColorScheme = colours == Colours.Dark ? ColorScheme.Dark : ColorScheme.Light,
-                ForcedColors = colours == Colours.Forced ? ForcedColors.Active : ForcedColors.None,
-                ServiceWorkers = ServiceWorkerPolicy.Block,
-            }
-        );
-        context.SetDefaultTimeout(10_000);
+        var context = await ContextAsync(width, colours);
         if (before is not null)
         {
             await context.AddInitScriptAsync(before);
@@ -72,6 +62,26 @@ public sealed class Chromium : IAsyncLifetime
         var opened = new OpenPage(await context.NewPageAsync());
         await opened.GoToAsync(path);
         return opened;
+    }
+
+    /// <summary>Opens a window of its own, with nothing in it. The test skips when there is no browser.</summary>
+    /// <param name="width">Its width in CSS pixels.</param>
+    /// <param name="colours">Light, dark or forced colours.</param>
+    /// <param name="options">What else the window is to be like; null for nothing.</param>
+    public async Task<IBrowserContext> ContextAsync(
+        int width = 1280,
+        Colours colours = Colours.Light,
+        BrowserNewContextOptions? options = null
+    )
+    {
+        Assert.SkipWhen(WhyNot is not null, WhyNot ?? "");
+        options ??= new() { ServiceWorkers = ServiceWorkerPolicy.Block };
+        options.ViewportSize = new() { Width = width, Height = 900 };
+        options.ColorScheme = colours == Colours.Dark ? ColorScheme.Dark : ColorScheme.Light;
+        options.ForcedColors = colours == Colours.Forced ? ForcedColors.Active : ForcedColors.None;
+        var context = await _browser!.NewContextAsync(options);
+        context.SetDefaultTimeout(10_000);
+        return context;
     }
 
     /// <inheritdoc/>

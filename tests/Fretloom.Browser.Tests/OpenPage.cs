@@ -25,7 +25,8 @@ public sealed class OpenPage(IPage page) : IAsyncDisposable
     /// <summary>Messages in the console, and errors.</summary>
     public IReadOnlyList<string> Complaints => _complaints;
 
-    /// <summary>Loads a file and waits for its fonts.</summary>
+    /// <summary>Loads a file or a page and waits for its fonts.</summary>
+    /// <param name="path">A path, or an address.</param>
     public async Task GoToAsync(string path)
     {
         page.Request += (_, request) => _requests.Add(request.Url);

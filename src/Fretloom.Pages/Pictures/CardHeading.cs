@@ -19,7 +19,7 @@ internal static class CardHeading
     public static string LargeText(Shape shape) =>
         shape.Source switch
         {
-            ShapeSource.OfChord { Roman: { } roman } => Wording.Numeral(roman),
+            ShapeSource.OfChord { Roman: { } roman } => roman.ToPrinted(),
             ShapeSource.OfChord => CardWords.SymbolOf(shape),
             _ => shape.Spots.Min(spot => spot.Fret) is var lowest and > 0
                 ? $"from fret {Wording.Number(lowest)}"

@@ -38,7 +38,7 @@ internal static class CardWords
     /// <summary>The numeral with the chord, or the name alone: <c>V7, F7</c>.</summary>
     public static string NameOf(Shape shape) =>
         shape.Source is ShapeSource.OfChord { Roman: { } roman }
-            ? $"{Wording.Numeral(roman)}, {SymbolOf(shape)}"
+            ? $"{roman.ToPrinted()}, {SymbolOf(shape)}"
             : SymbolOf(shape);
 
     /// <summary>The title and the description of some cards.</summary>

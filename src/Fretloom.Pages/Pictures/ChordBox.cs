@@ -144,7 +144,7 @@ internal sealed class ChordBox
         );
         if (roman is not null)
         {
-            yield return new Node.Label(middle, 27, Wording.Numeral(roman), NumeralStyle, Tone.Quiet, Anchor.Middle);
+            yield return new Node.Label(middle, 27, roman.ToPrinted(), NumeralStyle, Tone.Quiet, Anchor.Middle);
         }
     }
 

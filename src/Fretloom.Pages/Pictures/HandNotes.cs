@@ -74,7 +74,7 @@ internal sealed record HandNotes(string Summary, TextTable OutOfReach, ValueList
 
     private static string NameOf(Exhibit exhibit, ShapeInHand one) =>
         one.Shape.Source is ShapeSource.OfChord { Roman: { } roman }
-            ? Wording.Numeral(roman) + (exhibit.AsksForInversions ? $" ({CardWords.SymbolOf(one.Shape)})" : "")
+            ? roman.ToPrinted() + (exhibit.AsksForInversions ? $" ({CardWords.SymbolOf(one.Shape)})" : "")
         : one.Shape.Source is ShapeSource.OfChord ? ChordBox.NameOf(exhibit, one.Shape)
         : CardWords.SymbolOf(one.Shape);
 

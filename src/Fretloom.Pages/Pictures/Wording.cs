@@ -30,13 +30,6 @@ internal static class Wording
         : strings.IsRun ? $"strings {Number(strings.Numbers[0])} to {Number(strings.Numbers[^1])}"
         : $"strings {List(strings.Numbers)}";
 
-    /// <summary>A numeral as it is printed: <c>♭VII</c>, <c>vii°7</c>.</summary>
-    public static string Numeral(RomanNumeral numeral) =>
-        Accidentals
-            .Pretty(numeral.ToString())
-            .Replace("io", "i°", StringComparison.Ordinal)
-            .Replace("vo", "v°", StringComparison.Ordinal);
-
     /// <summary>The instrument with its capo: <c>guitar with a capo at 2</c>.</summary>
     public static string Name(Instrument instrument) =>
         Accidentals.Pretty(instrument.Name) + (instrument.Capo > 0 ? $" with a capo at {Number(instrument.Capo)}" : "");

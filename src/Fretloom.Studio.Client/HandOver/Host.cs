@@ -23,7 +23,11 @@ public sealed class Host(HttpClient http, Labels labels)
     /// <param name="progress">Told how many files of how many are done, and which was the last.</param>
     /// <param name="stop">Calls it off at the host too.</param>
     /// <returns>One file, a ZIP of several, or what went wrong in words.</returns>
-    public async Task<HostAnswer> BuildAsync(HandoutRequest request, Action<HandoutState> progress, CancellationToken stop)
+    public async Task<HostAnswer> BuildAsync(
+        HandoutRequest request,
+        Action<HandoutState> progress,
+        CancellationToken stop
+    )
     {
         try
         {
@@ -62,8 +66,12 @@ public sealed class Host(HttpClient http, Labels labels)
 
                 if (state.State != "working")
                 {
-                    var said = state.Diagnostics?.Select(found => found.Line > 0 ? $"{found.Line}: {found.Message}" : found.Message);
-                    return HostAnswer.Failed(string.Join("\n", said ?? []) is { Length: > 0 } words ? words : labels["host-failed"]);
+                    var said = state.Diagnostics?.Select(found =>
+                        found.Line > 0 ? $"{found.Line}: {found.Message}" : found.Message
+                    );
+                    return HostAnswer.Failed(
+                        string.Join("\n", said ?? []) is { Length: > 0 } words ? words : labels["host-failed"]
+                    );
                 }
 
                 await Task.Delay(Pause, stop);
@@ -99,7 +107,8 @@ public sealed class Host(HttpClient http, Labels labels)
     {
         try
         {
-            return (await answer.Content.ReadFromJsonAsync(HostJson.Default.HostError))?.Error.Message ?? labels["host-failed"];
+            return (await answer.Content.ReadFromJsonAsync(HostJson.Default.HostError))?.Error.Message
+                ?? labels["host-failed"];
         }
         catch (JsonException)
         {

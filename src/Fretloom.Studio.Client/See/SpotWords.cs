@@ -27,7 +27,7 @@ public static class SpotWords
         {
             parts.Add(labels.Of("spot-degree", Accidentals.Pretty(note.Degree.ToString())));
             var chords = key.Triads().Where(chord => chord.Chord.Notes.Contains(note.Pitch.Name));
-            parts.Add(labels.Of("spot-chords", string.Join(", ", chords.Select(chord => chord.Numeral))));
+            parts.Add(labels.Of("spot-chords", string.Join(", ", chords.Select(chord => chord.Numeral.ToPrinted()))));
         }
         else
         {

@@ -31,6 +31,9 @@ public sealed class Page(IJSRuntime browser)
     /// <summary>Tells the page which language its words are in.</summary>
     public void Speaks(string language) => Now.InvokeVoid("studio.speaks", language);
 
+    /// <summary>Moves on to the sentence.</summary>
+    public void ToSentence() => Now.InvokeVoid("studio.focus", "#sentence");
+
     /// <summary>Waits until what has been drawn so far is seen.</summary>
     public ValueTask Painted() => browser.InvokeVoidAsync("studio.painted");
 

@@ -120,6 +120,13 @@ public sealed record RomanNumeral
     public static bool TryParse([NotNullWhen(true)] string? text, [NotNullWhen(true)] out RomanNumeral? numeral) =>
         RomanNumeralText.TryParse(text, out numeral);
 
+    /// <summary>As it is printed, with Unicode accidentals: <c>♭VII</c>, <c>vii°7</c>.</summary>
+    public string ToPrinted() =>
+        Accidentals
+            .Pretty(ToString())
+            .Replace("io", "i°", StringComparison.Ordinal)
+            .Replace("vo", "v°", StringComparison.Ordinal);
+
     /// <summary>The numeral: <c>ii</c>, <c>V7</c>, <c>viiø7</c>, <c>bVII</c>, <c>V65/ii</c>. ASCII but for the half-diminished sign.</summary>
     public override string ToString() => RomanNumeralText.Write(this);
 

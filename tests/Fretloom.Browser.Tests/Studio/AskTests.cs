@@ -1,0 +1,140 @@
+using Microsoft.Playwright;
+
+namespace Fretloom.Browser.Tests.Studio;
+
+/// <summary>The sentence bar: every phrase is picked or typed, and what is seen follows.</summary>
+public class AskTests(Chromium chromium, RunningStudio studio)
+{
+    private const string InD = "show the notes of the key, on a guitar, in D major, on strings 4-1, frets 0-12";
+
+    private Task<OpenPage> OpenAsync(string sentence = InD) => chromium.OpenStudioAsync(studio.Address, sentence);
+
+    private static ILocator FullFrets(IPage page) => page.Locator(".findings dd").First;
+
+    [Fact]
+    public async Task A_phrase_that_is_picked_changes_sentence_neck_findings_and_address()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+        await Assertions.Expect(FullFrets(page)).ToHaveTextAsync("0, 2, 7, 12");
+
+        await page.PickAsync("the key", "in F major");
+
+        await Assertions.Expect(FullFrets(page)).ToHaveTextAsync("3, 5, 10");
+        Assert.Contains("in F major", await page.SentenceAsync(), StringComparison.Ordinal);
+        await Assertions.Expect(page.Locator("#dock-name")).ToHaveTextAsync("F major");
+        Assert.Contains(
+            "in F major",
+            Uri.UnescapeDataString(new Uri(page.Url).Query.Replace('+', ' ')),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public async Task A_picker_is_opened_walked_and_left_by_keys()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+        var key = page.Locator("button.phrase[aria-label^='the key']");
+
+        await key.FocusAsync();
+        await page.Keyboard.PressAsync("ArrowDown");
+        await page.Locator(".pop input").WaitForAsync();
+        await page.Keyboard.PressAsync("Escape");
+        await Assertions.Expect(page.Locator(".pop")).ToHaveCountAsync(0);
+        await Assertions.Expect(key).ToBeFocusedAsync();
+
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page.Locator(".pop input")).ToBeFocusedAsync();
+        await page.Keyboard.PressAsync("ArrowDown");
+        await page.Keyboard.PressAsync("Enter");
+
+        // After D the next in fifths.
+        await Assertions.Expect(key).ToHaveTextAsync("in A major");
+        await Assertions.Expect(key).ToBeFocusedAsync();
+    }
+
+    [Fact]
+    public async Task Another_instrument_takes_away_the_strings_it_lacks()
+    {
+        await using var opened = await OpenAsync(
+            "show the notes of the key, on a guitar, in D major, on strings 6-3, frets 0-20"
+        );
+        var page = opened.Page;
+
+        await page.PickAsync("the instrument", "on a ukulele");
+
+        await Assertions
+            .Expect(page.Locator("button.phrase[aria-label^='the instrument']"))
+            .ToHaveTextAsync("on a ukulele");
+        Assert.DoesNotContain("6-3", await page.SentenceAsync(), StringComparison.Ordinal);
+        await Assertions.Expect(page.Locator("#neck-grid [role=row]")).ToHaveCountAsync(5);
+    }
+
+    [Fact]
+    public async Task A_typed_sentence_with_an_error_points_at_the_word_and_can_be_mended()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+
+        await page.ClickAsync("text=Type it");
+        await page.FillAsync("#whole", "show the notes of the key, on a gitar, in D major");
+        await Assertions.Expect(page.Locator("#sentence-error mark")).ToHaveTextAsync("gitar");
+        await page.Locator("#sentence-error button").First.ClickAsync();
+        await Assertions.Expect(page.Locator("#sentence-error mark")).ToHaveCountAsync(0);
+        await page.FocusAsync("#whole");
+        await page.Keyboard.PressAsync("Enter");
+
+        Assert.Contains("on a guitar", await page.SentenceAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Steps_are_named_and_taken_back_and_done_again_by_keys()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+
+        await page.PickAsync("the key", "in F major");
+        await page.PickAsync("the strings", "on strings 3-1");
+        await Assertions.Expect(page.GetByText("Undo “on strings 3-1”")).ToBeVisibleAsync();
+        await page.Keyboard.PressAsync("Control+z");
+        await page.Keyboard.PressAsync("Control+z");
+        await Assertions.Expect(page.Locator("#sentence .said")).ToContainTextAsync("in D major, on strings 4-1");
+        await page.Keyboard.PressAsync("Control+Shift+Z");
+
+        await Assertions.Expect(page.Locator("#sentence .said")).ToContainTextAsync("in F major, on strings 4-1");
+    }
+
+    [Fact]
+    public async Task More_can_be_said_and_left_unsaid_again()
+    {
+        await using var opened = await OpenAsync("show the seventh chords, on strings 4-1");
+        var page = opened.Page;
+
+        await page.PickAsync("Say more", "in drop 2");
+        Assert.Contains("in drop 2", await page.SentenceAsync(), StringComparison.Ordinal);
+        await page.ClickAsync("button.phrase[aria-label*='drop 2']");
+        await page.ClickAsync(".pop .leave");
+
+        Assert.DoesNotContain("drop 2", await page.SentenceAsync(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("show the seventh chords, on a low-G ukulele, in Bb major")]
+    [InlineData("show C, F and G7, on a ukulele, strummed")]
+    [InlineData("show the symmetries, on a bass, in E minor")]
+    [InlineData("show every A, on a banjo")]
+    [InlineData("show the scale, 3 notes a string, on a mandolin, in G major, for a left-handed player")]
+    public async Task A_link_shows_its_view_without_complaint(string sentence)
+    {
+        await using var opened = await OpenAsync(sentence);
+
+        await Assertions.Expect(opened.Page.Locator("#sentence-error mark")).ToHaveCountAsync(0);
+        await Assertions.Expect(opened.Page.Locator(".dock svg")).ToBeVisibleAsync();
+        Assert.Empty(
+            opened.Complaints.Where(words =>
+                !words.StartsWith("Service Worker registration blocked", StringComparison.Ordinal)
+            )
+        );
+    }
+}

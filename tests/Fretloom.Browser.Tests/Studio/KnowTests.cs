@@ -1,0 +1,59 @@
+using Microsoft.Playwright;
+
+namespace Fretloom.Browser.Tests.Studio;
+
+/// <summary>The findings: landmarks, related shapes, and claims with their verdict.</summary>
+public class KnowTests(Chromium chromium, RunningStudio studio)
+{
+    private Task<OpenPage> OpenAsync() =>
+        chromium.OpenStudioAsync(studio.Address, "show the notes of the key, on a guitar, in D major, on strings 4-1");
+
+    [Fact]
+    public async Task A_claim_that_holds_is_told_so()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+
+        await page.FillAsync("#claim", "In every major key, on guitar strings 4-1, there are exactly 3 full frets.");
+        await page.ClickAsync("text=Check it");
+
+        await Assertions.Expect(page.Locator(".claims .verdict")).ToHaveTextAsync("Holds in 12 of 12 keys");
+    }
+
+    [Fact]
+    public async Task A_claim_that_fails_shows_its_counterexample_on_the_neck()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+
+        await page.FillAsync("#claim", "In every major key, on guitar strings 6-1, there are exactly 4 full frets.");
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page.Locator(".claims .verdict")).ToContainTextAsync("Fails");
+        await page.ClickAsync("text=See the counterexample on the neck");
+
+        Assert.Contains("on strings 6-1", await page.SentenceAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_claim_that_cannot_be_read_points_at_the_word()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+
+        await page.FillAsync("#claim", "In every major key, on guitar strings 4-1, there are exactly 3 fool frets.");
+        await page.Keyboard.PressAsync("Enter");
+
+        await Assertions.Expect(page.Locator("#claim-error mark")).ToContainTextAsync("fool");
+    }
+
+    [Fact]
+    public async Task What_is_related_can_be_looked_at()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+
+        await page.Locator(".findings li button", new() { HasText = "the seventh chords" }).First.ClickAsync();
+
+        Assert.StartsWith("Show the seventh chords", await page.SentenceAsync(), StringComparison.Ordinal);
+    }
+}
