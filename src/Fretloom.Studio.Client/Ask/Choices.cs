@@ -75,6 +75,9 @@ public static class Choices
             "the key" => Keys(key),
             "the strings" => Strings(instrument),
             "the frets" => Frets(instrument),
+            "the number of notes a string" => exhibit.Sentence.Contains("scale", StringComparison.Ordinal)
+                ? new[] { 2, 3, 4 }.Select(count => Said($"{count} notes a string"))
+                : [],
             "the position" => Enumerable.Range(1, 9).Select(at => $"in {Ordinals[at - 1]} position"),
             _ => kind.Examples,
         };

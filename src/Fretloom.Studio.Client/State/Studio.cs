@@ -6,13 +6,21 @@ using Fretloom.Shapes;
 namespace Fretloom.Studio.Client.State;
 
 /// <summary>What is seen: the sentence, and what comes of it.</summary>
-public sealed class Studio(History history)
+public sealed class Studio
 {
     /// <summary>The sentence a new studio begins with.</summary>
-    public const string FirstSentence =
-        "show the notes of the key and the landmarks, on a guitar, in D major, frets 0-12";
+    public const string FirstSentence = "show the notes of the key and the landmarks";
 
-    private SentenceResult<Exhibit>? _answer;
+    private readonly History _history;
+
+    /// <summary>Begins with the first sentence.</summary>
+    /// <param name="history">Where steps are noted.</param>
+    public Studio(History history)
+    {
+        _history = history;
+        Said = ShowParser.Parse(FirstSentence).Value!;
+        Exhibit = ShowQuestion.Answer(FirstSentence, Defaults).Value!;
+    }
 
     /// <summary>Raised when something else is to be seen.</summary>
     public event Action? Changed;
@@ -24,35 +32,16 @@ public sealed class Studio(History history)
     public ShowDefaults Defaults { get; private set; } = ShowDefaults.Standard;
 
     /// <summary>What there is to see: of the sentence, or of the last one that could be read.</summary>
-    public Exhibit Exhibit
-    {
-        get
-        {
-            Answer();
-            return field!;
-        }
-        private set;
-    }
+    public Exhibit Exhibit { get; private set; }
 
     /// <summary>The sentence, read; that of <see cref="Exhibit"/>.</summary>
-    public ShowSentence Said
-    {
-        get
-        {
-            Answer();
-            return field!;
-        }
-        private set;
-    }
+    public ShowSentence Said { get; private set; }
 
     /// <summary>What is wrong with the sentence; null when nothing is.</summary>
-    public SentenceError? Error => Answer().Errors is [var first, ..] ? first : null;
+    public SentenceError? Error { get; private set; }
 
     /// <summary>The spots chosen by hand, as a shape; null when none are, or they do not lie on this instrument.</summary>
-    public ShapeByHand? Built =>
-        View.Built.Count > 0 && View.Built.All(Exhibit.Map.Instrument.Has)
-            ? new ShapeByHand(Exhibit.Player, Exhibit.Map.Key, View.Built)
-            : null;
+    public ShapeByHand? Built { get; private set; }
 
     /// <summary>The shape that is brought out on the neck: that in hand, else one of the sentence's; null for none.</summary>
     public Shape? Shape =>
@@ -90,19 +79,15 @@ public sealed class Studio(History history)
         }
 
         Set(view);
-        history.Note(new Step(name, () => Set(before), () => Set(view)));
+        _history.Note(new Step(name, () => Set(before), () => Set(view)));
     }
 
     /// <summary>Looks at something without making a step: when the address says so, or while something is typed.</summary>
     public void Set(View view)
     {
-        if (view.Sentence != View.Sentence)
-        {
-            _answer = null;
-        }
-
+        var isNew = view.Sentence != View.Sentence;
         View = view;
-        Changed?.Invoke();
+        Follow(isNew);
     }
 
     /// <summary>Takes other words for granted: another lesson is open, or says something else of itself.</summary>
@@ -111,28 +96,27 @@ public sealed class Studio(History history)
         if (defaults != Defaults)
         {
             Defaults = defaults;
-            _answer = null;
-            Changed?.Invoke();
+            Follow(isNew: true);
         }
     }
 
-    private SentenceResult<Exhibit> Answer()
+    private void Follow(bool isNew)
     {
-        if (_answer is null)
+        if (isNew)
         {
-            _answer = ShowQuestion.Answer(View.Sentence, Defaults);
-            if (_answer.IsRead)
+            var answer = ShowQuestion.Answer(View.Sentence, Defaults);
+            Error = answer.Errors is [var first, ..] ? first : null;
+            if (answer.IsRead)
             {
-                Exhibit = _answer.Value;
-                Said = ShowParser.Parse(View.Sentence).Value!;
-            }
-            else if (Said is null)
-            {
-                Said = ShowParser.Parse(FirstSentence).Value!;
-                Exhibit = ShowQuestion.Answer(FirstSentence, ShowDefaults.Standard).Value!;
+                Exhibit = answer.Value;
+                Said = ShowParser.Parse(View.Sentence, Defaults.Instrument).Value!;
             }
         }
 
-        return _answer;
+        Built =
+            View.Built.Count > 0 && View.Built.All(Exhibit.Map.Instrument.Has)
+                ? new ShapeByHand(Exhibit.Player, Exhibit.Map.Key, View.Built)
+                : null;
+        Changed?.Invoke();
     }
 }
