@@ -130,33 +130,48 @@ internal sealed class FolderChanges(LessonFolder folder, TimeProvider clock) : I
 
     private void Look()
     {
+        lock (_gate)
+        {
+            var names = Names();
+            foreach (var gone in _known.Keys.Except(names).ToList())
+            {
+                _known.Remove(gone);
+                Tell(new FolderChange(gone, null));
+            }
+
+            foreach (var name in names)
+            {
+                LookAt(name);
+            }
+        }
+    }
+
+    private void LookAt(string name)
+    {
         try
         {
-            lock (_gate)
+            var stamp = folder.StampOf(name);
+            if ((!_known.TryGetValue(name, out var known) || known.Stamp != stamp) && folder.Read(name) is { } text)
             {
-                var names = folder.Names();
-                foreach (var gone in _known.Keys.Except(names).ToList())
-                {
-                    _known.Remove(gone);
-                    Tell(new FolderChange(gone, null));
-                }
-
-                foreach (var name in names)
-                {
-                    var stamp = folder.StampOf(name);
-                    if (
-                        (!_known.TryGetValue(name, out var known) || known.Stamp != stamp)
-                        && folder.Read(name) is { } text
-                    )
-                    {
-                        Note(name, stamp, text.Tag);
-                    }
-                }
+                Note(name, stamp, text.Tag);
             }
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             // Not to be read at the moment; the next look may see more.
+        }
+    }
+
+    private IReadOnlyList<string> Names()
+    {
+        try
+        {
+            return folder.Names();
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            // The folder itself is gone.
+            return [];
         }
     }
 
@@ -166,7 +181,7 @@ internal sealed class FolderChanges(LessonFolder folder, TimeProvider clock) : I
         _known[name] = (stamp, tag);
         if (isNews)
         {
-            Tell(new FolderChange(name, tag));
+            Tell(new FolderChange(name, tag.Trim('"')));
         }
     }
 

@@ -129,6 +129,10 @@ internal sealed class LessonEndpoints(LessonFolder folder, FolderChanges changes
         {
             // The page or the studio was closed.
         }
+        finally
+        {
+            await until.CancelAsync();
+        }
     }
 
     private static async Task<string> Next(
