@@ -124,6 +124,60 @@ public sealed class StudioTests : IDisposable
     }
 
     [Fact]
+    public async Task With_listen_others_come_in_who_know_the_pass_phrase_of_the_environment()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "sends a Unix signal");
+        using var studio = new StartedProgram(
+            "env",
+            [
+                "--default-signal=INT,TERM",
+                $"FRETLOOM_STUDIO={Pages}",
+                "FRETLOOM_PASSPHRASE=four strings",
+                Program,
+                "studio",
+                "--lessons",
+                Lessons,
+                "--listen",
+                "0.0.0.0",
+            ]
+        );
+        var address = await AddressAsync(studio);
+        using var client = new HttpClient();
+
+        using var asked = await client.GetAsync(address, Stop);
+        var words = new FormUrlEncodedContent([new("phrase", "four strings")]);
+        using var page = await client.PostAsync(new Uri(address, "/login"), words, Stop);
+        await studio.SignalAsync("TERM");
+        var ended = await studio.ExitAsync();
+
+        Assert.Equal(HttpStatusCode.Unauthorized, asked.StatusCode);
+        // The client follows to the page, with the cookie it was given.
+        Assert.Equal(HttpStatusCode.OK, page.StatusCode);
+        Assert.Contains("<title>Studio</title>", await page.Content.ReadAsStringAsync(Stop), StringComparison.Ordinal);
+        Assert.Contains("with the pass phrase", ended.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("four strings", ended.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_short_pass_phrase_is_refused()
+    {
+        using var studio = new StartedProgram(
+            Program,
+            ["studio", "--lessons", Lessons, "--listen", "0.0.0.0"],
+            environment: new Dictionary<string, string>
+            {
+                ["FRETLOOM_STUDIO"] = Pages,
+                ["FRETLOOM_PASSPHRASE"] = "fret",
+            }
+        );
+
+        var ended = await studio.ExitAsync();
+
+        Assert.Equal((2, ""), (ended.ExitCode, ended.Output));
+        Assert.Contains("at least 8 characters", ended.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_browser_that_cannot_be_opened_is_only_told()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "sends a Unix signal");
