@@ -177,15 +177,20 @@ public sealed class StudioTests : IDisposable
         Assert.Contains("at least 8 characters", ended.Error, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public async Task A_browser_that_cannot_be_opened_is_only_told()
+    [Theory]
+    [InlineData("exit 3", "The browser could not be opened; open the address yourself.\n")]
+    [InlineData("echo \"$1\" > \"${0%/*}/opened\"; echo talk; echo talk >&2", "")]
+    public async Task The_browser_is_asked_to_open_the_address_and_only_told_of_when_it_cannot(string does, string told)
     {
-        Assert.SkipWhen(OperatingSystem.IsWindows(), "sends a Unix signal");
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "stands in for xdg-open");
+        var opener = Path.Combine(_root.FullName, "xdg-open");
+        File.WriteAllText(opener, $"#!/bin/sh\n{does}\n");
+        await Run.ProgramAsync("chmod", ["+x", opener]);
         using var studio = new StartedProgram(
             "env",
             [
                 "--default-signal=INT,TERM",
-                "PATH=/nowhere",
+                $"PATH={_root.FullName}",
                 $"FRETLOOM_STUDIO={Pages}",
                 Program,
                 "studio",
@@ -202,7 +207,11 @@ public sealed class StudioTests : IDisposable
         var ended = await studio.ExitAsync();
 
         Assert.Equal(HttpStatusCode.OK, page.StatusCode);
-        Assert.Contains("The browser could not be opened", ended.Error, StringComparison.Ordinal);
+        Assert.Equal($"Lessons: {Lessons}\n{told}The studio is closed.\n", ended.Error);
+        if (told.Length == 0)
+        {
+            Assert.Equal($"{address}\n", File.ReadAllText(Path.Combine(_root.FullName, "opened")));
+        }
     }
 
     [Fact]
