@@ -57,7 +57,15 @@ internal sealed class OpenStudio : IAsyncDisposable
         File.WriteAllText(Path.Combine(pages.FullName, "program.js.br"), "'brotli'");
         File.WriteAllText(Path.Combine(pages.FullName, "program.js.gz"), "'gzip'");
         var options = new StudioOptions(lessons.FullName, pages.FullName);
-        return new(root, await StudioHost.StartAsync(change?.Invoke(options) ?? options));
+        try
+        {
+            return new(root, await StudioHost.StartAsync(change?.Invoke(options) ?? options));
+        }
+        catch (StudioException)
+        {
+            root.Delete(recursive: true);
+            throw;
+        }
     }
 
     public string PathOf(string lesson) => Path.Combine(Lessons, lesson);

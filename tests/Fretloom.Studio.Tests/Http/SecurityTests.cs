@@ -30,6 +30,29 @@ public class SecurityTests
     }
 
     [Fact]
+    public async Task So_have_answers_without_content_and_those_that_never_end()
+    {
+        await using var studio = await OpenStudio.OpenAsync();
+        using var page = await studio.GetAsync("/program.js");
+
+        using var unchanged = await studio.GetAsync("/program.js", ("If-None-Match", $"{page.Headers.ETag}"));
+        using var events = await studio.GetAsync("/api/changes");
+        using var saved = await studio.PutAsync("/api/lessons/short.md", "new", ("If-Match", "*"));
+        using var refused = await studio.PutAsync("/api/lessons/short.md", "new", ("If-Match", "\"other\""));
+
+        Assert.Equal(
+            [
+                HttpStatusCode.NotModified,
+                HttpStatusCode.OK,
+                HttpStatusCode.NoContent,
+                HttpStatusCode.PreconditionFailed,
+            ],
+            new[] { unchanged, events, saved, refused }.Select(answer => answer.StatusCode)
+        );
+        Assert.All(new[] { unchanged, events, saved, refused }, AssertSecure);
+    }
+
+    [Fact]
     public void The_policy_allows_nothing_from_elsewhere_and_no_inline_script()
     {
         var policy = SecurityHeaders.All["Content-Security-Policy"];
