@@ -37,6 +37,16 @@ globalThis.studio = (() => {
     return null;
   };
 
+  // Keys that an element uses itself: what the browser would do with them must be called off before the program hears of them.
+  addEventListener(
+    "keydown",
+    event => {
+      const own = event.target.dataset?.keys?.split(" ") ?? [];
+      if (own.includes(event.key) && !event.shiftKey) event.preventDefault();
+    },
+    true,
+  );
+
   return {
     asked: name => new URLSearchParams(location.search).get(name),
     address: (sentence, isNew) => {
