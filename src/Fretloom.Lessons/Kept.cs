@@ -1,3 +1,6 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+
 namespace Fretloom.Lessons;
 
 /// <summary>Answers that were worked out before. One that was not asked for in a while is forgotten. For one thread at a time.</summary>
@@ -26,7 +29,15 @@ internal sealed class Kept<TQuestion, TAnswer>
     /// <summary>The answer to a question, worked out if it is not known.</summary>
     public TAnswer Of(TQuestion question, Func<TQuestion, TAnswer> work)
     {
-        var answer = _known.TryGetValue(question, out var known) ? known.Answer : work(question);
+        // Questions are whole sentences: they are hashed once.
+        ref var known = ref CollectionsMarshal.GetValueRefOrNullRef(_known, question);
+        if (!Unsafe.IsNullRef(ref known))
+        {
+            known.Round = _round;
+            return known.Answer;
+        }
+
+        var answer = work(question);
         _known[question] = (answer, _round);
         return answer;
     }

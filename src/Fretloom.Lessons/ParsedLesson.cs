@@ -45,7 +45,7 @@ internal sealed class ParsedLesson
         var bound = new DiagnosticList(source);
         var front = new FrontMatterReader(source, found, bound).Read(out var end);
         var isEnglish = front.Language.Split('-')[0] == "en";
-        var reader = new MarkdownReader(source, front, found, bound);
+        var reader = new MarkdownReader(source, front, found, bound, memory);
         var blocks = reader.Read(Blanked(source.Text, end), isEnglish);
         return new ParsedLesson
         {

@@ -13,11 +13,18 @@ internal static class SentenceReader
 
     /// <summary>Reads the sentence of a show block.</summary>
     /// <param name="text">The sentence.</param>
-    /// <param name="instrument">The instrument of the lesson.</param>
+    /// <param name="defaults">What it may leave unsaid.</param>
     /// <param name="blockOffset">Where the block begins, for a sentence that is missing.</param>
     /// <param name="found">Takes the findings.</param>
+    /// <param name="memory">What was read before; null for nothing.</param>
     /// <returns>The sentence, or null when there are errors.</returns>
-    public static PlacedSentence? Read(PlacedText text, Instrument instrument, int blockOffset, DiagnosticList found)
+    public static PlacedSentence? Read(
+        PlacedText text,
+        ShowDefaults defaults,
+        int blockOffset,
+        DiagnosticList found,
+        LessonMemory? memory
+    )
     {
         if (string.IsNullOrWhiteSpace(text.Text))
         {
@@ -28,7 +35,7 @@ internal static class SentenceReader
             return null;
         }
 
-        var result = ShowParser.Parse(text.Text, instrument);
+        var result = memory?.ReadShow(text.Text, defaults) ?? ShowParser.Parse(text.Text, defaults.Instrument);
         Report(result.Errors, text, found);
 
         return result.IsRead ? new PlacedSentence(result.Value, PlaceOf) : null;
@@ -41,11 +48,18 @@ internal static class SentenceReader
 
     /// <summary>Reads the sentence of a play block.</summary>
     /// <param name="text">The sentence.</param>
-    /// <param name="instrument">The instrument of the lesson.</param>
+    /// <param name="defaults">What it may leave unsaid.</param>
     /// <param name="blockOffset">Where the block begins, for a sentence that is missing.</param>
     /// <param name="found">Takes the findings.</param>
+    /// <param name="memory">What was read before; null for nothing.</param>
     /// <returns>The sentence, or null when there are errors.</returns>
-    public static PlacedPlay? ReadPlay(PlacedText text, Instrument instrument, int blockOffset, DiagnosticList found)
+    public static PlacedPlay? ReadPlay(
+        PlacedText text,
+        ShowDefaults defaults,
+        int blockOffset,
+        DiagnosticList found,
+        LessonMemory? memory
+    )
     {
         if (string.IsNullOrWhiteSpace(text.Text))
         {
@@ -56,7 +70,7 @@ internal static class SentenceReader
             return null;
         }
 
-        var result = PlayParser.Parse(text.Text, instrument);
+        var result = memory?.ReadPlay(text.Text, defaults) ?? PlayParser.Parse(text.Text, defaults.Instrument);
         Report(result.Errors, text, found);
 
         return result.IsRead ? new PlacedPlay(result.Value, PlaceOf) : null;

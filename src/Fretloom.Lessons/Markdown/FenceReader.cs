@@ -12,7 +12,8 @@ internal sealed partial class FenceReader(
     SourceText source,
     FrontMatter front,
     DiagnosticList found,
-    DiagnosticList bound
+    DiagnosticList bound,
+    LessonMemory? memory
 )
 {
     private static readonly string[] Kinds = ["show", "claim", "play", "text"];
@@ -58,7 +59,7 @@ internal sealed partial class FenceReader(
     private Block Show(FencedCodeBlock fence)
     {
         var (sentence, options) = PartsOf(fence);
-        var parsed = SentenceReader.Read(sentence, front.Defaults.Instrument, fence.Span.Start, found);
+        var parsed = SentenceReader.Read(sentence, front.Defaults, fence.Span.Start, found, memory);
         var read = Options(options);
         return parsed is null
             ? new Block.Problem(fence.Line + 1, SentenceReader.NotRead)
@@ -78,7 +79,7 @@ internal sealed partial class FenceReader(
     private Block Play(FencedCodeBlock fence)
     {
         var (sentence, options) = PartsOf(fence);
-        var parsed = SentenceReader.ReadPlay(sentence, front.Defaults.Instrument, fence.Span.Start, found);
+        var parsed = SentenceReader.ReadPlay(sentence, front.Defaults, fence.Span.Start, found, memory);
         var read = ExerciseOptionsIn(options);
         return parsed is null
             ? new Block.Problem(fence.Line + 1, SentenceReader.NotRead)

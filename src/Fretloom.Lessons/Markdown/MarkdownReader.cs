@@ -11,10 +11,17 @@ namespace Fretloom.Lessons.Markdown;
 /// <param name="front">What the lesson says of itself.</param>
 /// <param name="found">Takes what is wrong in any key.</param>
 /// <param name="bound">Takes what is wrong in other keys than the lesson's own.</param>
-internal sealed class MarkdownReader(SourceText source, FrontMatter front, DiagnosticList found, DiagnosticList bound)
+/// <param name="memory">What was read before; null for nothing.</param>
+internal sealed class MarkdownReader(
+    SourceText source,
+    FrontMatter front,
+    DiagnosticList found,
+    DiagnosticList bound,
+    LessonMemory? memory = null
+)
 {
     private readonly InlineReader _inlines = new(found, front.Language);
-    private readonly FenceReader _fences = new(source, front, found, bound);
+    private readonly FenceReader _fences = new(source, front, found, bound, memory);
 
     /// <summary>Reads the blocks of a lesson.</summary>
     /// <param name="text">As long as the source, so that places agree; the front matter is blanked out.</param>

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 
 namespace Fretloom.Pages.Html;
@@ -5,6 +6,13 @@ namespace Fretloom.Pages.Html;
 /// <summary>Builds HTML that is also well-formed XML: every element is closed, every text escaped.</summary>
 internal sealed class HtmlText
 {
+    // What is markup, and what XML does not allow or allows in pairs alone.
+    private static readonly SearchValues<char> Telling = SearchValues.Create([
+        .. "<>&\"\uFFFE\uFFFF",
+        .. Enumerable.Range(0, ' ').Select(code => (char)code).Except(['\n', '\t']),
+        .. Enumerable.Range(0xD800, 0x800).Select(code => (char)code),
+    ]);
+
     private readonly StringBuilder _html = new();
     private readonly Stack<string> _open = new();
 
@@ -37,20 +45,24 @@ internal sealed class HtmlText
     /// <summary>Writes text, escaped.</summary>
     public HtmlText Text(string text)
     {
-        foreach (var rune in text.EnumerateRunes())
+        var rest = text.AsSpan();
+        while (rest.IndexOfAny(Telling) is var at and >= 0)
         {
+            _html.Append(rest[..at]);
             // Characters that XML 1.0 (section 2.2) does not allow become the replacement character.
-            _ = rune.Value switch
+            _ = rest[at] switch
             {
                 '<' => _html.Append("&lt;"),
                 '>' => _html.Append("&gt;"),
                 '&' => _html.Append("&amp;"),
                 '"' => _html.Append("&quot;"),
-                < ' ' and not ('\n' or '\t') or 0xFFFE or 0xFFFF => _html.Append('\uFFFD'),
-                _ => _html.Append(rune.ToString()),
+                _ when IsPair(rest[at..]) => _html.Append(rest[at]).Append(rest[++at]),
+                _ => _html.Append('\uFFFD'),
             };
+            rest = rest[(at + 1)..];
         }
 
+        _html.Append(rest);
         return this;
     }
 
@@ -80,6 +92,8 @@ internal sealed class HtmlText
 
     /// <summary>The HTML so far.</summary>
     public override string ToString() => _html.ToString();
+
+    private static bool IsPair(ReadOnlySpan<char> text) => text.Length > 1 && char.IsSurrogatePair(text[0], text[1]);
 
     private void Tag(string name, ReadOnlySpan<(string Name, string? Value)> attributes)
     {

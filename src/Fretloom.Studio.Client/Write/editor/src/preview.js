@@ -4,8 +4,9 @@
   const article = document.querySelector("article");
   const styles = document.getElementById("handout");
   const running = document.getElementById("running");
-  // The elements of each part, by its key.
+  // The elements of each part, by its key, and the line of each: nothing of the page is touched that stays as it was.
   let parts = new Map();
+  let lines = new Map();
 
   const elementsOf = html => {
     const box = document.createElement("template");
@@ -27,7 +28,9 @@
     }
   };
 
+  // Most browsers keep what is seen in its place by themselves; asking where it is would have them lay out the page at once.
   const anchor = () => {
+    if (CSS.supports("overflow-anchor", "auto")) return null;
     for (const element of article.children) {
       const { top, bottom } = element.getBoundingClientRect();
       if (bottom > 0) return { element, top };
@@ -39,13 +42,14 @@
   const show = page => {
     if (page.order.some(([key]) => !parts.has(key) && page.html[key] === undefined)) return false;
     if (page.styles !== null) styles.textContent = page.styles;
-    root.lang = page.language;
-    document.title = page.title;
+    if (root.lang !== page.language) root.lang = page.language;
+    if (document.title !== page.title) document.title = page.title;
     const kept = anchor();
     const next = new Map();
+    lines = new Map();
     for (const [key, line] of page.order) {
       const elements = parts.get(key) ?? elementsOf(page.html[key]);
-      for (const element of elements) element.dataset.line = line;
+      for (const element of elements) lines.set(element, line);
       next.set(key, elements);
     }
     for (const [key, elements] of parts) {
@@ -75,8 +79,7 @@
 
   /// Brings the part of a line into view, unless it is there.
   const see = line => {
-    const before = [...article.children].filter(element => Number(element.dataset.line) <= line);
-    const element = before.at(-1);
+    const element = [...article.children].findLast(one => lines.get(one) <= line);
     const { top, bottom } = element?.getBoundingClientRect() ?? {};
     if (element && (bottom < 40 || top > innerHeight - 40)) element.scrollIntoView({ block: "center" });
   };
@@ -89,8 +92,8 @@
       return;
     }
     if (event.target.closest("button, input, select, label, summary") || !getSelection().isCollapsed) return;
-    const line = Number(event.target.closest("[data-line]")?.dataset.line);
-    if (line) parent.postMessage({ fretloom: "line", line }, location.origin);
+    const part = [...lines.keys()].find(element => element.contains(event.target));
+    if (part) parent.postMessage({ fretloom: "line", line: lines.get(part) }, location.origin);
   });
 
   globalThis.fretloom = {
