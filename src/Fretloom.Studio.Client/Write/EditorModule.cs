@@ -9,7 +9,10 @@ public sealed class EditorModule(IJSRuntime browser) : IDrafts
 
     /// <summary>The functions of <c>write/editor.js</c>.</summary>
     public Task<IJSInProcessObjectReference> Script =>
-        _script ??= browser.InvokeAsync<IJSInProcessObjectReference>("import", "./write/editor.js").AsTask();
+        // A script that could not be fetched is asked for again.
+        _script is { IsFaulted: false }
+            ? _script
+            : _script = browser.InvokeAsync<IJSInProcessObjectReference>("import", "./write/editor.js").AsTask();
 
     /// <inheritdoc/>
     public async ValueTask<bool> KeepAsync(string name, string? etag, string text) =>

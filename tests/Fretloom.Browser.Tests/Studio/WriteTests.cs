@@ -1,0 +1,207 @@
+using Microsoft.Playwright;
+
+namespace Fretloom.Browser.Tests.Studio;
+
+/// <summary>A lesson is written beside its handout, and nothing that is written is lost.</summary>
+public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
+{
+    private const string Name = "mine.md";
+    private const string Text = "---\ntitle: Mine\nkey: D major\n---\n\nFirst.\n";
+
+    private StartedStudio? _studio;
+
+    private string PathOf => Path.Combine(_studio!.Folder, Name);
+
+    public async ValueTask InitializeAsync()
+    {
+        if (Chromium.WhyNot is null)
+        {
+            _studio = await StartedStudio.StartAsync();
+            await File.WriteAllTextAsync(PathOf, Text);
+        }
+    }
+
+    public ValueTask DisposeAsync()
+    {
+        _studio?.Dispose();
+        return ValueTask.CompletedTask;
+    }
+
+    private async Task<OpenPage> OpenAsync(int width = 1280)
+    {
+        var opened = await chromium.OpenStudioAsync(_studio!.Address, width: width);
+        await opened.Page.GotoAsync($"{_studio.Address}?lesson={Name}");
+        await Assertions.Expect(Editor(opened)).ToContainTextAsync("First.");
+        return opened;
+    }
+
+    private static ILocator Editor(OpenPage opened) => opened.Page.Locator(".cm-content");
+
+    private static ILocator Handout(OpenPage opened) => opened.Page.FrameLocator("iframe.handout").Locator("article");
+
+    private static ILocator State(OpenPage opened) => opened.Page.Locator(".lesson-bar .state");
+
+    private static async Task TypeAsync(OpenPage opened, string words)
+    {
+        await Editor(opened).ClickAsync();
+        await opened.Page.Keyboard.PressAsync("Control+End");
+        await opened.Page.Keyboard.InsertTextAsync(words);
+    }
+
+    private async Task IsOnDiskAsync(string words)
+    {
+        for (var look = 0; look < 300; look++)
+        {
+            if ((await File.ReadAllTextAsync(PathOf)).Contains(words, StringComparison.Ordinal))
+            {
+                return;
+            }
+
+            await Task.Delay(100);
+        }
+
+        Assert.Contains(words, await File.ReadAllTextAsync(PathOf), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_is_typed_is_seen_in_the_handout_and_comes_to_the_disk()
+    {
+        await using var opened = await OpenAsync();
+        await TypeAsync(opened, "\nSecond.\n");
+
+        await Assertions.Expect(Handout(opened)).ToContainTextAsync("Second.");
+        await IsOnDiskAsync("Second.");
+        await Assertions.Expect(State(opened)).ToHaveTextAsync("Saved");
+    }
+
+    [Fact]
+    public async Task A_mistake_is_pointed_at_and_mended_by_its_button()
+    {
+        await using var opened = await OpenAsync();
+        await TypeAsync(opened, "\n```show\nthe nots of the key\n```\n");
+        await Assertions.Expect(opened.Page.Locator(".problems summary")).ToHaveTextAsync("1 problem");
+        await Assertions.Expect(opened.Page.Locator(".cm-lintRange-error")).ToBeVisibleAsync();
+
+        await opened.Page.ClickAsync(".problems summary");
+        await opened.Page.ClickAsync(".problems .framed");
+
+        await Assertions.Expect(Handout(opened).Locator("figure svg").First).ToBeVisibleAsync();
+        await Assertions.Expect(opened.Page.Locator(".problems")).ToHaveTextAsync("No problems");
+    }
+
+    [Fact]
+    public async Task A_page_that_is_loaded_again_at_once_has_lost_nothing()
+    {
+        await using var opened = await OpenAsync();
+        await TypeAsync(opened, "\nJust typed.\n");
+        await opened.Page.ReloadAsync();
+        await Assertions.Expect(Editor(opened)).ToContainTextAsync("First.");
+
+        var takeUp = opened.Page.Locator("text=Take it up");
+        await Assertions.Expect(takeUp.Or(Editor(opened).GetByText("Just typed.")).First).ToBeVisibleAsync();
+        if (await takeUp.CountAsync() > 0)
+        {
+            await takeUp.ClickAsync();
+        }
+
+        await IsOnDiskAsync("Just typed.");
+    }
+
+    [Fact]
+    public async Task A_file_that_is_changed_elsewhere_comes_here_and_can_be_taken_back()
+    {
+        await using var opened = await OpenAsync();
+        await File.WriteAllTextAsync(PathOf, Text + "\nFrom elsewhere.\n", TestContext.Current.CancellationToken);
+
+        await Assertions.Expect(Editor(opened)).ToContainTextAsync("From elsewhere.");
+        await Editor(opened).ClickAsync();
+        await opened.Page.Keyboard.PressAsync("Control+z");
+        await Assertions.Expect(Editor(opened)).Not.ToContainTextAsync("From elsewhere.");
+    }
+
+    [Fact]
+    public async Task Two_windows_on_one_file_keep_both_texts()
+    {
+        await using var one = await OpenAsync();
+        await using var other = await OpenAsync();
+        await TypeAsync(one, "\nFrom one.\n");
+        await TypeAsync(other, "\nFrom the other.\n");
+
+        var choice = "text=Keep both";
+        var late = await LateAsync(one, other, choice);
+        await late.Page.ClickAsync(choice);
+
+        var texts = await SettledAsync("From one.", "From the other.");
+        Assert.Contains(texts, text => text.Contains("From one.", StringComparison.Ordinal));
+        Assert.Contains(texts, text => text.Contains("From the other.", StringComparison.Ordinal));
+    }
+
+    private static async Task<OpenPage> LateAsync(OpenPage one, OpenPage other, string choice)
+    {
+        for (var look = 0; look < 300; look++)
+        {
+            foreach (var opened in new[] { one, other })
+            {
+                if (await opened.Page.Locator(choice).CountAsync() > 0)
+                {
+                    return opened;
+                }
+            }
+
+            await Task.Delay(100);
+        }
+
+        throw new InvalidOperationException("Neither window was asked what to keep.");
+    }
+
+    private async Task<List<string>> SettledAsync(params string[] words)
+    {
+        List<string> texts = [];
+        for (var look = 0; look < 300; look++)
+        {
+            texts = [.. Directory.GetFiles(_studio!.Folder, "mine*.md").Select(File.ReadAllText)];
+            if (words.All(word => texts.Exists(text => text.Contains(word, StringComparison.Ordinal))))
+            {
+                break;
+            }
+
+            await Task.Delay(100);
+        }
+
+        return texts;
+    }
+
+    [Fact]
+    public async Task A_host_that_is_killed_while_it_saves_leaves_a_whole_file_and_the_text_in_the_browser()
+    {
+        await using var opened = await OpenAsync();
+        for (var line = 0; line < 5; line++)
+        {
+            await TypeAsync(opened, FormattableString.Invariant($"\nLine {line}.\n"));
+            await opened.Page.Keyboard.PressAsync("Control+s");
+        }
+
+        _studio!.Kill();
+        await TypeAsync(opened, "\nAfter the end.\n");
+        await Assertions.Expect(State(opened)).ToContainTextAsync("Kept in this browser");
+        Assert.StartsWith(
+            Text,
+            await File.ReadAllTextAsync(PathOf, TestContext.Current.CancellationToken),
+            StringComparison.Ordinal
+        );
+
+        var port = new Uri(_studio.Address).Port;
+        using var again = await StartedStudio.StartAsync(_studio.Folder, port);
+        await IsOnDiskAsync("After the end.");
+    }
+
+    [Theory]
+    [InlineData(1280)]
+    [InlineData(390)]
+    public async Task Nothing_keeps_people_from_reading_and_writing(int width)
+    {
+        await using var opened = await OpenAsync(width);
+
+        Assert.Equal("", string.Join('\n', await opened.AxeAsync()));
+    }
+}

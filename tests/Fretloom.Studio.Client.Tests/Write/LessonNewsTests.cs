@@ -1,0 +1,74 @@
+using Bunit;
+using Fretloom.Studio.Client.Words;
+using Fretloom.Studio.Client.Write;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Fretloom.Studio.Client.Tests.Write;
+
+public sealed class LessonNewsTests : BunitContext
+{
+    private const string Name = "one.md";
+    private const string Before = "---\ntitle: One\n---\n\nFirst.\n";
+
+    private readonly FolderOfLessons _folder = new();
+    private readonly DraftsInMemory _drafts = new();
+    private readonly LessonDesk _desk;
+
+    public LessonNewsTests()
+    {
+        _folder.Files[Name] = Before;
+        _desk = new LessonDesk(_folder.Asked(), _drafts, new StoppedClock());
+        Services.AddSingleton(_desk);
+        Services.AddSingleton<Labels>();
+    }
+
+    [Theory]
+    [InlineData(0, "Mine.", null)]
+    [InlineData(1, "Theirs.", null)]
+    [InlineData(2, "Mine.", "Theirs.")]
+    public async Task A_clash_shows_what_is_different_and_is_decided_by_a_button(
+        int button,
+        string here,
+        string? beside
+    )
+    {
+        await _desk.OpenAsync(Name);
+        var news = Render<LessonNews>();
+        await news.InvokeAsync(() => _desk.Type(Before + "Mine.\n"));
+        _folder.Files[Name] = Before + "Theirs.\n";
+        await news.InvokeAsync(() => _desk.SaveAsync());
+
+        Assert.Contains("Theirs.", news.Find("li.gone").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Mine.", news.Find("li.new").TextContent, StringComparison.Ordinal);
+        await news.FindAll(".choices button")[button].ClickAsync(new());
+
+        Assert.Empty(news.FindAll(".choices"));
+        Assert.Equal(Before + here + "\n", _folder.Files[Name]);
+        Assert.Equal(beside is null ? null : Before + beside + "\n", _folder.Files.GetValueOrDefault("one-2.md"));
+    }
+
+    [Fact]
+    public async Task A_draft_that_was_left_behind_is_offered()
+    {
+        _drafts.Left[Name] =
+        [
+            new Draft("k", Before + "Lost?\n", FolderOfLessons.ETagOf(Before), DateTimeOffset.UnixEpoch),
+        ];
+        var news = Render<LessonNews>();
+        await news.InvokeAsync(() => _desk.OpenAsync(Name));
+
+        Assert.Contains("1970-01-01", news.Markup, StringComparison.Ordinal);
+        await news.FindAll(".choices button")[0].ClickAsync(new());
+        Assert.Equal(Before + "Lost?\n", _folder.Files[Name]);
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        if (disposing)
+        {
+            _folder.Dispose();
+        }
+
+        base.Dispose(disposing);
+    }
+}
