@@ -10,12 +10,17 @@ public static class SentenceEdit
     /// <param name="sentence">A sentence that reads well.</param>
     /// <param name="kind">Which phrase.</param>
     /// <param name="words">What it is to say; empty to leave it unsaid.</param>
-    /// <param name="defaults">What is meant where the sentence says nothing.</param>
+    /// <param name="answer">Works a sentence out.</param>
     /// <returns>
     /// A sentence in canonical order. Other phrases are kept unless they contradict the new one: strings that another instrument lacks, frets
     /// beyond its neck. Where nothing helps the sentence holds the new phrase and cannot be read.
     /// </returns>
-    public static string With(string sentence, PhraseKind kind, string words, ShowDefaults defaults)
+    public static string With(
+        string sentence,
+        PhraseKind kind,
+        string words,
+        Func<string, SentenceResult<Exhibit>> answer
+    )
     {
         var phrases = ShowParser
             .PhrasesOf(sentence)
@@ -31,7 +36,7 @@ public static class SentenceEdit
         var whole = Said(phrases);
         for (var text = whole; ; text = Said(phrases))
         {
-            var errors = ShowQuestion.Answer(text, defaults).Errors;
+            var errors = answer(text).Errors;
             if (errors.Count == 0)
             {
                 return text;

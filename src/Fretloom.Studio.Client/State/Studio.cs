@@ -12,6 +12,7 @@ public sealed class Studio
     public const string FirstSentence = "show the notes of the key and the landmarks";
 
     private readonly History _history;
+    private (string Sentence, ShowDefaults Defaults, SentenceResult<Exhibit> Answer)? _last;
 
     /// <summary>Begins with the first sentence.</summary>
     /// <param name="history">Where steps are noted.</param>
@@ -64,6 +65,17 @@ public sealed class Studio
         Look(View with { Built = built, ShapeAt = null }, spot.ToString());
     }
 
+    /// <summary>Works a sentence out. That of a picker is asked for twice, to see whether it reads well and to be seen: it is kept.</summary>
+    public SentenceResult<Exhibit> Answer(string sentence)
+    {
+        if (_last is not { } last || last.Sentence != sentence || last.Defaults != Defaults)
+        {
+            _last = last = (sentence, Defaults, ShowQuestion.Answer(sentence, Defaults));
+        }
+
+        return last.Answer;
+    }
+
     /// <summary>Says another sentence.</summary>
     /// <param name="sentence">The sentence; it need not be right.</param>
     /// <param name="name">What the step is called.</param>
@@ -104,7 +116,7 @@ public sealed class Studio
     {
         if (isNew)
         {
-            var answer = ShowQuestion.Answer(View.Sentence, Defaults);
+            var answer = Answer(View.Sentence);
             Error = answer.Errors is [var first, ..] ? first : null;
             if (answer.IsRead)
             {

@@ -6,6 +6,9 @@ namespace Fretloom.Studio.Client.Tests.Ask;
 
 public class SentenceEditTests
 {
+    private static SentenceResult<Exhibit> Answer(string sentence) =>
+        ShowQuestion.Answer(sentence, ShowDefaults.Standard);
+
     private static PhraseKind Kind(string name) => Phrases.All.First(kind => kind.Name == name);
 
     [Theory]
@@ -30,13 +33,13 @@ public class SentenceEditTests
         string kind,
         string words,
         string after
-    ) => Assert.Equal(after, SentenceEdit.With(before, Kind(kind), words, ShowDefaults.Standard));
+    ) => Assert.Equal(after, SentenceEdit.With(before, Kind(kind), words, Answer));
 
     [Fact]
     public void What_cannot_be_read_is_said_all_the_same() =>
         Assert.Equal(
             "show the thirds, in H major",
-            SentenceEdit.With("show the thirds", Kind("the key"), "in H major", ShowDefaults.Standard)
+            SentenceEdit.With("show the thirds", Kind("the key"), "in H major", Answer)
         );
 
     public static TheoryData<string, string> Offers
@@ -77,7 +80,7 @@ public class SentenceEditTests
             Choices.For(Kind(name), exhibit).Except(Impossible),
             words =>
             {
-                var changed = SentenceEdit.With(sentence, Kind(name), words, ShowDefaults.Standard);
+                var changed = SentenceEdit.With(sentence, Kind(name), words, Answer);
 
                 Assert.NotNull(ShowParser.Parse(changed).Value);
                 Assert.Contains(words, changed, StringComparison.Ordinal);
