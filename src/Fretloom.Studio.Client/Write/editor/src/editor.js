@@ -58,7 +58,7 @@ export function create(parent, text, label, vocabulary, listener) {
       if (now !== line) listener.invokeMethodAsync("Moved", (line = now));
     }
   });
-  const attributes = words => EditorView.contentAttributes.of({ "aria-label": words, spellcheck: "true", autocapitalize: "sentences" });
+  const attributes = words => EditorView.contentAttributes.of({ "aria-label": words, tabindex: "0", spellcheck: "true", autocapitalize: "sentences" });
   const extensions = [
     lineNumbers(),
     lintGutter(),
