@@ -22,8 +22,9 @@ internal static class ScreenCss
     {
         var css = new StringBuilder();
         css.Append(Rule(Root, Palette.Light));
-        css.Append(Media("(prefers-color-scheme: dark)", Rule($"{Root}:not([data-theme=\"light\"] *)", Palette.Dark)));
+        css.Append(Media("(prefers-color-scheme: dark)", Rule($"{Root}:not([data-theme] *)", Palette.Dark)));
         css.Append(Rule($"[data-theme=\"dark\"] {Root}", Palette.Dark));
+        css.Append(Rule($"[data-theme=\"print\"] {Root}", Palette.Printed));
         css.Append(Media("(forced-colors: active)", Rule(Root + ".fretloom", Palette.Forced)));
         css.Append(Media("print", Rule(Root + ".fretloom", Palette.Printed)));
         foreach (var tone in Tones)

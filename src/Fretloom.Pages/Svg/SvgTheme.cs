@@ -23,8 +23,8 @@ public sealed class SvgTheme
     public static SvgTheme BlackAndWhite { get; } = new(Palette.BlackAndWhite);
 
     /// <summary>
-    /// The CSS of <see cref="Screen"/>, once for a page. <c>data-theme="light"</c> or <c>"dark"</c> on the root element
-    /// overrides the reader's setting.
+    /// The CSS of <see cref="Screen"/>, once for a page. <c>data-theme="light"</c>, <c>"dark"</c> or <c>"print"</c> on the root
+    /// element overrides the reader's setting.
     /// </summary>
     public static string ScreenStyles { get; } = ScreenCss.Write();
 

@@ -42,9 +42,9 @@ public class AccessTests(Chromium chromium, RunningStudio studio)
     }
 
     [Fact]
-    public async Task In_the_colours_of_print_all_is_black_on_white()
+    public async Task In_the_colours_of_print_the_ground_is_white_on_a_dark_system_too()
     {
-        await using var opened = await chromium.OpenStudioAsync(studio.Address, Sevenths);
+        await using var opened = await chromium.OpenStudioAsync(studio.Address, Sevenths, colours: Colours.Dark);
         var page = opened.Page;
 
         await page.Locator("select").First.SelectOptionAsync("print");

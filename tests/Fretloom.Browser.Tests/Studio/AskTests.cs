@@ -131,10 +131,9 @@ public class AskTests(Chromium chromium, RunningStudio studio)
 
         await Assertions.Expect(opened.Page.Locator("#sentence-error mark")).ToHaveCountAsync(0);
         await Assertions.Expect(opened.Page.Locator(".dock svg")).ToBeVisibleAsync();
-        Assert.Empty(
-            opened.Complaints.Where(words =>
-                !words.StartsWith("Service Worker registration blocked", StringComparison.Ordinal)
-            )
+        Assert.DoesNotContain(
+            opened.Complaints,
+            words => !words.StartsWith("Service Worker registration blocked", StringComparison.Ordinal)
         );
     }
 }

@@ -52,7 +52,7 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
 
         var download = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("text=Still (PNG)"));
 
-        var bytes = await File.ReadAllBytesAsync((await download.PathAsync())!);
+        var bytes = await File.ReadAllBytesAsync((await download.PathAsync())!, TestContext.Current.CancellationToken);
         Assert.Equal("fretloom-1.png", download.SuggestedFilename);
         var alphas = await page.EvaluateAsync<int[]>(
             """
