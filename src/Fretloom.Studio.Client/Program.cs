@@ -8,7 +8,10 @@ using Microsoft.Extensions.DependencyInjection;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<App>("#studio");
-builder.Services.AddSingleton(_ => new HttpClient { BaseAddress = new Uri(builder.HostEnvironment.BaseAddress) });
+builder.Services.AddSingleton(services => new HttpClient(new AtTheDoor(services.GetRequiredService<Page>()))
+{
+    BaseAddress = new Uri(builder.HostEnvironment.BaseAddress),
+});
 builder.Services.AddSingleton<Labels>();
 builder.Services.AddSingleton<History>();
 builder.Services.AddSingleton<Studio>();

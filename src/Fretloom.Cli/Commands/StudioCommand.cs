@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using System.Net;
+using System.Net.Sockets;
 using Fretloom.Studio;
 
 namespace Fretloom.Cli.Commands;
@@ -9,6 +10,9 @@ namespace Fretloom.Cli.Commands;
 /// <summary><c>fretloom studio</c>: pages to work in, in the browser.</summary>
 internal static class StudioCommand
 {
+    // Spells FRET on the keys of a telephone. Not in the list of assigned ports as far as is known from memory.
+    private const int Usual = 3738;
+
     /// <summary>Makes the command.</summary>
     public static Command Create(Terminal terminal)
     {
@@ -27,7 +31,7 @@ internal static class StudioCommand
         });
         var port = new Option<int>("--port")
         {
-            Description = "The port; 0 takes one that is free (as if left out).",
+            Description = "The port; 0 takes one that is free (3738, or one that is free, if left out).",
             HelpName = "N",
             CustomParser = Port,
         };
@@ -57,13 +61,28 @@ internal static class StudioCommand
         command.SetAction(parsed =>
             Run(
                 parsed.GetValue(lessons),
-                parsed.GetValue(port),
+                parsed.GetResult(port) is { Implicit: false } ? parsed.GetValue(port) : UsualPort(),
                 parsed.GetValue(listen) is { } address ? IPAddress.Parse(address) : IPAddress.Loopback,
                 parsed.GetValue(open),
                 terminal
             )
         );
         return command;
+    }
+
+    // What a browser keeps for the studio, drafts and settings, it keeps by the port.
+    private static int UsualPort()
+    {
+        using var probe = new TcpListener(IPAddress.Loopback, Usual);
+        try
+        {
+            probe.Start();
+            return Usual;
+        }
+        catch (SocketException)
+        {
+            return 0;
+        }
     }
 
     private static int Port(ArgumentResult given)

@@ -44,7 +44,7 @@ public sealed class Host(HttpClient http, Labels labels)
             var id = (await begun.Content.ReadFromJsonAsync(HostJson.Default.HandoutBegun, stop))!.Id;
             return await FollowAsync(id, progress, stop);
         }
-        catch (HttpRequestException)
+        catch (Exception away) when (IsAway(away, stop))
         {
             return HostAnswer.Failed(labels["host-away"]);
         }
@@ -84,6 +84,10 @@ public sealed class Host(HttpClient http, Labels labels)
         }
     }
 
+    // A host that does not answer for long is as good as gone.
+    private static bool IsAway(Exception problem, CancellationToken stop) =>
+        problem is HttpRequestException || (problem is OperationCanceledException && !stop.IsCancellationRequested);
+
     private async Task<HostAnswer> PostAsync(string path, HttpContent content, CancellationToken stop)
     {
         try
@@ -97,7 +101,7 @@ public sealed class Host(HttpClient http, Labels labels)
                 )
                 : HostAnswer.Failed(await WhyAsync(answer));
         }
-        catch (HttpRequestException)
+        catch (Exception away) when (IsAway(away, stop))
         {
             return HostAnswer.Failed(labels["host-away"]);
         }

@@ -24,6 +24,12 @@ public sealed record NeckGrid(string Rows, string Style)
     /// <param name="labels">The words.</param>
     public static NeckGrid Of(LiveNeck neck, Exhibit exhibit, IReadOnlyCollection<Spot> chosen, Spot? at, Labels labels)
     {
+        // A short string has no spot before it begins.
+        if (neck.Cells.Count == 0)
+        {
+            return new NeckGrid("", "");
+        }
+
         var html = new StringBuilder(neck.Cells.Count * 130);
         Head(html, neck, exhibit, labels);
         var first = at is { } wanted && neck.Cells.Any(cell => cell.Spot == wanted) ? wanted : neck.Cells[0].Spot;

@@ -14,7 +14,7 @@ public sealed class Page(IJSRuntime browser)
     public string? Asked(string name) => Now.Invoke<string?>("studio.asked", name);
 
     /// <summary>Writes the sentence into the address, so that the view is a link.</summary>
-    public void Address(string sentence, bool isNew) => Now.InvokeVoid("studio.address", sentence, isNew);
+    public void Address(string sentence) => Now.InvokeVoid("studio.address", sentence);
 
     /// <summary>A setting of this browser; null when it was never made.</summary>
     public string? Remembered(string name) => Now.Invoke<string?>("studio.remembered", name);
@@ -32,7 +32,13 @@ public sealed class Page(IJSRuntime browser)
     public void Speaks(string language) => Now.InvokeVoid("studio.speaks", language);
 
     /// <summary>Moves on to the sentence.</summary>
-    public void ToSentence() => Now.InvokeVoid("studio.focus", "#sentence");
+    public void ToSentence() => Focus("#sentence");
+
+    /// <summary>Moves on to the first element that a CSS selector finds, once what was drawn is there.</summary>
+    public void Focus(string selector) => Now.InvokeVoid("studio.focus", selector);
+
+    /// <summary>Goes to another page of the host.</summary>
+    public void Go(string path) => Now.InvokeVoid("location.assign", path);
 
     /// <summary>Waits until what has been drawn so far is seen.</summary>
     public ValueTask Painted() => browser.InvokeVoidAsync("studio.painted");
@@ -71,7 +77,7 @@ public sealed class Page(IJSRuntime browser)
     /// <summary>Shows a dialog over everything, in full screen where the browser allows; or ends it.</summary>
     public ValueTask FullScreen(string id, bool isOn) => browser.InvokeVoidAsync("studio.fullScreen", id, isOn);
 
-    /// <summary>Tells a listener when the browser goes back or forth (<c>WentTo</c>) or a key of the whole page is pressed (<c>Pressed</c>).</summary>
+    /// <summary>Tells a listener when a key of the whole page is <c>Pressed</c>.</summary>
     public void Listen<T>(DotNetObjectReference<T> listener)
         where T : class => Now.InvokeVoid("studio.listen", listener);
 }

@@ -60,9 +60,10 @@ public sealed class Studio
     /// <summary>Takes a spot into the shape in hand, or out of it.</summary>
     public void Toggle(Spot spot)
     {
-        var isIn = View.Built.Contains(spot);
-        var built = isIn ? View.Built.Where(other => other != spot).ToValueList() : [.. View.Built, spot];
-        Look(View with { Built = built, ShapeAt = null }, spot.ToString());
+        // Spots of another instrument are let go.
+        var before = View.Built.Where(Exhibit.Map.Instrument.Has).ToList();
+        var built = before.Contains(spot) ? before.Where(other => other != spot) : before.Append(spot);
+        Look(View with { Built = built.ToValueList(), ShapeAt = null }, spot.ToString());
     }
 
     /// <summary>Works a sentence out. That of a picker is asked for twice, to see whether it reads well and to be seen: it is kept.</summary>

@@ -49,7 +49,8 @@ async function empty() {
 async function answer(request, url) {
   const cache = await caches.open(cacheName);
   const path = url.pathname.slice(1);
-  const isPage = request.mode === "navigate" && !/\.[a-z0-9]+$/i.test(path);
+  // The door, where there is one, is the host's own page.
+  const isPage = request.mode === "navigate" && path !== "login" && !/\.[a-z0-9]+$/i.test(path);
   const found = await cache.match(isPage ? "index.html" : path);
   if (found) return found;
   const response = await fetch(request);

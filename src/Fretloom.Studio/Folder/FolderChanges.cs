@@ -27,7 +27,7 @@ internal sealed class FolderChanges(LessonFolder folder, TimeProvider clock) : I
     private readonly CancellationTokenSource _stop = new();
     private Task _watching = Task.CompletedTask;
 
-    /// <summary>How long it waits for a message before it looks all the same, while somebody listens.</summary>
+    /// <summary>How long it waits for a message before it looks all the same.</summary>
     public TimeSpan Between { get; init; } = TimeSpan.FromSeconds(2);
 
     /// <summary>Whether it asks the system for messages.</summary>

@@ -17,7 +17,7 @@ internal static class SecurityHeaders
         {
             ["Content-Security-Policy"] = Policy,
             ["X-Content-Type-Options"] = "nosniff",
-            ["Referrer-Policy"] = "no-referrer",
+            ["Referrer-Policy"] = "same-origin",
             ["Cross-Origin-Opener-Policy"] = "same-origin",
             ["Cross-Origin-Resource-Policy"] = "same-origin",
             ["Permissions-Policy"] =

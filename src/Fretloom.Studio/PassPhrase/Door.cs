@@ -41,6 +41,8 @@ internal sealed class Door(string phrase, TimeProvider clock)
             return;
         }
 
+        // Read first: many tries that are held back would else all be judged before the first of them counts.
+        var said = await Said(context);
         var address = context.Connection.RemoteIpAddress ?? IPAddress.None;
         if (_tries.WaitOf(address) is { Ticks: > 0 } wait)
         {
@@ -50,7 +52,7 @@ internal sealed class Door(string phrase, TimeProvider clock)
             return;
         }
 
-        if (!CryptographicOperations.FixedTimeEquals(Digest(await Said(context)), _phrase))
+        if (!CryptographicOperations.FixedTimeEquals(Digest(said), _phrase))
         {
             _tries.Add(address);
             await Ask(context, StatusCodes.Status401Unauthorized, "This is not the pass phrase.");

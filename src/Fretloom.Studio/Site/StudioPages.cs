@@ -6,7 +6,7 @@ using Microsoft.Net.Http.Headers;
 namespace Fretloom.Studio.Site;
 
 /// <summary>
-/// The studio's own pages. What is there when the studio is opened is listed by its address, so that no address can lead to any other file.
+/// The studio's own pages. What is there when the studio is opened is read and listed by its address, so that no address can lead to any other file.
 /// </summary>
 internal sealed class StudioPages
 {
@@ -25,7 +25,6 @@ internal sealed class StudioPages
     /// <param name="assets">The program's assets.</param>
     public StudioPages(string folder, string assets)
     {
-        // A link that is led elsewhere while the studio is open must not mix old pages with new.
         var root = RealPath.Of(folder);
         foreach (
             var path in Directory.EnumerateFiles(root, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)
@@ -89,7 +88,7 @@ internal sealed class StudioPages
         }
 
         var plain = file.Encoding.Length > 0 ? Path.GetFileNameWithoutExtension(file.Location) : file.Location;
-        await Answers.File(context, file.Location, ContentKind.Of(plain));
+        await Answers.Bytes(context, file.Content, ContentKind.Of(plain));
     }
 
     private static bool IsAccepted(string encoding, IList<StringWithQualityHeaderValue> accepted)

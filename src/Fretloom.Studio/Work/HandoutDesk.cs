@@ -8,7 +8,7 @@ namespace Fretloom.Studio.Work;
 /// <param name="scratch">Where they are kept.</param>
 internal sealed class HandoutDesk(Workshop workshop, ScratchFolder scratch) : IAsyncDisposable
 {
-    /// <summary>How many that are over are kept. Ours, without source.</summary>
+    /// <summary>How many are kept when another is taken. Ours, without source.</summary>
     public const int MostKept = 8;
 
     /// <summary>How many may be under way or waiting. Ours, without source.</summary>

@@ -85,6 +85,7 @@ public class AskTests(Chromium chromium, RunningStudio studio)
         await page.FocusAsync("#whole");
         await page.Keyboard.PressAsync("Enter");
 
+        await Assertions.Expect(page.GetByText("Type it")).ToBeFocusedAsync();
         Assert.Contains("on a guitar", await page.SentenceAsync(), StringComparison.Ordinal);
     }
 
@@ -124,6 +125,7 @@ public class AskTests(Chromium chromium, RunningStudio studio)
     [InlineData("show C, F and G7, on a ukulele, strummed")]
     [InlineData("show the symmetries, on a bass, in E minor")]
     [InlineData("show every A, on a banjo")]
+    [InlineData("show the notes of the key, on a banjo, on string 5, frets 0-3")]
     [InlineData("show the scale, 3 notes a string, on a mandolin, in G major, for a left-handed player")]
     public async Task A_link_shows_its_view_without_complaint(string sentence)
     {
@@ -131,6 +133,7 @@ public class AskTests(Chromium chromium, RunningStudio studio)
 
         await Assertions.Expect(opened.Page.Locator("#sentence-error mark")).ToHaveCountAsync(0);
         await Assertions.Expect(opened.Page.Locator(".dock svg")).ToBeVisibleAsync();
+        await Assertions.Expect(opened.Page.Locator("#blazor-error-ui")).ToBeHiddenAsync();
         Assert.DoesNotContain(
             opened.Complaints,
             words => !words.StartsWith("Service Worker registration blocked", StringComparison.Ordinal)

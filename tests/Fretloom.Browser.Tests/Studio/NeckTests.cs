@@ -162,4 +162,35 @@ public class NeckTests(Chromium chromium, RunningStudio studio)
         await Assertions.Expect(page.Locator("#dock-name")).ToHaveTextAsync("F♯m7");
         await Assertions.Expect(page.Locator("main .shape").Nth(1)).ToHaveAttributeAsync("aria-pressed", "true");
     }
+
+    [Fact]
+    public async Task Strings_that_are_left_out_are_stepped_over_and_Undo_leaves_the_focus_where_it_was()
+    {
+        await using var opened = await OpenAsync("show the notes of the key, on strings 6, 4 and 2, frets 0-5");
+        var page = opened.Page;
+
+        await Spot(page, "2:3").FocusAsync();
+        await page.Keyboard.PressAsync("ArrowDown");
+        await Assertions.Expect(Spot(page, "4:3")).ToBeFocusedAsync();
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(Spot(page, "4:3")).ToHaveAttributeAsync("aria-selected", "true");
+        await page.Keyboard.PressAsync("Control+z");
+
+        await Assertions.Expect(Spot(page, "4:3")).ToHaveAttributeAsync("aria-selected", "false");
+        await Assertions.Expect(Spot(page, "4:3")).ToBeFocusedAsync();
+    }
+
+    [Fact]
+    public async Task Spots_that_another_instrument_lacks_are_let_go_with_the_next_choice()
+    {
+        await using var opened = await OpenAsync("show the notes of the key, on a guitar");
+        var page = opened.Page;
+        await ChooseAsync(page, "6:3");
+        await page.PickAsync("the instrument", "on a ukulele");
+        await Assertions.Expect(page.Locator(".built")).ToHaveCountAsync(0);
+
+        await ChooseAsync(page, "4:2");
+
+        await Assertions.Expect(page.Locator(".built")).ToHaveCountAsync(1);
+    }
 }

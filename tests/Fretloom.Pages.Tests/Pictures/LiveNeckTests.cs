@@ -15,6 +15,8 @@ public class LiveNeckTests
             "every D, on a banjo, frets 0-7",
             "the notes of the key, on a bass, frets 5-9",
             "the notes of the key, on a mandolin, frets 0-0",
+            "the notes of the key, on a banjo, on string 5, frets 0-3",
+            "the notes of the key, on a guitar, on strings 6, 4 and 2, frets 0-12",
         ];
 
     private static LiveNeck Of(string sentence, double width = 900) =>

@@ -5,6 +5,7 @@ export function serve(listener) {
   const cellOf = event => event.target.closest?.("[data-spot]");
   const at = spot => grid.querySelector(`[data-spot="${spot}"]`);
   let pointed = "";
+  let last = "";
 
   const point = spot => {
     if (spot === pointed) return;
@@ -13,18 +14,22 @@ export function serve(listener) {
   };
   const choose = cell => {
     const spot = cell.dataset.spot;
-    const hadFocus = grid.contains(document.activeElement);
     listener.invokeMethod("Chose", spot);
-    // The cells were written anew.
-    if (hadFocus) requestAnimationFrame(() => at(spot)?.focus({ preventScroll: true }));
   };
   const walk = (cell, across, along) => {
     const [string, fret] = cell.dataset.spot.split(":").map(Number);
-    if (grid.dataset.mirrored) along = -along;
-    const row = cell.parentElement;
+    if (grid.dataset.mirrored && Number.isFinite(along)) along = -along;
+    let row = cell.parentElement;
+    // Strings may be left out, and a short string lacks frets: on to the next one that has this fret.
+    while (across !== 0 && row) {
+      row = across > 0 ? row.nextElementSibling : row.previousElementSibling;
+      const found = row?.querySelector(`[data-spot$=":${fret}"]`);
+      if (found) return found;
+    }
+    if (across !== 0) return null;
     if (along === Infinity) return row.lastElementChild;
     if (along === -Infinity) return row.querySelector("[data-spot]");
-    return at(`${string + across}:${fret + along}`);
+    return at(`${string}:${fret + along}`);
   };
   const steps = {
     ArrowLeft: [0, -1], ArrowRight: [0, 1], ArrowUp: [-1, 0], ArrowDown: [1, 0], Home: [0, -Infinity], End: [0, Infinity],
@@ -40,8 +45,19 @@ export function serve(listener) {
     if (!cell) return;
     grid.querySelector('[tabindex="0"]')?.setAttribute("tabindex", "-1");
     cell.tabIndex = 0;
-    point(cell.dataset.spot);
+    last = cell.dataset.spot;
+    point(last);
   });
+  grid.addEventListener("focusout", event => {
+    if (event.relatedTarget) last = "";
+  });
+  document.addEventListener("pointerdown", event => {
+    if (!grid.contains(event.target)) last = "";
+  });
+  // Cells are written anew with every change: whoever stood on one still does.
+  new MutationObserver(() => {
+    if (last && document.activeElement === document.body) at(last)?.focus({ preventScroll: true });
+  }).observe(grid, { childList: true });
   grid.addEventListener("click", event => {
     const cell = cellOf(event);
     if (!cell) return;

@@ -49,11 +49,11 @@ globalThis.studio = (() => {
 
   return {
     asked: name => new URLSearchParams(location.search).get(name),
-    address: (sentence, isNew) => {
+    address: sentence => {
       const url = new URL(location.href);
       if (url.searchParams.get("show") === sentence) return;
       url.searchParams.set("show", sentence);
-      history[isNew ? "pushState" : "replaceState"](null, "", url);
+      history.replaceState(null, "", url);
     },
     remembered: store.read,
     remember: store.write,
@@ -76,10 +76,9 @@ globalThis.studio = (() => {
         ? Promise.resolve()
         : new Promise(done => requestAnimationFrame(() => setTimeout(done))),
     reveal: id => document.getElementById(id)?.scrollIntoView({ block: "nearest" }),
-    focus: selector => document.querySelector(selector)?.focus(),
+    focus: selector => setTimeout(() => document.querySelector(selector)?.focus()),
     listen: to => {
       listener = to;
-      addEventListener("popstate", () => listener.invokeMethod("WentTo", studio.asked("show") ?? ""));
       addEventListener("keydown", event => {
         const name = whole(event);
         if (name === null) return;
