@@ -23,4 +23,5 @@ builder.Services.AddSingleton<EditorModule>();
 builder.Services.AddSingleton<IDrafts>(services => services.GetRequiredService<EditorModule>());
 builder.Services.AddSingleton<LessonDesk>();
 builder.Services.AddSingleton<Handout>();
+builder.Services.AddSingleton<BrowserEngraver>();
 await builder.Build().RunAsync();

@@ -12,6 +12,7 @@ namespace Fretloom.Studio.Client.Write;
 [JsonSerializable(typeof(Underlined))]
 [JsonSerializable(typeof(ShownPage))]
 [JsonSerializable(typeof(List<Draft>))]
+[JsonSerializable(typeof(EngraverAnswer))]
 internal sealed partial class WriteJson : JsonSerializerContext
 {
     // Read by our own scripts, never put into markup: HTML need not be escaped.
@@ -31,6 +32,10 @@ internal sealed partial class WriteJson : JsonSerializerContext
 
     /// <summary>A page of the preview.</summary>
     public static string Of(ShownPage page) => JsonSerializer.Serialize(page, Plain.ShownPage);
+
+    /// <summary>What the engraver answers.</summary>
+    public static EngraverAnswer Engraved(string json) =>
+        JsonSerializer.Deserialize(json, Plain.EngraverAnswer) ?? new(null, null);
 
     /// <summary>Drafts.</summary>
     public static IReadOnlyList<Draft> Drafts(string json) => JsonSerializer.Deserialize(json, Plain.ListDraft) ?? [];
