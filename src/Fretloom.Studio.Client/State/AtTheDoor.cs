@@ -6,9 +6,9 @@ namespace Fretloom.Studio.Client.State;
 public sealed class AtTheDoor(Page page) : DelegatingHandler(new HttpClientHandler())
 {
     /// <inheritdoc/>
-    protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken stop)
+    protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
     {
-        var answer = await base.SendAsync(request, stop);
+        var answer = await base.SendAsync(request, cancellationToken);
         if (answer.StatusCode == HttpStatusCode.Unauthorized)
         {
             page.Go("/login");
