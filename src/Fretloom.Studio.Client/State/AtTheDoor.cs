@@ -6,7 +6,10 @@ namespace Fretloom.Studio.Client.State;
 public sealed class AtTheDoor(Page page) : DelegatingHandler(new HttpClientHandler())
 {
     /// <inheritdoc/>
-    protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
+    protected override async Task<HttpResponseMessage> SendAsync(
+        HttpRequestMessage request,
+        CancellationToken cancellationToken
+    )
     {
         var answer = await base.SendAsync(request, cancellationToken);
         if (answer.StatusCode == HttpStatusCode.Unauthorized)
