@@ -17,7 +17,10 @@ public interface IDrafts
     /// <returns>Whether it is kept; a browser may be full, or keep nothing.</returns>
     ValueTask<bool> KeepAsync(string name, string? etag, string text);
 
-    /// <summary>Forgets what is kept of a lesson, but for drafts that others left behind.</summary>
+    /// <summary>Makes what is kept of a lesson a draft that was left behind, so that nothing kept or dropped later touches it.</summary>
+    ValueTask SetAsideAsync(string name);
+
+    /// <summary>Forgets what is kept of a lesson, but for drafts that were left behind.</summary>
     ValueTask DropAsync(string name);
 
     /// <summary>Forgets a draft.</summary>

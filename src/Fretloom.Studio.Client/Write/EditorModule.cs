@@ -19,10 +19,13 @@ public sealed class EditorModule(IJSRuntime browser) : IDrafts
         (await Script).Invoke<bool>("keep", name, etag, text);
 
     /// <inheritdoc/>
+    public async ValueTask SetAsideAsync(string name) => (await Script).InvokeVoid("setAside", name);
+
+    /// <inheritdoc/>
     public async ValueTask DropAsync(string name) => (await Script).InvokeVoid("drop", name);
 
     /// <inheritdoc/>
-    public async ValueTask DiscardAsync(string key) => (await Script).InvokeVoid("discard", key);
+    public async ValueTask DiscardAsync(string key) => await (await Script).InvokeVoidAsync("discard", key);
 
     /// <inheritdoc/>
     public async ValueTask<IReadOnlyList<Draft>> LeftBehindAsync(string name) =>

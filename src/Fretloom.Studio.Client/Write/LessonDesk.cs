@@ -71,6 +71,12 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
     private int _timers;
     private int _failures;
 
+    // Counts the lessons that were open: an answer that comes late is for another one.
+    private int _session;
+
+    // Counts what was asked to be opened: the last one counts.
+    private int _asked;
+
     /// <summary>Raised when anything here is another than it was.</summary>
     public event Action? Changed;
 
@@ -132,46 +138,55 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
         Changed?.Invoke();
     }
 
-    /// <summary>Opens a lesson. What is open is saved first; where that fails, the browser keeps it as a draft.</summary>
+    /// <summary>Opens a lesson. What is open is saved first; where that fails, the browser keeps it as a draft, and where that fails too, it stays open.</summary>
     /// <returns>Whether it is open.</returns>
     public async Task<bool> OpenAsync(string name)
     {
-        await LeaveAsync();
-        var (answer, file) = await folder.ReadAsync(name);
-        var draft = await drafts.LeftBehindAsync(name) is [var newest, ..] ? newest : null;
-        if (file is null)
+        var asked = ++_asked;
+        if (!await LeaveAsync() || asked != _asked)
         {
-            if (answer.Answer == Answer.Unreached && draft is not null)
-            {
-                // Without a host, what the browser has is all there is.
-                Begin(name, null, draft.ETag, draft.Text, WrittenForm.Plain);
-                await TakeOver(draft);
-                return true;
-            }
-
-            Tell(
-                answer.Answer switch
-                {
-                    Answer.Unreached => new Notice("write-not-reached"),
-                    Answer.IsNoText => new Notice("write-no-text", name),
-                    _ => new Notice("write-not-there", name),
-                }
-            );
             return false;
         }
 
-        var (form, text) = WrittenForm.Of(file.Text);
-        Begin(name, text, file.ETag, text, form);
-        if (draft is not null && draft.Text == text)
+        var (answer, file) = await folder.ReadAsync(name);
+        if (asked != _asked)
         {
-            await drafts.DiscardAsync(draft.Key);
-        }
-        else
-        {
-            LeftBehind = draft;
+            return false;
         }
 
-        Changed?.Invoke();
+        if (file is null && answer.Answer != Answer.Unreached)
+        {
+            Tell(answer.Answer == Answer.IsNoText ? new("write-no-text", name) : new("write-not-there", name));
+            return false;
+        }
+
+        // What was typed while the host was asked.
+        Catch();
+        await KeepAsync();
+        await drafts.SetAsideAsync(name);
+        var left = await drafts.LeftBehindAsync(name);
+        if (asked != _asked)
+        {
+            return false;
+        }
+
+        if (file is not null)
+        {
+            var (form, text) = WrittenForm.Of(file.Text);
+            Begin(name, text, file.ETag, text, form);
+            await OfferAsync(left);
+            return true;
+        }
+
+        if (left is not [var newest, ..])
+        {
+            Tell(new("write-not-reached"));
+            return false;
+        }
+
+        // Without a host, what the browser has is all there is.
+        Begin(name, null, newest.ETag, newest.Text, WrittenForm.Plain);
+        await TakeOver(newest);
         return true;
     }
 
@@ -180,9 +195,21 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
     /// <param name="text">The whole text; null for one with nothing but the title.</param>
     public async Task StartAsync(string title, string? text = null)
     {
-        await LeaveAsync();
+        var asked = ++_asked;
+        if (!await LeaveAsync() || asked != _asked)
+        {
+            return;
+        }
+
         text ??= $"---\ntitle: {Quoted(title)}\n---\n\n";
-        Begin(Free(FileNames.From(title)), null, null, text, WrittenForm.Plain);
+        var name = Free(FileNames.From(title));
+        await drafts.SetAsideAsync(name);
+        if (asked != _asked)
+        {
+            return;
+        }
+
+        Begin(name, null, null, text, WrittenForm.Plain);
         await KeepAsync();
         await SaveAsync();
         await RefreshAsync();
@@ -192,17 +219,27 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
     /// <param name="title">What the name is made from.</param>
     public async Task SaveAsAsync(string title)
     {
+        var asked = ++_asked;
+        var name = Free(FileNames.From(title));
+        await drafts.SetAsideAsync(name);
+        if (asked != _asked)
+        {
+            return;
+        }
+
         Catch();
-        var (text, form) = (Text, _form);
-        if (Name is { } before)
+        var before = Name;
+        _timers++;
+        _session++;
+        (Name, ETag, _onDisk, _onItsWay, Clash, LeftBehind) = (name, null, null, null, null, null);
+        (State, Trouble, _failures) = (SaveState.Waiting, "", 0);
+        Changed?.Invoke();
+        await KeepAsync();
+        if (before is not null && !IsNotKept)
         {
             await drafts.DropAsync(before);
         }
 
-        _timers++;
-        (Name, ETag, _onDisk, Clash, LeftBehind, _form) = (Free(FileNames.From(title)), null, null, null, null, form);
-        Text = text;
-        await KeepAsync();
         await SaveAsync();
         await RefreshAsync();
     }
@@ -279,8 +316,10 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
             _onItsWay = null;
         }
 
-        if (!IsSaved && State == SaveState.Waiting)
+        // A copy may have been asked for meanwhile. What failed is tried again later, what was refused when it changes.
+        if (!IsSaved && Clash is null && State is not (SaveState.Failed or SaveState.Refused))
         {
+            State = SaveState.Waiting;
             Later(Rest);
         }
 
@@ -336,6 +375,7 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
         }
 
         Catch();
+        var session = _session;
         if (choice == ClashChoice.Theirs && clash.Theirs is { } theirs)
         {
             Clash = null;
@@ -344,6 +384,11 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
         }
 
         if (choice == ClashChoice.Both && clash.Theirs is { } other && !await SaveBeside(name, other))
+        {
+            return;
+        }
+
+        if (session != _session)
         {
             return;
         }
@@ -357,26 +402,55 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
         }
     }
 
-    /// <summary>Goes on with the draft that was left behind.</summary>
+    /// <summary>Goes on with the draft that was left behind. What was typed since the lesson was opened is saved first; where that fails, it becomes a draft itself.</summary>
     public async Task TakeUpAsync()
     {
-        if (LeftBehind is not { } draft)
+        if (LeftBehind is not { } draft || Name is not { } name)
         {
             return;
         }
 
-        LeftBehind = null;
-        var (onDisk, etag) = (_onDisk, ETag);
-        await TakeOver(draft);
-        if (draft.ETag != etag)
+        var session = _session;
+        await SaveAsync();
+        if (session != _session || Clash is not null)
         {
-            // The file went on without the draft: that is to be seen before one of them is lost.
-            Clash = new Clash(onDisk, etag, IsDraft: true);
+            return;
         }
 
+        if (!IsSaved)
+        {
+            await KeepAsync();
+            if (session != _session)
+            {
+                return;
+            }
+
+            if (IsNotKept)
+            {
+                Tell(new("write-state-lost"));
+                return;
+            }
+
+            await drafts.SetAsideAsync(name);
+            if (session != _session)
+            {
+                return;
+            }
+        }
+
+        LeftBehind = null;
+        if (draft.ETag != ETag)
+        {
+            // The file went on without the draft: that is to be seen before one of them is lost.
+            Clash = new Clash(_onDisk, ETag, IsDraft: true);
+        }
+
+        Text = draft.Text;
         TextSet?.Invoke(false);
+        await TakeOver(draft);
         Changed?.Invoke();
         await SaveAsync();
+        await OfferNextAsync(session);
     }
 
     /// <summary>Forgets the draft that was left behind.</summary>
@@ -384,8 +458,10 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
     {
         if (LeftBehind is { } draft)
         {
+            var session = _session;
             LeftBehind = null;
             await drafts.DiscardAsync(draft.Key);
+            await OfferNextAsync(session);
             Changed?.Invoke();
         }
     }
@@ -404,47 +480,69 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
         Changed?.Invoke();
     }
 
+    // Answers whether to save again at once.
     private async Task<bool> SaveOnceAsync()
     {
-        var (name, text) = (Name!, Text);
+        var (session, name, text, etag) = (_session, Name!, Text, ETag);
         var written = _form.Write(text);
-        _onItsWay = HashOf(written);
+        var hash = HashOf(written);
+        _onItsWay = hash;
         State = SaveState.Saving;
         Changed?.Invoke();
-        var answer = await folder.WriteAsync(name, written, ETag);
-        if (name != Name)
+        var answer = await folder.WriteAsync(name, written, etag);
+        if (session != _session)
         {
-            return false;
+            return true;
         }
 
         switch (answer.Answer)
         {
             case Answer.Done:
-                (ETag, _onDisk, _failures, Trouble) = (answer.ETag ?? _onItsWay, text, 0, "");
+                (ETag, _onDisk, _failures, Trouble) = (answer.ETag ?? hash, text, 0, "");
                 Catch();
                 State = IsSaved ? SaveState.Saved : SaveState.Waiting;
                 await (IsSaved ? DropAsync(name) : KeepAsync());
                 return false;
-            case Answer.IsAnother when ETag is null:
-                return await TakeAnotherName(name);
+            case Answer.IsAnother when etag is null:
+                return await TakeAnotherName(session, name);
+            case Answer.IsMissing when etag is null:
+                // A new file that is not found: the folder takes none of this name.
+                (State, Trouble) = (SaveState.Refused, answer.Reason);
+                Tell(new Notice("write-name-refused", name));
+                return false;
             case Answer.IsAnother or Answer.IsMissing:
                 State = SaveState.Waiting;
                 await LookAsync(name);
+                if (session == _session && !IsSaved && Clash is null && ETag == etag)
+                {
+                    Fail(answer.Reason);
+                }
+
                 return false;
             case Answer.Refused:
                 (State, Trouble) = (SaveState.Refused, answer.Reason);
                 return false;
             default:
-                (State, Trouble) = (SaveState.Failed, answer.Reason);
-                Later(TimeSpan.FromSeconds(Math.Min(LongestWait.TotalSeconds, Math.Pow(2, ++_failures))));
+                Fail(answer.Reason);
                 return false;
         }
     }
 
+    private void Fail(string reason)
+    {
+        (State, Trouble) = (SaveState.Failed, reason);
+        Later(TimeSpan.FromSeconds(Math.Min(LongestWait.TotalSeconds, Math.Pow(2, ++_failures))));
+    }
+
     // A new lesson gives way to a file that has its name.
-    private async Task<bool> TakeAnotherName(string name)
+    private async Task<bool> TakeAnotherName(int session, string name)
     {
         var (_, file) = await folder.ReadAsync(name);
+        if (session != _session)
+        {
+            return true;
+        }
+
         if (file is not null && WrittenForm.Of(file.Text).Text == Text)
         {
             // It came there, and only the answer was lost.
@@ -453,9 +551,21 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
             return false;
         }
 
-        await drafts.DropAsync(name);
-        Name = FileNames.Next(name);
+        var next = FileNames.Next(name);
+        await drafts.SetAsideAsync(next);
+        if (session != _session)
+        {
+            return true;
+        }
+
+        Name = next;
+        Changed?.Invoke();
         await KeepAsync();
+        if (!IsNotKept)
+        {
+            await drafts.DropAsync(name);
+        }
+
         return true;
     }
 
@@ -472,9 +582,10 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
     // Looks at what is on the disk.
     private async Task LookAsync(string name)
     {
+        var session = _session;
         var (answer, file) = await folder.ReadAsync(name);
         Catch();
-        if (name != Name || answer.Answer is not (Answer.Done or Answer.IsMissing) || file?.ETag == ETag)
+        if (session != _session || answer.Answer is not (Answer.Done or Answer.IsMissing) || file?.ETag == ETag)
         {
             return;
         }
@@ -537,32 +648,68 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
         }
     }
 
+    // A draft is forgotten only when its text is kept as this lesson's own.
     private async Task TakeOver(Draft draft)
     {
         Text = draft.Text;
         State = SaveState.Waiting;
         await KeepAsync();
-        await drafts.DiscardAsync(draft.Key);
+        if (IsSaved || !IsNotKept)
+        {
+            await drafts.DiscardAsync(draft.Key);
+        }
+
         Later(Rest);
     }
 
-    private async Task LeaveAsync()
+    // Offers the newest draft that is another than the lesson, and forgets those that are on the disk.
+    private async Task OfferAsync(IReadOnlyList<Draft> left)
     {
-        if (IsOpen)
+        var onDisk = _onDisk;
+        LeftBehind = left.FirstOrDefault(draft => draft.Text != onDisk && draft.Text != Text);
+        Changed?.Invoke();
+        foreach (var draft in left.Where(draft => draft.Text == onDisk))
         {
-            await SaveAsync();
-            if (!IsSaved)
+            await drafts.DiscardAsync(draft.Key);
+        }
+    }
+
+    private async Task OfferNextAsync(int session)
+    {
+        if (Name is { } name && session == _session)
+        {
+            var left = await drafts.LeftBehindAsync(name);
+            if (session == _session)
             {
-                await KeepAsync();
+                await OfferAsync(left);
             }
         }
+    }
 
-        _timers++;
+    // Answers whether nothing is lost by leaving.
+    private async Task<bool> LeaveAsync()
+    {
+        if (!IsOpen)
+        {
+            return true;
+        }
+
+        await SaveAsync();
+        await KeepAsync();
+        if (IsAtRisk)
+        {
+            Tell(new("write-state-lost"));
+            return false;
+        }
+
+        return true;
     }
 
     private void Begin(string name, string? onDisk, string? etag, string text, WrittenForm form)
     {
         _timers++;
+        _session++;
+        _onItsWay = null;
         (Name, _onDisk, ETag, Text, _form) = (name, onDisk, etag, text, form);
         (Clash, LeftBehind, Notice, Trouble, _failures) = (null, null, null, "", 0);
         State = IsSaved ? SaveState.Saved : SaveState.Waiting;
@@ -602,7 +749,7 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
 
     private string Free(string name)
     {
-        while (Lessons?.Any(lesson => lesson.Name == name) == true)
+        while (name == Name || Lessons?.Any(lesson => lesson.Name == name) == true)
         {
             name = FileNames.Next(name);
         }

@@ -22,6 +22,15 @@ internal sealed class FolderOfLessons : HttpMessageHandler
     /// <summary>Whether the answer to a write that was done gets lost.</summary>
     public bool LosesAnswers { get; set; }
 
+    /// <summary>What the next answer waits for.</summary>
+    public Task? BeforeAnswering { get; set; }
+
+    /// <summary>A name that no file can have here.</summary>
+    public string? Untaken { get; set; }
+
+    /// <summary>How often a file was written or was to be.</summary>
+    public int Puts { get; private set; }
+
     /// <summary>How often a file was written.</summary>
     public int Writes { get; private set; }
 
@@ -42,6 +51,12 @@ internal sealed class FolderOfLessons : HttpMessageHandler
         }
 
         var path = Uri.UnescapeDataString(request.RequestUri!.AbsolutePath);
+        if (BeforeAnswering is { } wait)
+        {
+            BeforeAnswering = null;
+            await wait;
+        }
+
         if (path == "/api/lessons")
         {
             var list = Files.Keys.Order().Select(name => new LessonEntry(name, name, DateTimeOffset.UnixEpoch));
@@ -69,7 +84,13 @@ internal sealed class FolderOfLessons : HttpMessageHandler
 
     private HttpResponseMessage Put(string name, HttpRequestMessage request, string text)
     {
+        Puts++;
         BeforeWriting?.Invoke();
+        if (name == Untaken)
+        {
+            return Response(HttpStatusCode.NotFound, """{"error":{"message":"There is none."}}""", "application/json");
+        }
+
         if (text.Length > SourceTextLimit)
         {
             return Response(
@@ -112,46 +133,78 @@ internal sealed class FolderOfLessons : HttpMessageHandler
     }
 }
 
-/// <summary>Drafts in memory, some of them left behind by tabs that are closed.</summary>
+/// <summary>Drafts in one store in memory, as a browser keeps them: those of this tab, and those that were left behind.</summary>
 internal sealed class DraftsInMemory : IDrafts
 {
-    /// <summary>What this tab keeps, by lesson.</summary>
-    public Dictionary<string, (string? ETag, string Text)> Kept { get; } = [];
+    private const string Tab = "tab";
+    private readonly Dictionary<string, Draft> _store = [];
+    private int _count;
 
-    /// <summary>What others left behind.</summary>
-    public Dictionary<string, List<Draft>> Left { get; } = [];
+    /// <summary>What this tab keeps, by lesson.</summary>
+    public Dictionary<string, (string? ETag, string Text)> Kept =>
+        _store
+            .Where(one => one.Key.StartsWith(Tab + " ", StringComparison.Ordinal))
+            .ToDictionary(one => one.Key[(Tab.Length + 1)..], one => (one.Value.ETag, one.Value.Text));
 
     /// <summary>Whether there is room.</summary>
     public bool IsFull { get; set; }
+
+    /// <summary>The texts that were left behind of a lesson, the newest first.</summary>
+    public IReadOnlyList<string> Left(string name) =>
+        [
+            .. _store
+                .Where(one => one.Key.EndsWith(" " + name, StringComparison.Ordinal) && one.Key != Own(name))
+                .OrderByDescending(one => one.Value.At)
+                .Select(one => one.Value.Text),
+        ];
+
+    /// <summary>This tab keeps something.</summary>
+    public void Put(string name, string? etag, string text) => Store(Own(name), etag, text);
+
+    /// <summary>A tab that is closed left something behind.</summary>
+    public void Leave(string name, string? etag, string text) => Store($"gone{_count} {name}", etag, text);
 
     public ValueTask<bool> KeepAsync(string name, string? etag, string text)
     {
         if (!IsFull)
         {
-            Kept[name] = (etag, text);
+            Put(name, etag, text);
         }
 
         return new(!IsFull);
     }
 
-    public ValueTask DropAsync(string name)
+    public ValueTask SetAsideAsync(string name)
     {
-        Kept.Remove(name);
-        return default;
-    }
-
-    public ValueTask DiscardAsync(string key)
-    {
-        foreach (var drafts in Left.Values)
+        if (_store.Remove(Own(name), out var draft))
         {
-            drafts.RemoveAll(draft => draft.Key == key);
+            Leave(name, draft.ETag, draft.Text);
         }
 
         return default;
     }
 
+    public ValueTask DropAsync(string name) => DiscardAsync(Own(name));
+
+    public ValueTask DiscardAsync(string key)
+    {
+        _store.Remove(key);
+        return default;
+    }
+
     public ValueTask<IReadOnlyList<Draft>> LeftBehindAsync(string name) =>
-        new(Left.GetValueOrDefault(name)?.ToList() ?? []);
+        new([
+            .. _store
+                .Values.Where(draft =>
+                    draft.Key.EndsWith(" " + name, StringComparison.Ordinal) && draft.Key != Own(name)
+                )
+                .OrderByDescending(draft => draft.At),
+        ]);
+
+    private static string Own(string name) => $"{Tab} {name}";
+
+    private void Store(string key, string? etag, string text) =>
+        _store[key] = new Draft(key, text, etag, DateTimeOffset.UnixEpoch.AddSeconds(_count++));
 }
 
 /// <summary>A clock that stands until it is moved; what waits for it goes on then.</summary>

@@ -25,7 +25,7 @@ public sealed class LessonDeskTests : IDisposable
     // The editor keeps what is typed before it tells the desk.
     private void Type(string text)
     {
-        _drafts.Kept[_desk.Name!] = (_desk.ETag, text);
+        _drafts.Put(_desk.Name!, _desk.ETag, text);
         _desk.Type(text);
     }
 
@@ -231,20 +231,20 @@ public sealed class LessonDeskTests : IDisposable
     [Fact]
     public async Task A_draft_that_was_left_behind_is_offered_and_taken_up()
     {
-        _drafts.Left[Name] = [new Draft("k", Mine, FolderOfLessons.ETagOf(Before), DateTimeOffset.UnixEpoch)];
+        _drafts.Leave(Name, FolderOfLessons.ETagOf(Before), Mine);
         await _desk.OpenAsync(Name);
         Assert.Equal((Before, Mine), (_desk.Text, _desk.LeftBehind?.Text));
 
         await _desk.TakeUpAsync();
 
         Assert.Equal((Mine, Mine), (_desk.Text, _folder.Files[Name]));
-        Assert.Empty(_drafts.Left[Name]);
+        Assert.Empty(_drafts.Left(Name));
     }
 
     [Fact]
     public async Task A_draft_of_a_file_that_went_on_is_a_choice()
     {
-        _drafts.Left[Name] = [new Draft("k", Mine, FolderOfLessons.ETagOf("an older one"), DateTimeOffset.UnixEpoch)];
+        _drafts.Leave(Name, FolderOfLessons.ETagOf("an older one"), Mine);
         await _desk.OpenAsync(Name);
         await _desk.TakeUpAsync();
 
@@ -257,17 +257,17 @@ public sealed class LessonDeskTests : IDisposable
     [Fact]
     public async Task A_draft_that_is_on_the_disk_is_forgotten()
     {
-        _drafts.Left[Name] = [new Draft("k", Before, null, DateTimeOffset.UnixEpoch)];
+        _drafts.Leave(Name, null, Before);
         await _desk.OpenAsync(Name);
 
         Assert.Null(_desk.LeftBehind);
-        Assert.Empty(_drafts.Left[Name]);
+        Assert.Empty(_drafts.Left(Name));
     }
 
     [Fact]
     public async Task Without_a_host_the_draft_is_opened()
     {
-        _drafts.Left[Name] = [new Draft("k", Mine, FolderOfLessons.ETagOf(Before), DateTimeOffset.UnixEpoch)];
+        _drafts.Leave(Name, FolderOfLessons.ETagOf(Before), Mine);
         _folder.IsAway = true;
         Assert.True(await _desk.OpenAsync(Name));
         Assert.Equal(Mine, _desk.Text);
@@ -380,6 +380,133 @@ public sealed class LessonDeskTests : IDisposable
         Assert.True(_desk.IsAtRisk);
         await RestAsync();
         Assert.False(_desk.IsAtRisk);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Ones_own_text_that_was_not_saved_is_there_when_one_comes_back(bool isTakenUp)
+    {
+        _folder.Files["two.md"] = "Two.";
+        await ClashedAsync();
+        await _desk.OpenAsync("two.md");
+        await _desk.OpenAsync(Name);
+        Assert.Equal((Theirs, Mine), (_desk.Text, _desk.LeftBehind?.Text));
+
+        if (isTakenUp)
+        {
+            await _desk.TakeUpAsync();
+            Assert.Equal((Mine, Theirs), (_desk.Text, _desk.Clash?.Theirs));
+            Assert.Equal(Mine, _drafts.Kept[Name].Text);
+        }
+        else
+        {
+            Type(Theirs + "x");
+            await RestAsync();
+            Assert.Equal(Theirs + "x", _folder.Files[Name]);
+            Assert.Equal([Mine], _drafts.Left(Name));
+        }
+    }
+
+    [Fact]
+    public async Task What_was_typed_before_a_draft_is_taken_up_is_a_choice()
+    {
+        _drafts.Leave(Name, FolderOfLessons.ETagOf(Before), Mine);
+        await _desk.OpenAsync(Name);
+        Type(Theirs);
+        await _desk.TakeUpAsync();
+
+        Assert.Equal((Mine, Theirs, true), (_desk.Text, _desk.Clash?.Theirs, _desk.Clash?.IsDraft));
+        Assert.Equal(Theirs, _folder.Files[Name]);
+    }
+
+    [Fact]
+    public async Task What_was_typed_before_a_draft_is_taken_up_is_a_draft_where_nobody_answers()
+    {
+        _drafts.Leave(Name, FolderOfLessons.ETagOf(Before), Mine);
+        await _desk.OpenAsync(Name);
+        _folder.IsAway = true;
+        Type(Theirs);
+        await _desk.TakeUpAsync();
+
+        Assert.Equal((Mine, Theirs), (_desk.Text, _desk.LeftBehind?.Text));
+        Assert.Equal(Mine, _drafts.Kept[Name].Text);
+        Assert.Equal([Theirs], _drafts.Left(Name));
+    }
+
+    [Fact]
+    public async Task A_lesson_that_is_neither_saved_nor_kept_is_not_left()
+    {
+        _folder.Files["two.md"] = "Two.";
+        await _desk.OpenAsync(Name);
+        (_folder.IsAway, _drafts.IsFull) = (true, true);
+        Type(Mine);
+
+        Assert.False(await _desk.OpenAsync("two.md"));
+        Assert.Equal((Name, Mine, "write-state-lost"), (_desk.Name, _desk.Text, _desk.Notice?.Label));
+    }
+
+    [Fact]
+    public async Task Two_new_lessons_of_one_title_are_both_kept_where_nobody_answers()
+    {
+        _folder.IsAway = true;
+        await _desk.StartAsync("One", "The first.");
+        await _desk.StartAsync("Two", "The second.");
+        await _desk.StartAsync("One", "The third.");
+
+        Assert.Equal("The third.", _drafts.Kept[Name].Text);
+        Assert.Equal(["The first."], _drafts.Left(Name));
+    }
+
+    [Fact]
+    public async Task A_name_that_the_folder_does_not_take_is_told_and_not_tried_for_ever()
+    {
+        _folder.Untaken = "four.md";
+        await _desk.StartAsync("Four");
+        await _clock.PassAsync(TimeSpan.FromMinutes(1));
+
+        Assert.Equal((SaveState.Refused, "write-name-refused"), (_desk.State, _desk.Notice?.Label));
+        Assert.Equal(1, _folder.Puts);
+        await _desk.SaveAsAsync("Five");
+        Assert.True(_folder.Files.ContainsKey("five.md"));
+    }
+
+    [Fact]
+    public async Task An_answer_that_comes_late_changes_no_other_lesson()
+    {
+        _folder.Files["two.md"] = "Two.";
+        await _desk.OpenAsync("two.md");
+        var late = new TaskCompletionSource();
+        _folder.BeforeWriting = () =>
+        {
+            _folder.BeforeWriting = null;
+            _folder.BeforeAnswering = late.Task;
+        };
+        // The list of lessons was not read, so that the new lesson finds its name taken, and asks what is there.
+        var begun = _desk.StartAsync("One", "Mine.");
+        await _desk.OpenAsync("two.md");
+        late.SetResult();
+        await begun;
+
+        Assert.Equal(("two.md", "Two.", "Two."), (_desk.Name, _desk.Text, _folder.Files["two.md"]));
+        Assert.Equal(["one.md", "two.md"], _folder.Files.Keys.Order());
+        Assert.Equal("Mine.", _drafts.Kept[Name].Text);
+    }
+
+    [Fact]
+    public async Task A_copy_that_is_asked_for_while_it_is_saved_is_saved_too()
+    {
+        await _desk.OpenAsync(Name);
+        Type(Mine);
+        var late = new TaskCompletionSource();
+        _folder.BeforeAnswering = late.Task;
+        var saved = _desk.SaveAsync();
+        var copied = _desk.SaveAsAsync("Two");
+        late.SetResult();
+        await Task.WhenAll(saved, copied);
+        await RestAsync();
+
+        Assert.Equal(("two.md", SaveState.Saved, Mine), (_desk.Name, _desk.State, _folder.Files["two.md"]));
     }
 
     private async Task ClashedAsync()

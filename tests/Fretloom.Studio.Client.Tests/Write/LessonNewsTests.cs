@@ -50,10 +50,7 @@ public sealed class LessonNewsTests : BunitContext
     [Fact]
     public async Task A_draft_that_was_left_behind_is_offered()
     {
-        _drafts.Left[Name] =
-        [
-            new Draft("k", Before + "Lost?\n", FolderOfLessons.ETagOf(Before), DateTimeOffset.UnixEpoch),
-        ];
+        _drafts.Leave(Name, FolderOfLessons.ETagOf(Before), Before + "Lost?\n");
         var news = Render<LessonNews>();
         await news.InvokeAsync(() => _desk.OpenAsync(Name));
 
