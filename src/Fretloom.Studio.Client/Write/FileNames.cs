@@ -27,8 +27,21 @@ public static class FileNames
 
         var stem = name.ToString().Trim('-');
         stem = stem.Length > Longest ? stem[..Longest].TrimEnd('-') : stem;
-        return (stem.Length == 0 ? "lesson" : stem) + Ending;
+        return (
+                stem.Length == 0 ? "lesson"
+                : IsDevice(stem) ? stem + "-lesson"
+                : stem
+            ) + Ending;
     }
+
+    // Names that Windows keeps for devices, whatever ending follows ("Naming Files, Paths, and Namespaces", learn.microsoft.com; from memory).
+    private static bool IsDevice(string stem) =>
+        stem is "con" or "prn" or "aux" or "nul"
+        || (
+            stem.Length == 4
+            && (stem.StartsWith("com", StringComparison.Ordinal) || stem.StartsWith("lpt", StringComparison.Ordinal))
+            && stem[3] is >= '0' and <= '9'
+        );
 
     /// <summary>The name another file of the same kind gets: <c>x.md</c>, <c>x-2.md</c>, <c>x-3.md</c>.</summary>
     public static string Next(string name)

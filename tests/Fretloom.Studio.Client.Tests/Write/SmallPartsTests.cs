@@ -14,6 +14,11 @@ public class FileNamesTests
     [InlineData("Größe", "größe.md")]
     [InlineData("../../etc/passwd", "etc-passwd.md")]
     [InlineData("???", "lesson.md")]
+    [InlineData("Con", "con-lesson.md")]
+    [InlineData("NUL", "nul-lesson.md")]
+    [InlineData("LPT1", "lpt1-lesson.md")]
+    [InlineData("Com 1", "com-1.md")]
+    [InlineData("Con brio", "con-brio.md")]
     public void A_title_gives_a_name(string title, string name) => Assert.Equal(name, FileNames.From(title));
 
     [Theory]
