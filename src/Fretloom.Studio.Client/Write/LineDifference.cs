@@ -22,7 +22,7 @@ public readonly record struct ComparedLine(LineKind Kind, string Text);
 /// <summary>What is different between two texts, line by line.</summary>
 public static class LineDifference
 {
-    // Twenty million pairs of lines are compared in less than a second; texts that differ in more are shown whole.
+    // The table of four million pairs of lines takes sixteen megabytes; texts that differ in more are shown whole.
     private const long MostPairs = 4_000_000;
 
     /// <summary>Compares two texts: the fewest lines that must go and come to make the second of the first.</summary>
