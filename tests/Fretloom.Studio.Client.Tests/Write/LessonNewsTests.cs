@@ -59,6 +59,22 @@ public sealed class LessonNewsTests : BunitContext
         Assert.Equal(Before + "Lost?\n", _folder.Files[Name]);
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    public async Task What_was_decided_is_told_so_that_the_editor_gets_the_keys(int button)
+    {
+        _drafts.Leave(Name, FolderOfLessons.ETagOf(Before), Before + "Lost?\n");
+        var decided = 0;
+        var news = Render<LessonNews>(with => with.Add(one => one.Decided, () => decided++));
+        await news.InvokeAsync(() => _desk.OpenAsync(Name));
+        await news.FindAll(".choices button")[button].ClickAsync(new());
+
+        Assert.Equal(1, decided);
+        Assert.Empty(news.FindAll(".choices"));
+        Assert.Empty(_drafts.Left(Name));
+    }
+
     protected override void Dispose(bool disposing)
     {
         if (disposing)
