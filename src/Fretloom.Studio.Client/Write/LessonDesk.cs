@@ -154,9 +154,9 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
             return false;
         }
 
-        if (file is null && answer.Answer != Answer.Unreached)
+        if (answer.Answer == Answer.IsNoText)
         {
-            Tell(answer.Answer == Answer.IsNoText ? new("write-no-text", name) : new("write-not-there", name));
+            Tell(new("write-no-text", name));
             return false;
         }
 
@@ -180,13 +180,16 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
 
         if (left is not [var newest, ..])
         {
-            Tell(new("write-not-reached"));
+            Tell(answer.Answer == Answer.Unreached ? new("write-not-reached") : new("write-not-there", name));
             return false;
         }
 
-        // Without a host, what the browser has is all there is.
-        Begin(name, null, newest.ETag, newest.Text, WrittenForm.Plain);
+        // Without a host, and of a lesson that never came to the disk, what the browser has is all there is.
+        var etag = answer.Answer == Answer.IsMissing ? null : newest.ETag;
+        Begin(name, null, etag, newest.Text, WrittenForm.Plain);
+        var session = _session;
         await TakeOver(newest);
+        await OfferNextAsync(session);
         return true;
     }
 
@@ -210,8 +213,10 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
         }
 
         Begin(name, null, null, text, WrittenForm.Plain);
+        var session = _session;
         await KeepAsync();
         await SaveAsync();
+        await OfferNextAsync(session);
         await RefreshAsync();
     }
 
@@ -595,8 +600,8 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
             if (ETag is not null)
             {
                 (ETag, _onDisk, State) = (null, null, SaveState.Waiting);
-                await KeepAsync();
                 Tell(new Notice("write-gone", name));
+                await KeepAsync();
             }
 
             return;
@@ -624,16 +629,17 @@ public sealed class LessonDesk(LessonFolder folder, IDrafts drafts, TimeProvider
     private async Task Adopt(string theirs, string etag)
     {
         (Text, _onDisk, ETag, State) = (theirs, theirs, etag, SaveState.Saved);
-        await DropAsync(Name!);
         TextSet?.Invoke(false);
         Changed?.Invoke();
+        await DropAsync(Name!);
     }
 
     private async Task<bool> SaveBeside(string name, string text)
     {
+        var written = _form.Write(text);
         for (var beside = FileNames.Next(name); ; beside = FileNames.Next(beside))
         {
-            var answer = await folder.WriteAsync(beside, _form.Write(text), null);
+            var answer = await folder.WriteAsync(beside, written, null);
             if (answer.Answer == Answer.Done)
             {
                 Tell(new Notice("write-beside", beside));

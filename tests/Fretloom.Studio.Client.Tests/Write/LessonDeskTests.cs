@@ -447,6 +447,17 @@ public sealed class LessonDeskTests : IDisposable
     }
 
     [Fact]
+    public async Task A_new_lesson_that_never_came_to_the_disk_is_opened_and_saved()
+    {
+        _drafts.Leave("two.md", null, Mine);
+        Assert.True(await _desk.OpenAsync("two.md"));
+        await RestAsync();
+
+        Assert.Equal((Mine, Mine, SaveState.Saved), (_desk.Text, _folder.Files["two.md"], _desk.State));
+        Assert.Empty(_drafts.Left("two.md"));
+    }
+
+    [Fact]
     public async Task Two_new_lessons_of_one_title_are_both_kept_where_nobody_answers()
     {
         _folder.IsAway = true;
@@ -456,6 +467,7 @@ public sealed class LessonDeskTests : IDisposable
 
         Assert.Equal("The third.", _drafts.Kept[Name].Text);
         Assert.Equal(["The first."], _drafts.Left(Name));
+        Assert.Equal("The first.", _desk.LeftBehind?.Text);
     }
 
     [Fact]
