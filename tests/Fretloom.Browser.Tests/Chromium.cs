@@ -24,6 +24,8 @@ public sealed class Chromium : IAsyncLifetime
             return;
         }
 
+        // A busy machine draws late; what never comes fails all the same.
+        Assertions.SetDefaultExpectTimeout(30_000);
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(
             new()

@@ -4,7 +4,7 @@ using Microsoft.JSInterop;
 namespace Fretloom.Studio.Client.Write;
 
 /// <summary>Engraves the exercises of the handout in the browser. What was set before is not set again.</summary>
-/// <remarks>Without the engraver's file, or where it does not start, exercises stay tablature; it is tried again when the handout is next opened.</remarks>
+/// <remarks>Without the engraver's file, or where it does not start, exercises stay tablature until the page is loaded again.</remarks>
 /// <param name="browser">The browser.</param>
 /// <param name="handout">The handout.</param>
 public sealed class BrowserEngraver(IJSRuntime browser, Handout handout) : IEngravingEngine
@@ -14,33 +14,29 @@ public sealed class BrowserEngraver(IJSRuntime browser, Handout handout) : IEngr
 
     private readonly Dictionary<(string Score, string Options), string[]> _kept = [];
     private IJSInProcessObjectReference? _script;
-    private bool _isStarting;
-    private bool _isRunning;
+    private bool _wasStarted;
 
     /// <summary>Starts the engraver when the handout has an exercise for it and it does not run yet.</summary>
     public async Task StartWhenNeededAsync()
     {
-        if (_isRunning || _isStarting || !HasExercises)
+        if (_wasStarted || !HasExercises)
         {
             return;
         }
 
-        _isStarting = true;
+        _wasStarted = true;
+        var isRunning = false;
         try
         {
             _script ??= await browser.InvokeAsync<IJSInProcessObjectReference>("import", "./js/engraver.js");
-            _isRunning = await _script.InvokeAsync<bool>("start");
+            isRunning = await _script.InvokeAsync<bool>("start");
         }
         catch (JSException)
         {
             // The script could not be fetched: the exercises stay tablature.
         }
-        finally
-        {
-            _isStarting = false;
-        }
 
-        if (_isRunning)
+        if (isRunning)
         {
             handout.Engrave(new ScoreEngraver(this));
         }
