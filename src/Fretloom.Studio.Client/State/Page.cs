@@ -37,6 +37,9 @@ public sealed class Page(IJSRuntime browser)
     /// <summary>Moves on to the first element that a CSS selector finds, once what was drawn is there.</summary>
     public void Focus(string selector) => Now.InvokeVoid("studio.focus", selector);
 
+    /// <summary>Brings an element into view, by its id, once what was drawn is there.</summary>
+    public void Reveal(string id) => Now.InvokeVoid("studio.reveal", id);
+
     /// <summary>Goes to another page of the host.</summary>
     public void Go(string path) => Now.InvokeVoid("location.assign", path);
 

@@ -35,6 +35,7 @@ public sealed class ShapeByHand
                 ? []
                 : ChordNamer
                     .Name(pitches.Select(pitch => pitch.Name).Distinct(), bass.Name, key)
+                    .TakeWhile((name, at) => at == 0 || name.IsComplete)
                     .Take(MostNames)
                     .ToValueList();
         Shape = Made(player.Instrument, key, Spots, pitches, Names is [var first, ..] ? first.Chord : null);
@@ -57,7 +58,7 @@ public sealed class ShapeByHand
     /// <summary>What each spot sounds, in the order of <see cref="Spots"/>.</summary>
     public ValueList<Pitch> Pitches { get; }
 
-    /// <summary>Chords that the notes may be called, the best first, at most three; none for a single note.</summary>
+    /// <summary>Chords that the notes may be called, the best first, at most three, after the first only those that leave nothing out; none for a single note.</summary>
     public ValueList<ChordName> Names { get; }
 
     /// <summary>The same as a shape of the first name; of the scale of the key where there is no name.</summary>

@@ -56,12 +56,16 @@ public class AccessTests(Chromium chromium, RunningStudio studio)
         Assert.Equal("", string.Join('\n', await opened.AxeAsync()));
     }
 
-    [Fact]
-    public async Task On_a_phone_nothing_is_wider_than_the_screen_and_everything_is_large_enough_to_touch()
+    [Theory]
+    [InlineData(Sevenths)]
+    [InlineData("show the notes of the key and the landmarks")]
+    public async Task On_a_phone_nothing_is_wider_than_the_screen_and_everything_is_large_enough_to_touch(
+        string sentence
+    )
     {
         await using var opened = await chromium.OpenStudioAsync(
             studio.Address,
-            Sevenths,
+            sentence,
             width: 390,
             options: new()
             {

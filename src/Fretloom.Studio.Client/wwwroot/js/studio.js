@@ -75,7 +75,7 @@ globalThis.studio = (() => {
       document.hidden
         ? Promise.resolve()
         : new Promise(done => requestAnimationFrame(() => setTimeout(done))),
-    reveal: id => document.getElementById(id)?.scrollIntoView({ block: "nearest" }),
+    reveal: id => setTimeout(() => document.getElementById(id)?.scrollIntoView({ block: "nearest" })),
     focus: selector => setTimeout(() => document.querySelector(selector)?.focus()),
     listen: to => {
       listener = to;
