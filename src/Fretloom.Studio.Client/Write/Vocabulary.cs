@@ -32,7 +32,7 @@ public sealed record Vocabulary(
         var keys = Modes.SelectMany(mode => Tonics.Select(tonic => $"{tonic} {mode}")).ToList();
         var shown = Phrases
             .All.SelectMany(kind => kind.Examples)
-            .Concat(instruments.Select(name => $"on {Article(name)} {name}"))
+            .Concat(Catalogue.All.Select(instrument => "on " + instrument.NameWithArticle))
             .Concat(keys.Select(key => $"in {key}"))
             .Distinct()
             .ToList();
@@ -45,12 +45,6 @@ public sealed record Vocabulary(
             LessonWords.Options.ToDictionary(kind => kind.Key, kind => (IReadOnlyList<string>)[.. kind.Value])
         );
     }
-
-    private static string Article(string name) =>
-        "aeiou".Contains(name[0], StringComparison.OrdinalIgnoreCase)
-        && !name.StartsWith("uk", StringComparison.Ordinal)
-            ? "an"
-            : "a";
 
     private static List<string> ValuesOf(string word, List<string> instruments, List<string> keys) =>
         word switch
