@@ -8,6 +8,21 @@ internal sealed class DiagnosticList(SourceText source)
     /// <summary>Whether nothing was found so far.</summary>
     public bool IsEmpty => _found.Count == 0;
 
+    /// <summary>How many findings there are so far.</summary>
+    public int Count => _found.Count;
+
+    /// <summary>What the errors say that were found after some others, as one text.</summary>
+    /// <param name="count">How many others.</param>
+    public string ErrorsAfter(int count) =>
+        string.Join(
+            ' ',
+            _found
+                .Skip(count)
+                .Where(found => found.Severity == Severity.Error)
+                .Select(found => found.Message)
+                .Distinct()
+        );
+
     /// <summary>Notes an error at a character, counted from 0.</summary>
     public void Error(int offset, string message) => Add(offset, Severity.Error, message);
 

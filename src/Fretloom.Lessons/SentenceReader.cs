@@ -8,9 +8,6 @@ namespace Fretloom.Lessons;
 /// <summary>Hands sentences in a lesson to the one parser of sentences, and puts its findings in their place.</summary>
 internal static class SentenceReader
 {
-    /// <summary>What stands in the place of a picture whose sentence could not be read.</summary>
-    public const string NotRead = "The sentence of this block could not be read.";
-
     /// <summary>Reads the sentence of a show block.</summary>
     /// <param name="text">The sentence.</param>
     /// <param name="defaults">What it may leave unsaid.</param>

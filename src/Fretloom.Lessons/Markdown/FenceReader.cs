@@ -59,31 +59,33 @@ internal sealed partial class FenceReader(
     private Block Show(FencedCodeBlock fence)
     {
         var (sentence, options) = PartsOf(fence);
+        var before = found.Count;
         var parsed = SentenceReader.Read(sentence, front.Defaults, fence.Span.Start, found, memory);
+        var wrong = found.ErrorsAfter(before);
         var read = Options(options);
-        return parsed is null
-            ? new Block.Problem(fence.Line + 1, SentenceReader.NotRead)
-            : new Block.Show(fence.Line + 1, parsed, read);
+        return parsed is null ? new Block.Problem(fence.Line + 1, wrong) : new Block.Show(fence.Line + 1, parsed, read);
     }
 
     private Block Claim(FencedCodeBlock fence)
     {
         var (sentence, options) = PartsOf(fence);
+        var before = found.Count;
         var parsed = SentenceReader.ReadClaim(sentence, front.ClaimDefaults, fence.Span.Start, found);
+        var wrong = found.ErrorsAfter(before);
         var read = ClaimOptionsIn(options);
         return parsed is null
-            ? new Block.Problem(fence.Line + 1, SentenceReader.NotRead)
+            ? new Block.Problem(fence.Line + 1, wrong)
             : new Block.Claim(fence.Line + 1, parsed, read);
     }
 
     private Block Play(FencedCodeBlock fence)
     {
         var (sentence, options) = PartsOf(fence);
+        var before = found.Count;
         var parsed = SentenceReader.ReadPlay(sentence, front.Defaults, fence.Span.Start, found, memory);
+        var wrong = found.ErrorsAfter(before);
         var read = ExerciseOptionsIn(options);
-        return parsed is null
-            ? new Block.Problem(fence.Line + 1, SentenceReader.NotRead)
-            : new Block.Play(fence.Line + 1, parsed, read);
+        return parsed is null ? new Block.Problem(fence.Line + 1, wrong) : new Block.Play(fence.Line + 1, parsed, read);
     }
 
     private ExerciseOptions ExerciseOptionsIn(PlacedText text)

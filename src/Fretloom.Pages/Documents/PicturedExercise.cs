@@ -15,8 +15,10 @@ internal sealed class PicturedExercise
     private const double PhoneWidth = 328 * 72 / 96.0;
 
     private readonly Exercise _exercise;
-    private readonly Lazy<EngravedExercise?> _wide;
-    private readonly Lazy<EngravedExercise?> _narrow;
+    private readonly double _width;
+    private readonly IEngraver? _engraver;
+    private Lazy<EngravedExercise?> _wide;
+    private Lazy<EngravedExercise?> _narrow;
 
     /// <summary>Promises pictures; they are engraved when they are first asked for.</summary>
     /// <param name="exercise">The exercise.</param>
@@ -25,23 +27,22 @@ internal sealed class PicturedExercise
     /// <param name="explained">The signs that the page has explained; those of the chord boxes are added.</param>
     public PicturedExercise(Exercise exercise, double width, IEngraver? engraver, ExplainedSigns? explained = null)
     {
-        _exercise = exercise;
+        (_exercise, _width, _engraver) = (exercise, width, engraver);
         Boxes = ExerciseBoxes.Of(exercise, width, explained ?? new()).ToValueList();
-        _wide = new(() => Engraved(width));
-        _narrow = new(() => Engraved(PhoneWidth));
-
-        EngravedExercise? Engraved(double points) =>
-            engraver?.Engrave(exercise, Math.Max(EngravedPage.LeastWidthMm, points / PointsPerMm));
+        (_wide, _narrow) = (Promised(width), Promised(PhoneWidth));
     }
 
     /// <summary>A chord box for each chord that is held; empty where notes are played one by one.</summary>
     public ValueList<Picture> Boxes { get; }
 
     /// <summary>The systems as wide as the text; empty when there is no engraver.</summary>
-    public ValueList<EngravedSystem> Systems => _wide.Value?.Systems ?? [];
+    public ValueList<EngravedSystem> Systems => Wide?.Systems ?? [];
 
     /// <summary>More and shorter systems, for a phone.</summary>
-    public ValueList<EngravedSystem> NarrowSystems => _narrow.Value?.Systems ?? [];
+    public ValueList<EngravedSystem> NarrowSystems => Narrow?.Systems ?? [];
+
+    /// <summary>Whether the systems of some width are still being engraved; those that are not asked for yet are now.</summary>
+    public bool IsAwaited => Wide is { IsAwaited: true } | (Wide is { Warning: null } && Narrow is { IsAwaited: true });
 
     /// <summary>Plain-text tablature with fingers, to stand in the place of the systems.</summary>
     public string Tablature
@@ -60,6 +61,10 @@ internal sealed class PicturedExercise
             .Select(width => width.Value?.Warning)
             .OfType<string>();
 
+    private EngravedExercise? Wide => Engraved(ref _wide, _width);
+
+    private EngravedExercise? Narrow => Engraved(ref _narrow, PhoneWidth);
+
     /// <summary>What a system says, for those who do not see it.</summary>
     public string WordsOf(EngravedSystem system) => ExerciseWords.Bars(_exercise, system.FirstBar, system.LastBar);
 
@@ -71,4 +76,18 @@ internal sealed class PicturedExercise
 
     /// <summary>The general words of caution, to be said once on a page; null when nothing is wide.</summary>
     public string? General => Caution is null ? null : $"{Cautions.General(_exercise.Player.Hand)} {Cautions.Settings}";
+
+    // What is still being engraved is asked for again.
+    private EngravedExercise? Engraved(ref Lazy<EngravedExercise?> promised, double points)
+    {
+        if (promised is { IsValueCreated: true, Value.IsAwaited: true })
+        {
+            promised = Promised(points);
+        }
+
+        return promised.Value;
+    }
+
+    private Lazy<EngravedExercise?> Promised(double points) =>
+        new(() => _engraver?.Engrave(_exercise, Math.Max(EngravedPage.LeastWidthMm, points / PointsPerMm)));
 }

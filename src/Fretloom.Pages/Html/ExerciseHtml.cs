@@ -24,7 +24,7 @@ internal sealed class ExerciseHtml(HtmlText html, PicturedLesson pictured, Pictu
             kept.Write(
                 html,
                 pictured.PicturesOf(block),
-                (block.Number, block.Options, Beside(block)),
+                (block.Number, block.Options, Beside(block), pictured.PicturesOf(block).IsAwaited),
                 () => WriteAnew(block)
             );
         }
@@ -79,8 +79,9 @@ internal sealed class ExerciseHtml(HtmlText html, PicturedLesson pictured, Pictu
 
     private void Staves(Block.Exercise block, PicturedExercise pictures)
     {
-        html.Open("div", ("class", "staves")).Line();
-        if (pictures.Systems.Count == 0)
+        var isAwaited = pictures.IsAwaited;
+        html.Open("div", ("class", "staves"), ("aria-busy", isAwaited ? "true" : null)).Line();
+        if (isAwaited || pictures.Systems.Count == 0)
         {
             html.Open("pre", ("tabindex", "0"), ("class", "tablature"))
                 .Element("code", pictures.Tablature)

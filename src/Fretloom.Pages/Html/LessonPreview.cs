@@ -25,7 +25,7 @@ public sealed class LessonPreview
     private PreviewPart[] _parts = [];
     private int _lastKey;
 
-    /// <summary>Engraves the exercises; null writes them as plain-text tablature. Another one counts from the next update on.</summary>
+    /// <summary>Engraves the exercises; null writes them as plain-text tablature. Another one counts from the next update on. What is awaited is asked for at each.</summary>
     public IEngraver? Engraver { get; set; }
 
     /// <summary>Shows the lesson as it now is.</summary>
@@ -34,13 +34,33 @@ public sealed class LessonPreview
     {
         ArgumentNullException.ThrowIfNull(text);
         var lesson = _memory.Parse(text);
-        _parts = Named([.. Written(lesson)]);
+        _parts = Named([.. Written(Pictured(lesson))]);
         return new PreviewPage(lesson, [.. _parts]);
     }
 
-    private IEnumerable<(int Line, string Html)> Written(Lesson lesson)
+    /// <summary>
+    /// What can be done ahead of a lesson, or of its beginning, so that the update that shows it has less to do: working it out, drawing it, writing
+    /// it. Nothing is shown.
+    /// </summary>
+    /// <param name="text">Its text.</param>
+    /// <returns>The steps, to be done one after another.</returns>
+    public IReadOnlyList<Action> Steps(string text)
     {
-        var pictured = new PicturedLesson(lesson, engraver: Engraver, drawings: _drawings);
+        ArgumentNullException.ThrowIfNull(text);
+        Lesson? lesson = null;
+        PicturedLesson? pictured = null;
+        return
+        [
+            () => lesson = _memory.Parse(text),
+            () => pictured = Pictured(lesson!),
+            () => _ = Written(pictured!).Count(),
+        ];
+    }
+
+    private PicturedLesson Pictured(Lesson lesson) => new(lesson, engraver: Engraver, drawings: _drawings);
+
+    private IEnumerable<(int Line, string Html)> Written(PicturedLesson pictured)
+    {
         var html = new HtmlText();
         var end = 0;
         HtmlPage.WriteRunning(html, pictured.Lines);

@@ -1,6 +1,9 @@
+using Fretloom.Exercises;
+using Fretloom.Scores.Tab;
+
 namespace Fretloom.Scores.Engraving;
 
-/// <summary>An exercise as it is printed: its systems one below the other or, without the engraver, plain text.</summary>
+/// <summary>An exercise as it is printed: its systems one below the other or, without the engraver or until it is done, plain text.</summary>
 public sealed record EngravedExercise
 {
     private EngravedExercise() { }
@@ -11,8 +14,15 @@ public sealed record EngravedExercise
     /// <summary>Tablature in plain text, when it could not be engraved; else null.</summary>
     public string? PlainText { get; private init; }
 
-    /// <summary>Why it is plain text; else null.</summary>
+    /// <summary>Why it stays plain text; else null.</summary>
     public string? Warning { get; private init; }
+
+    /// <summary>Whether it is still being engraved: asked for again later, it may have systems.</summary>
+    public bool IsAwaited { get; private init; }
+
+    /// <summary>Plain-text tablature until the exercise is engraved.</summary>
+    public static EngravedExercise Awaited(Exercise exercise) =>
+        new() { PlainText = TabText.Write(exercise, hasFingers: true), IsAwaited = true };
 
     internal static EngravedExercise OfSystems(IEnumerable<EngravedSystem> systems) =>
         new() { Systems = systems.ToValueList() };

@@ -107,7 +107,7 @@ public sealed class Engraver : IEngraver, IDisposable
         var heads = new SystemHeads(exercise);
         if (cache is null)
         {
-            return scores.Systems(exercise, widthMm, score, heads);
+            return Engraved();
         }
 
         // All that the pictures come from: this code, the engraver, what it is told and what it is given.
@@ -116,11 +116,14 @@ public sealed class Engraver : IEngraver, IDisposable
         var systems = cache.Read(key);
         if (systems is null)
         {
-            systems = scores.Systems(exercise, widthMm, score, heads);
+            systems = Engraved();
             cache.Write(key, systems);
         }
 
         return systems;
+
+        // The engine of the process answers at once.
+        EngravedSystem[] Engraved() => scores.SystemsAsync(exercise, widthMm, score, heads).GetAwaiter().GetResult();
     }
 
     private string[] Pages(string score, string options)
@@ -161,6 +164,7 @@ public sealed class Engraver : IEngraver, IDisposable
     /// <summary>The engine of the process, as long as it is there.</summary>
     private sealed class SharedEngine(Engraver engraver) : IEngravingEngine
     {
-        public string[] Engrave(string score, string options) => engraver.Pages(score, options);
+        public Task<string[]> EngraveAsync(string score, string options) =>
+            Task.FromResult(engraver.Pages(score, options));
     }
 }

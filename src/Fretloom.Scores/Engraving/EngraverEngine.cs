@@ -70,6 +70,9 @@ internal sealed class EngraverEngine : IEngravingEngine, IDisposable
         return JsonSerializer.Deserialize<string[]>((string)answer["pages"])!;
     }
 
+    /// <inheritdoc/>
+    public Task<string[]> EngraveAsync(string score, string options) => Task.FromResult(Engrave(score, options));
+
     private static string FirstLine(string words) => words.Split('\n')[0].Trim().TrimEnd('.');
 
     /// <summary>Ends it.</summary>

@@ -8,7 +8,7 @@ public interface IEngraver
     /// <summary>Engraves one pass of an exercise.</summary>
     /// <param name="exercise">What is engraved.</param>
     /// <param name="widthMm">The width of a system; at least <see cref="EngravedPage.LeastWidthMm"/>.</param>
-    /// <returns>The systems or, where it cannot be engraved, plain-text tablature with a warning.</returns>
+    /// <returns>The systems or, where it cannot be engraved, plain-text tablature with a warning; also while it is still being engraved.</returns>
     EngravedExercise Engrave(Exercise exercise, double widthMm);
 }
 
@@ -20,5 +20,5 @@ public interface IEngravingEngine
     /// <param name="options">Verovio's options, as JSON.</param>
     /// <returns>An SVG picture for each page.</returns>
     /// <exception cref="EngravingException">The score cannot be read, or the engine has crashed.</exception>
-    string[] Engrave(string score, string options);
+    Task<string[]> EngraveAsync(string score, string options);
 }

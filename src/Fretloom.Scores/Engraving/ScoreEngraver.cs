@@ -8,9 +8,9 @@ using Fretloom.Theory;
 namespace Fretloom.Scores.Engraving;
 
 /// <summary>Engraves exercises with an engine that somebody else runs, such as a browser: writes the score, chooses the systems, makes the pictures.</summary>
-/// <remarks>The same input gives the same pictures. As safe to use from several threads as its engine is.</remarks>
+/// <remarks>The same input gives the same pictures. As safe to use from several threads as its engine is; where that answers at once, so does this.</remarks>
 /// <param name="engine">Sets the scores.</param>
-public sealed class ScoreEngraver(IEngravingEngine engine) : IEngraver
+public sealed class ScoreEngraver(IEngravingEngine engine)
 {
     // A single system that is nearly full is spread over the whole width. Ours, without source.
     private const double FilledFrom = 0.75;
@@ -20,15 +20,18 @@ public sealed class ScoreEngraver(IEngravingEngine engine) : IEngraver
 
     private readonly ConcurrentDictionary<string, ValueList<MeasuredBar>> measured = [];
 
-    /// <inheritdoc/>
-    public EngravedExercise Engrave(Exercise exercise, double widthMm)
+    /// <summary>Engraves one pass of an exercise.</summary>
+    /// <param name="exercise">What is engraved.</param>
+    /// <param name="widthMm">The width of a system; at least <see cref="EngravedPage.LeastWidthMm"/>.</param>
+    /// <returns>The systems or, where it cannot be engraved, plain-text tablature with a warning.</returns>
+    public async Task<EngravedExercise> EngraveAsync(Exercise exercise, double widthMm)
     {
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentOutOfRangeException.ThrowIfLessThan(widthMm, EngravedPage.LeastWidthMm);
         try
         {
             var score = MeiWriter.Write(exercise);
-            return EngravedExercise.OfSystems(Systems(exercise, widthMm, score, new SystemHeads(exercise)));
+            return EngravedExercise.OfSystems(await SystemsAsync(exercise, widthMm, score, new SystemHeads(exercise)));
         }
         catch (EngravingException failure)
         {
@@ -37,20 +40,25 @@ public sealed class ScoreEngraver(IEngravingEngine engine) : IEngraver
     }
 
     /// <summary>The systems of an exercise whose score is written.</summary>
-    internal EngravedSystem[] Systems(Exercise exercise, double widthMm, string score, SystemHeads heads)
+    internal async Task<EngravedSystem[]> SystemsAsync(
+        Exercise exercise,
+        double widthMm,
+        string score,
+        SystemHeads heads
+    )
     {
-        var bars = Measured(score);
+        var bars = await MeasuredAsync(score);
         var room = EngravedPage.Room(widthMm);
         var firsts = Breaks(exercise, bars, room);
         var isFilled = firsts.Count > 1 || bars[^1].Right > FilledFrom * room;
         var options = EngravedPage.Options(widthMm, isFilled);
         var name = "f" + Hash($"{options}\n{score}")[..10];
-        var pages = engine.Engrave(MeiWriter.Write(exercise, firsts), options);
+        var pages = await engine.EngraveAsync(MeiWriter.Write(exercise, firsts), options);
         return [.. pages.Select((page, at) => SystemPicture.Of(page, $"{name}-{at}", heads))];
     }
 
     // How wide bars are by nature is the same for every width of a system, and a document may ask for several.
-    private ValueList<MeasuredBar> Measured(string score)
+    private async Task<ValueList<MeasuredBar>> MeasuredAsync(string score)
     {
         if (!measured.TryGetValue(score, out var bars))
         {
@@ -59,7 +67,8 @@ public sealed class ScoreEngraver(IEngravingEngine engine) : IEngraver
                 measured.Clear();
             }
 
-            bars = engine.Engrave(score, EngravedPage.UnbrokenOptions).SelectMany(SystemPicture.Bars).ToValueList();
+            var pages = await engine.EngraveAsync(score, EngravedPage.UnbrokenOptions);
+            bars = pages.SelectMany(SystemPicture.Bars).ToValueList();
             measured[score] = bars;
         }
 

@@ -1,71 +1,106 @@
+using System.Runtime.CompilerServices;
+using Fretloom.Exercises;
 using Fretloom.Scores.Engraving;
-using Microsoft.JSInterop;
+using Fretloom.Studio.Client.State;
 
 namespace Fretloom.Studio.Client.Write;
 
-/// <summary>Engraves the exercises of the handout in the browser. What was set before is not set again.</summary>
-/// <remarks>Without the engraver's file, or where it does not start, exercises stay tablature until the page is loaded again.</remarks>
-/// <param name="browser">The browser.</param>
-/// <param name="handout">The handout.</param>
-public sealed class BrowserEngraver(IJSRuntime browser, Handout handout) : IEngravingEngine
+/// <summary>Engraves the exercises of the handout one after another while the page goes on. What was engraved is kept as long as its exercise.</summary>
+/// <param name="engine">Sets the scores.</param>
+/// <param name="errands">Does what nobody waits for.</param>
+/// <param name="clock">Says when to begin.</param>
+public sealed class BrowserEngraver(IEngravingEngine engine, Errands errands, TimeProvider clock) : IEngraver
 {
-    // Of how many scores the pages are kept. Ours, without source.
-    private const int MostKept = 500;
+    private readonly ScoreEngraver _scores = new(engine);
+    private readonly ConditionalWeakTable<Exercise, Dictionary<double, EngravedExercise>> _engraved = [];
+    private readonly Queue<(Exercise Exercise, double WidthMm)> _queue = [];
+    private HashSet<Exercise> _wanted = new(ReferenceEqualityComparer.Instance);
+    private bool _isAtWork;
 
-    private readonly Dictionary<(string Score, string Options), string[]> _kept = [];
-    private IJSInProcessObjectReference? _script;
-    private bool _wasStarted;
+    /// <summary>Raised when an exercise is engraved at every width that was asked for, or cannot be.</summary>
+    public event Action? Engraved;
 
-    /// <summary>Starts the engraver when the handout has an exercise for it and it does not run yet.</summary>
-    public async Task StartWhenNeededAsync()
+    /// <summary>What is engraved by now; tablature that is awaited while it is not.</summary>
+    public EngravedExercise Engrave(Exercise exercise, double widthMm)
     {
-        if (_wasStarted || !HasExercises)
+        var widths = _engraved.GetOrCreateValue(exercise);
+        if (!widths.TryGetValue(widthMm, out var engraved))
+        {
+            widths[widthMm] = engraved = EngravedExercise.Awaited(exercise);
+            _wanted.Add(exercise);
+            _queue.Enqueue((exercise, widthMm));
+            if (!_isAtWork)
+            {
+                _isAtWork = true;
+                errands.Run(WorkAsync);
+            }
+        }
+
+        return engraved;
+    }
+
+    /// <summary>Names the exercises that are to be seen; what is asked for of others is not begun.</summary>
+    public void Want(IReadOnlyCollection<Exercise> exercises) =>
+        _wanted = new HashSet<Exercise>(exercises, ReferenceEqualityComparer.Instance);
+
+    /// <summary>How many of them could not be engraved.</summary>
+    public int Refused =>
+        _wanted.Count(exercise =>
+            _engraved.TryGetValue(exercise, out var widths)
+            && widths.Values.Any(engraved => engraved.Warning is not null)
+        );
+
+    private async Task WorkAsync()
+    {
+        try
+        {
+            // Whoever asks is writing the page: that comes first.
+            await Task.Delay(Pace.Rest, clock);
+            while (_queue.TryDequeue(out var next))
+            {
+                await EngraveAsync(next.Exercise, next.WidthMm);
+            }
+        }
+        finally
+        {
+            _isAtWork = false;
+        }
+    }
+
+    private async Task EngraveAsync(Exercise exercise, double widthMm)
+    {
+        var widths = _engraved.GetOrCreateValue(exercise);
+        if (widths.TryGetValue(widthMm, out var known) && !known.IsAwaited)
         {
             return;
         }
 
-        _wasStarted = true;
-        var isRunning = false;
+        if (!_wanted.Contains(exercise))
+        {
+            // It is asked for again when it comes back.
+            widths.Remove(widthMm);
+            return;
+        }
+
         try
         {
-            _script ??= await browser.InvokeAsync<IJSInProcessObjectReference>("import", "./js/engraver.js");
-            isRunning = await _script.InvokeAsync<bool>("start");
+            var engraved = await _scores.EngraveAsync(exercise, widthMm);
+            // What cannot be engraved at one width is not tried at another.
+            foreach (var width in engraved.Warning is null ? [widthMm] : widths.Keys.ToList())
+            {
+                widths[width] = engraved;
+            }
         }
-        catch (JSException)
+        catch (EngraverGoneException)
         {
-            // The script could not be fetched: the exercises stay tablature.
+            // It is asked for again with the next page.
+            widths.Remove(widthMm);
+            return;
         }
 
-        if (isRunning)
+        if (widths.Values.All(engraved => !engraved.IsAwaited))
         {
-            handout.Engrave(new ScoreEngraver(this));
+            Engraved?.Invoke();
         }
     }
-
-    /// <inheritdoc/>
-    public string[] Engrave(string score, string options)
-    {
-        if (_kept.TryGetValue((score, options), out var kept))
-        {
-            return kept;
-        }
-
-        var script = _script ?? throw new EngravingException("it does not run");
-        var answer = WriteJson.Engraved(script.Invoke<string>("engrave", score, options));
-        var pages = answer.Pages ?? throw new EngravingException(answer.Error ?? "it gave no pages");
-        if (_kept.Count >= MostKept)
-        {
-            _kept.Clear();
-        }
-
-        _kept[(score, options)] = pages;
-        return pages;
-    }
-
-    private bool HasExercises => handout.Page?.Lesson.Exercises.Count > 0;
 }
-
-/// <summary>What the engraver answers.</summary>
-/// <param name="Pages">A picture for each page; null when it could not be engraved.</param>
-/// <param name="Error">What is wrong.</param>
-internal sealed record EngraverAnswer(string[]? Pages, string? Error);

@@ -35,7 +35,7 @@ internal sealed partial class WriteJson : JsonSerializerContext
 
     /// <summary>What the engraver answers.</summary>
     public static EngraverAnswer Engraved(string json) =>
-        JsonSerializer.Deserialize(json, Plain.EngraverAnswer) ?? new(null, null);
+        JsonSerializer.Deserialize(json, Plain.EngraverAnswer) ?? new(null, null, null);
 
     /// <summary>Drafts.</summary>
     public static IReadOnlyList<Draft> Drafts(string json) => JsonSerializer.Deserialize(json, Plain.ListDraft) ?? [];

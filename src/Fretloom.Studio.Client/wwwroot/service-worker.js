@@ -9,6 +9,9 @@ const kept = self.assetsManifest.assets.filter(asset => !/service-worker|\.(br|g
 
 self.addEventListener("install", event => event.waitUntil(fill()));
 self.addEventListener("activate", event => event.waitUntil(empty()));
+self.addEventListener("message", event => {
+  if (later.test(event.data?.keep)) event.waitUntil(keep(event.data.keep));
+});
 self.addEventListener("fetch", event => {
   const url = new URL(event.request.url);
   if (event.request.method !== "GET" || url.origin !== location.origin || url.pathname.startsWith("/api/")) return;
@@ -40,8 +43,27 @@ async function keptBefore(names, url, hash) {
   return undefined;
 }
 
+// What was fetched before this worker could keep it; the browser has it still.
+async function keep(path) {
+  const cache = await caches.open(cacheName);
+  if (await cache.match(path)) return;
+  const response = await fetch(path);
+  if (response.ok) await cache.put(path, response);
+}
+
+// What was needed once is wanted in the new version too; without a host it is fetched at its next use.
+async function keepAgain(names) {
+  for (const name of names) {
+    for (const { url } of await (await caches.open(name)).keys()) {
+      const path = new URL(url).pathname.slice(1);
+      if (later.test(path)) await keep(path).catch(() => {});
+    }
+  }
+}
+
 async function empty() {
   const names = (await caches.keys()).filter(key => key.startsWith("fretloom ") && key !== cacheName);
+  await keepAgain(names);
   await Promise.all(names.map(name => caches.delete(name)));
   await self.clients.claim();
 }

@@ -26,4 +26,32 @@ public class OfflineTests(Chromium chromium)
         await page.ClickAsync("text=Print one sheet (PDF)");
         await Assertions.Expect(page.GetByText("The host cannot be reached.")).ToBeVisibleAsync();
     }
+
+    [Fact]
+    public async Task An_engraver_that_was_used_once_engraves_without_its_host()
+    {
+        Assert.SkipWhen(Chromium.WhyNot is not null, Chromium.WhyNot ?? "");
+        using var studio = await StartedStudio.StartAsync();
+        await using var opened = await chromium.OpenStudioAsync(
+            studio.Address + "?lesson=f-without-the-barre.md",
+            options: new() { ServiceWorkers = ServiceWorkerPolicy.Allow }
+        );
+        var page = opened.Page;
+        var staves = page.FrameLocator("iframe.handout").Locator("[data-note]");
+        await Assertions.Expect(staves.First).ToBeVisibleAsync();
+        await page.WaitForFunctionAsync(
+            "async () => (await caches.match('assets/verovio/verovio-toolkit-wasm.js')) !== undefined"
+        );
+
+        studio.Kill();
+        // What is typed now is kept by the browser, and is the lesson when the page is loaded again.
+        await page.ClickAsync(".cm-content");
+        await page.Keyboard.PressAsync("Control+End");
+        await page.Keyboard.InsertTextAsync("\nWithout a host.\n");
+        await Assertions.Expect(page.Locator(".lesson-bar .state")).ToContainTextAsync("Kept in this browser");
+        await page.ReloadAsync();
+
+        await Assertions.Expect(page.Locator(".cm-content")).ToContainTextAsync("F without the barre");
+        await Assertions.Expect(staves.First).ToBeVisibleAsync();
+    }
 }

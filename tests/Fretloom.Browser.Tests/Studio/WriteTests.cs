@@ -90,6 +90,97 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_block_that_cannot_be_read_says_why_in_its_place_and_leads_to_its_line()
+    {
+        await using var opened = await OpenAsync();
+        await TypeAsync(opened, "\n```show\nthe nots of the key\n```\n");
+        var told = Handout(opened).Locator(".problem");
+        await Assertions.Expect(told).ToContainTextAsync("nots");
+        await opened.Page.Keyboard.PressAsync("Control+Home");
+
+        await told.GetByRole(AriaRole.Button).ClickAsync();
+        await opened.Page.Keyboard.InsertTextAsync("Here: ");
+        await Assertions.Expect(Editor(opened)).ToContainTextAsync("Here: ```show");
+    }
+
+    [Fact]
+    public async Task The_key_for_the_next_problem_tells_it_beside_its_words()
+    {
+        await using var opened = await OpenAsync();
+        await TypeAsync(opened, "\n```show\nthe notes of the key, on a gutar\n```\n");
+        await Assertions.Expect(opened.Page.Locator(".cm-lintRange-error")).ToBeVisibleAsync();
+        await opened.Page.Keyboard.PressAsync("F8");
+
+        await opened.Page.Locator(".cm-tooltip .cm-diagnosticAction").ClickAsync();
+        await Assertions.Expect(Editor(opened)).ToContainTextAsync("on a guitar");
+        await Assertions.Expect(opened.Page.Locator(".problems")).ToHaveTextAsync("No problems");
+    }
+
+    [Fact]
+    public async Task The_heading_names_the_lesson_and_follows_its_title()
+    {
+        await using var opened = await OpenAsync();
+        var heading = opened.Page.GetByRole(AriaRole.Heading, new() { Level = 1 });
+        await Assertions.Expect(heading).ToHaveTextAsync("Mine");
+        await Editor(opened).ClickAsync();
+        await opened.Page.Keyboard.PressAsync("Control+Home");
+        await opened.Page.Keyboard.PressAsync("ArrowDown");
+        await opened.Page.Keyboard.PressAsync("End");
+        await opened.Page.Keyboard.InsertTextAsync(" and yours");
+
+        await Assertions.Expect(heading).ToHaveTextAsync("Mine and yours");
+    }
+
+    [Fact]
+    public async Task The_keys_go_where_one_goes_on_when_a_form_is_gone()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+        await page.ClickAsync("text=New lesson");
+        await Assertions.Expect(page.Locator(".naming input")).ToBeFocusedAsync();
+        await page.ClickAsync("text=Cancel");
+        await Assertions.Expect(page.GetByText("New lesson")).ToBeFocusedAsync();
+
+        await page.ClickAsync(".lesson-bar >> text=Keys");
+        await page.ClickAsync(".write-help >> text=Close");
+        await Assertions.Expect(page.Locator(".lesson-bar >> text=Keys")).ToBeFocusedAsync();
+
+        await page.ClickAsync("text=New lesson");
+        await page.Keyboard.InsertTextAsync("A study");
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(Editor(opened)).ToBeFocusedAsync();
+        await Assertions.Expect(Editor(opened)).ToContainTextAsync("title: A study");
+    }
+
+    [Theory]
+    [InlineData(1280)]
+    [InlineData(390)]
+    public async Task No_picture_of_the_handout_is_cut_off(int width)
+    {
+        await using var opened = await OpenAsync(width);
+        await TypeAsync(opened, "\n```show\nthe notes of the key, on all strings, frets 0-22\n```\n");
+        if (width < 900)
+        {
+            await opened.Page.ClickAsync(".faces >> text=Handout");
+        }
+
+        var picture = Handout(opened).Locator(".picture").First;
+        await Assertions.Expect(picture.Locator("svg")).ToBeVisibleAsync();
+        Assert.True(
+            await picture.EvaluateAsync<bool>(
+                """
+                box => {
+                  const drawn = box.querySelector("svg").getBoundingClientRect();
+                  const room = box.getBoundingClientRect();
+                  const isReached = drawn.right <= room.right + 1 || box.scrollWidth >= drawn.width - 1;
+                  return isReached && room.right <= innerWidth && document.documentElement.scrollWidth <= innerWidth;
+                }
+                """
+            )
+        );
+    }
+
+    [Fact]
     public async Task A_page_that_is_loaded_again_at_once_has_lost_nothing()
     {
         await using var opened = await OpenAsync();

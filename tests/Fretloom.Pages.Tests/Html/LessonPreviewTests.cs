@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Fretloom.Exercises;
 using Fretloom.Lessons;
 using Fretloom.Lessons.Syntax;
 using Fretloom.Pages.Html;
@@ -140,18 +141,65 @@ public partial class LessonPreviewTests
     }
 
     [Fact]
-    public void Another_engraver_engraves_the_exercises_from_then_on()
+    public void What_could_not_be_engraved_is_tablature()
     {
-        const string Text = "---\ntitle: T\nkey: D major\n---\n```play\nthe scale, in eighths\n```\n";
         var preview = new LessonPreview();
-        var plain = preview.Update(Text).Parts[2];
-        preview.Engraver = new ScoreEngraver(new Refusing());
-        var refused = preview.Update(Text).Parts[2];
+        var plain = preview.Update(Played).Parts[2];
+        preview.Engraver = new Engravings { Given = null };
+        var refused = preview.Update(Played).Parts[2];
 
         Assert.Contains("class=\"tablature\"", plain.Html, StringComparison.Ordinal);
         Assert.Equal(plain.Html, refused.Html);
         Assert.Equal(plain.Key, refused.Key);
     }
+
+    [Fact]
+    public void An_exercise_that_is_awaited_is_tablature_until_both_widths_are_engraved_and_nothing_else_changes()
+    {
+        using var real = new Engraver();
+        var engravings = new Engravings { Given = real };
+        var preview = new LessonPreview { Engraver = engravings };
+        var before = preview.Update(Played).Parts;
+        Assert.Equal(2, engravings.Asked.Count);
+        var plain = new LessonPreview().Update(Played).Parts;
+        Assert.Equal(plain[2].Html, before[2].Html.Replace(" aria-busy=\"true\"", "", StringComparison.Ordinal));
+        Assert.NotEqual(plain[2].Html, before[2].Html);
+
+        engravings.Done.Add(engravings.Asked.Max());
+        Assert.Equal(before, preview.Update(Played).Parts);
+        engravings.Done.UnionWith(engravings.Asked);
+        var after = preview.Update(Played).Parts;
+
+        Assert.Equal(
+            new LessonPreview { Engraver = real }
+                .Update(Played)
+                .Parts[2]
+                .Html,
+            after[2].Html
+        );
+        Assert.Contains("data-note", after[2].Html, StringComparison.Ordinal);
+        Assert.Equal([before[0], before[1], before[3]], [after[0], after[1], after[3]]);
+    }
+
+    [Fact]
+    public void What_is_worked_out_ahead_changes_no_key()
+    {
+        var preview = new LessonPreview();
+        var before = preview.Update(Played);
+        string[] others =
+        [
+            Played[..Played.IndexOf("```", StringComparison.Ordinal)],
+            Played.Replace("D major", "E major", StringComparison.Ordinal),
+        ];
+        foreach (var step in others.SelectMany(preview.Steps))
+        {
+            step();
+        }
+
+        Assert.Equal(before.Parts, preview.Update(Played).Parts);
+    }
+
+    private const string Played = "---\ntitle: T\nkey: D major\n---\n```play\nthe scale, in eighths\n```\n\nWords.\n";
 
     [Fact]
     public void The_styles_have_what_pictures_pages_and_players_need()
@@ -164,8 +212,28 @@ public partial class LessonPreviewTests
     [GeneratedRegex("<section [^>]*>\n|</section>\n")]
     private static partial Regex Sections();
 
+    /// <summary>Gives what an engraver engraves when it is said to be done; without one, it refuses.</summary>
+    private sealed class Engravings : IEngraver
+    {
+        public required IEngraver? Given { get; init; }
+
+        public HashSet<double> Asked { get; } = [];
+
+        public HashSet<double> Done { get; } = [];
+
+        public EngravedExercise Engrave(Exercise exercise, double widthMm)
+        {
+            Asked.Add(widthMm);
+            return Given is null
+                    ? new ScoreEngraver(new Refusing()).EngraveAsync(exercise, widthMm).GetAwaiter().GetResult()
+                : Done.Contains(widthMm) ? Given.Engrave(exercise, widthMm)
+                : EngravedExercise.Awaited(exercise);
+        }
+    }
+
     private sealed class Refusing : IEngravingEngine
     {
-        public string[] Engrave(string score, string options) => throw new EngravingException("it is not here");
+        public Task<string[]> EngraveAsync(string score, string options) =>
+            throw new EngravingException("it is not here");
     }
 }

@@ -18,7 +18,7 @@ public sealed class ScoreEngraverTests(WarmEngraver warm) : IClassFixture<WarmEn
         lock (ScriptRuntime.Gate)
         {
             using var engine = new EngraverEngine(EngraverEngine.Library);
-            Assert.Equal(expected.Systems, new ScoreEngraver(engine).Engrave(exercise, 170).Systems);
+            Assert.Equal(expected.Systems, (await new ScoreEngraver(engine).EngraveAsync(exercise, 170)).Systems);
         }
     }
 }

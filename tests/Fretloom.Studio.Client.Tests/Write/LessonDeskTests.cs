@@ -17,7 +17,7 @@ public sealed class LessonDeskTests : IDisposable
     public LessonDeskTests()
     {
         _folder.Files[Name] = Before;
-        _desk = new LessonDesk(_folder.Asked(), _drafts, _clock);
+        _desk = new LessonDesk(_folder.Asked(), _drafts, _clock, new());
     }
 
     public void Dispose() => _folder.Dispose();
@@ -201,7 +201,7 @@ public sealed class LessonDeskTests : IDisposable
     [Fact]
     public async Task Two_desks_on_one_file_lose_nothing()
     {
-        var other = new LessonDesk(_folder.Asked(), new DraftsInMemory(), _clock);
+        var other = new LessonDesk(_folder.Asked(), new DraftsInMemory(), _clock, new());
         await _desk.OpenAsync(Name);
         await other.OpenAsync(Name);
         Type(Mine);

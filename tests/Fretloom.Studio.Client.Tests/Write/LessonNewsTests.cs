@@ -17,7 +17,7 @@ public sealed class LessonNewsTests : BunitContext
     public LessonNewsTests()
     {
         _folder.Files[Name] = Before;
-        _desk = new LessonDesk(_folder.Asked(), _drafts, new StoppedClock());
+        _desk = new LessonDesk(_folder.Asked(), _drafts, new StoppedClock(), new());
         Services.AddSingleton(_desk);
         Services.AddSingleton<Labels>();
     }

@@ -6,6 +6,7 @@ import { Compartment, EditorState } from "@codemirror/state";
 import { EditorView, drawSelection, keymap, lineNumbers } from "@codemirror/view";
 import { completion } from "./completion.js";
 import { keep } from "./drafts.js";
+import { finding } from "./finding.js";
 import { lesson } from "./language.js";
 import { look } from "./look.js";
 
@@ -77,6 +78,7 @@ export function create(parent, text, label, vocabulary, listener) {
     ]),
     lesson,
     completion(JSON.parse(vocabulary)),
+    finding,
     look,
     changed,
     language.of(attributes(label)),
@@ -163,8 +165,6 @@ export function create(parent, text, label, vocabulary, listener) {
       view.focus();
     },
     speak: words => view.dispatch({ effects: language.reconfigure(attributes(words)) }),
-    next: () => nextDiagnostic(view),
-    flush,
     text: () => view.state.doc.toString(),
     focus: () => view.focus(),
     close: () => {

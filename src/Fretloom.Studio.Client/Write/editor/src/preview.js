@@ -14,7 +14,37 @@
     return [...box.content.children];
   };
 
+  // A problem that is told in the place of a block leads to its line.
+  let words = "{0}";
+  const lead = element => {
+    const told = [...element.querySelectorAll(".problem > strong")];
+    if (element.matches(".problem")) told.push(element.querySelector("strong"));
+    for (const strong of told) {
+      const line = Number(/\d+/.exec(strong.textContent));
+      const button = Object.assign(document.createElement("button"), { type: "button", className: "to-line", textContent: words.replace("{0}", line) });
+      button.addEventListener("click", () => tell(line));
+      strong.replaceChildren(button);
+    }
+  };
+  const tell = line => parent.postMessage({ fretloom: "line", line }, location.origin);
+
+  // Until an exercise is engraved again, its former picture stands in the place of its tablature.
+  const remember = (elements, former) => {
+    const busy = elements.map(element => element.querySelector(".staves[aria-busy]")).find(Boolean);
+    const seen = former?.map(element => element.querySelector(".former, .staves:has(> div > .system)")).find(Boolean);
+    if (!busy || !seen) return;
+    const copy = Object.assign(seen.cloneNode(true), { className: "former" });
+    // It shows other notes than those that are played.
+    for (const one of copy.querySelectorAll("[data-note], [data-bar]")) {
+      delete one.dataset.note;
+      delete one.dataset.bar;
+    }
+    busy.querySelector(".tablature").hidden = true;
+    busy.prepend(copy);
+  };
+
   const attach = element => {
+    lead(element);
     const found = [...element.querySelectorAll("[data-exercise]")];
     if (element.matches("[data-exercise]")) found.push(element);
     for (const exercise of found) players.push(new Player(exercise));
@@ -47,8 +77,12 @@
     const kept = anchor();
     const next = new Map();
     lines = new Map();
-    for (const [key, line] of page.order) {
-      const elements = parts.get(key) ?? elementsOf(page.html[key]);
+    const before = [...parts.values()];
+    const isSameLength = before.length === page.order.length;
+    for (const [at, [key, line]] of page.order.entries()) {
+      const known = parts.get(key);
+      const elements = known ?? elementsOf(page.html[key]);
+      if (!known && isSameLength) remember(elements, before[at]);
       for (const element of elements) lines.set(element, line);
       next.set(key, elements);
     }
@@ -93,12 +127,13 @@
     }
     if (event.target.closest("button, input, select, label, summary") || !getSelection().isCollapsed) return;
     const part = [...lines.keys()].find(element => element.contains(event.target));
-    if (part) parent.postMessage({ fretloom: "line", line: lines.get(part) }, location.origin);
+    if (part) tell(lines.get(part));
   });
 
   globalThis.fretloom = {
     show,
     see,
+    speak: said => (words = said),
     theme: name => {
       if (name) root.dataset.theme = name;
       else delete root.dataset.theme;

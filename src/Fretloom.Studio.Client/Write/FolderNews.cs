@@ -1,0 +1,74 @@
+namespace Fretloom.Studio.Client.Write;
+
+/// <summary>What happens in the folder while a lesson is open.</summary>
+internal sealed class FolderNews(
+    OpenLesson lesson,
+    LessonFolder folder,
+    LessonSaver saver,
+    DiskLook disk,
+    TimeProvider clock
+)
+{
+    private static readonly TimeSpan Moment = TimeSpan.FromMilliseconds(200);
+
+    /// <summary>The lessons in the folder; null while the host was not reached.</summary>
+    public IReadOnlyList<LessonEntry>? Lessons { get; private set; }
+
+    /// <summary>Reads the list of lessons.</summary>
+    public async Task RefreshAsync()
+    {
+        Lessons = await folder.ListAsync() ?? Lessons;
+        lesson.Tell();
+    }
+
+    /// <summary>A name that no lesson has, as far as is known: this one, or the next that is free.</summary>
+    public string Free(string name)
+    {
+        while (name == lesson.Name || Lessons?.Any(one => one.Name == name) == true)
+        {
+            name = FileNames.Next(name);
+        }
+
+        return name;
+    }
+
+    /// <summary>The browser is online again, or the host answers again.</summary>
+    public async Task ReturnAsync()
+    {
+        await saver.SaveAsync();
+        if (lesson.Name is { } name && lesson.Clash is null)
+        {
+            await disk.LookAsync(name);
+        }
+
+        await RefreshAsync();
+    }
+
+    /// <summary>A file of the folder changed.</summary>
+    /// <param name="name">Which.</param>
+    /// <param name="etag">What it is now; null when it is gone.</param>
+    public async Task FileChangedAsync(string name, string? etag)
+    {
+        if (name != lesson.Name)
+        {
+            await RefreshAsync();
+            return;
+        }
+
+        etag = etag?.Trim('"');
+        if (etag is not null && (etag == lesson.ETag || saver.Sends(etag)))
+        {
+            return;
+        }
+
+        if (saver.IsSaving)
+        {
+            // What is on its way is refused if the file is another; else it is told again by the next look.
+            await Task.Delay(Moment, clock);
+            await FileChangedAsync(name, etag);
+            return;
+        }
+
+        await disk.LookAsync(name);
+    }
+}
