@@ -23,8 +23,8 @@ public sealed class DraftsTests(Chromium chromium, RunningStudio studio)
             new[] { name, text }
         );
 
-    private static Task AskAsync(IPage page, string what, string argument) =>
-        page.EvaluateAsync($"argument => {Script}.then(drafts => drafts.{what}(argument))", argument);
+    private static async Task AskAsync(IPage page, string what, string argument) =>
+        await page.EvaluateAsync($"argument => {Script}.then(drafts => drafts.{what}(argument))", argument);
 
     private static async Task<List<(string Key, string Text, string ETag)>> LeftAsync(IPage page, string name = Name)
     {

@@ -215,7 +215,7 @@ public partial class LessonPreviewTests
     /// <summary>Gives what an engraver engraves when it is said to be done; without one, it refuses.</summary>
     private sealed class Engravings : IEngraver
     {
-        public required IEngraver? Given { get; init; }
+        public required Engraver? Given { get; init; }
 
         public HashSet<double> Asked { get; } = [];
 

@@ -10,15 +10,18 @@ public sealed class ScoreEngraverTests(WarmEngraver warm) : IClassFixture<WarmEn
 
     [Theory]
     [MemberData(nameof(Sentences))]
-    public void The_systems_are_those_of_the_engraver(string sentence)
+    public async Task The_systems_are_those_of_the_engraver(string sentence)
     {
         var exercise = Played.Of(sentence);
         var expected = warm.Engraver.Engrave(exercise, 170);
 
+        Task<EngravedExercise> engraved;
         lock (ScriptRuntime.Gate)
         {
             using var engine = new EngraverEngine(EngraverEngine.Library);
-            Assert.Equal(expected.Systems, (await new ScoreEngraver(engine).EngraveAsync(exercise, 170)).Systems);
+            engraved = new ScoreEngraver(engine).EngraveAsync(exercise, 170);
         }
+
+        Assert.Equal(expected.Systems, (await engraved).Systems);
     }
 }
