@@ -137,12 +137,11 @@ public sealed class EngravingTests(Chromium chromium, RunningStudio studio)
             );
         await opened.Page.ClickAsync(".cm-line:has-text('up and down')");
         await opened.Page.Keyboard.PressAsync("End");
-        await opened.Page.Keyboard.InsertTextAsync(", at 60");
+        await opened.Page.Keyboard.InsertTextAsync(", in D major");
 
-        await Assertions.Expect(Handout(opened)).ToContainTextAsync("= 60");
-        await Assertions.Expect(Handout(opened).Locator(".exercise:has(.system) >> nth=1")).ToBeVisibleAsync();
+        await opened.Page.WaitForFunctionAsync("() => asked > 8");
         await Assertions.Expect(Handout(opened).Locator("[aria-busy]")).ToHaveCountAsync(0);
-        Assert.InRange(await AskedAsync(), 8, 9);
+        Assert.Equal(9, await AskedAsync());
         Assert.Equal(0, await Body(opened).EvaluateAsync<int>("() => bare"));
 
         Task<int> AskedAsync() => opened.Page.EvaluateAsync<int>("asked");

@@ -109,6 +109,8 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
         await using var opened = await OpenAsync();
         await TypeAsync(opened, "\n```show\nthe notes of the key, on a gutar\n```\n");
         await Assertions.Expect(opened.Page.Locator(".cm-lintRange-error")).ToBeVisibleAsync();
+        // What is pointed at is told too.
+        await opened.Page.Mouse.MoveAsync(0, 0);
         await opened.Page.Keyboard.PressAsync("F8");
 
         await opened.Page.Locator(".cm-tooltip .cm-diagnosticAction").ClickAsync();

@@ -6,7 +6,6 @@ import { Compartment, EditorState } from "@codemirror/state";
 import { EditorView, drawSelection, keymap, lineNumbers } from "@codemirror/view";
 import { completion } from "./completion.js";
 import { keep } from "./drafts.js";
-import { finding } from "./finding.js";
 import { lesson } from "./language.js";
 import { look } from "./look.js";
 
@@ -32,6 +31,7 @@ export function create(parent, text, label, vocabulary, listener) {
   const language = new Compartment();
   let [timer, isQuiet, line] = [0, false, 1];
   let draft = null;
+  let marked = {};
 
   const tell = () => {
     timer = 0;
@@ -78,7 +78,6 @@ export function create(parent, text, label, vocabulary, listener) {
     ]),
     lesson,
     completion(JSON.parse(vocabulary)),
-    finding,
     look,
     changed,
     language.of(attributes(label)),
@@ -132,6 +131,9 @@ export function create(parent, text, label, vocabulary, listener) {
     },
     problems: found => {
       const doc = view.state.doc;
+      // What is told of a problem would go away if it were marked again.
+      if (found === marked.found && doc === marked.doc) return;
+      marked = { found, doc };
       const clamp = at => Math.max(0, Math.min(at, doc.length));
       const diagnostics = JSON.parse(found).map(one => {
         const at = doc.line(Math.max(1, Math.min(one.line, doc.lines)));
