@@ -28,10 +28,12 @@
   };
   const tell = line => parent.postMessage({ fretloom: "line", line }, location.origin);
 
-  // Until an exercise is engraved again, its former picture stands in the place of its tablature.
-  const remember = (elements, former) => {
-    const busy = elements.map(element => element.querySelector(".staves[aria-busy]")).find(Boolean);
-    const seen = former?.map(element => element.querySelector(".former, .staves:has(> div > .system)")).find(Boolean);
+  // Until an exercise is engraved again, its former picture stands in the place of its tablature, also when it could not be read in between.
+  let formers = [];
+  const within = (elements, selector) => elements.map(element => element.querySelector(selector)).find(Boolean);
+  const remember = (elements, former, at) => {
+    const seen = (formers[at] = within(former, ".former, .staves:has(> div > .system)") ?? formers[at]);
+    const busy = within(elements, ".staves[aria-busy]");
     if (!busy || !seen) return;
     const copy = Object.assign(seen.cloneNode(true), { className: "former" });
     // It shows other notes than those that are played.
@@ -79,10 +81,11 @@
     lines = new Map();
     const before = [...parts.values()];
     const isSameLength = before.length === page.order.length;
+    if (!isSameLength) formers = [];
     for (const [at, [key, line]] of page.order.entries()) {
       const known = parts.get(key);
       const elements = known ?? elementsOf(page.html[key]);
-      if (!known && isSameLength) remember(elements, before[at]);
+      if (!known && isSameLength) remember(elements, before[at], at);
       for (const element of elements) lines.set(element, line);
       next.set(key, elements);
     }
