@@ -44,6 +44,9 @@ public sealed record CheckOptions
 
     /// <summary>How long a check may take on one thread, in nanoseconds, as foreseen by <see cref="ClaimCost"/>: a minute.</summary>
     public long Budget { get; init; } = 60_000_000_000;
+
+    /// <summary>How long the repairs that are tried may take, likewise; never more than <see cref="Budget"/>.</summary>
+    public long RepairBudget { get; init; } = 60_000_000_000;
 }
 
 /// <summary>Ways to work cases out.</summary>

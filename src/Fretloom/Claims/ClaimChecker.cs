@@ -21,15 +21,25 @@ public static class ClaimChecker
     {
         ArgumentNullException.ThrowIfNull(sentence);
         options ??= CheckOptions.Default;
+        Within(sentence, options);
+        return VerdictOf(Survey.Of(sentence, options, progress, cancellation), options, cancellation);
+    }
+
+    /// <summary>Refuses what costs more than the budget.</summary>
+    internal static void Within(ClaimSentence sentence, CheckOptions options)
+    {
         if (ClaimCost.Of(sentence).WhyNot(options.Budget) is { } refusal)
         {
             throw new ClaimTooCostlyException(refusal);
         }
+    }
 
-        var survey = Survey.Of(sentence, options, progress, cancellation);
+    /// <summary>What comes of a sentence that was gone through.</summary>
+    internal static ClaimVerdict VerdictOf(Survey survey, CheckOptions options, CancellationToken cancellation)
+    {
         var looks = options.LooksElsewhere;
         return new ClaimVerdict(
-            sentence,
+            survey.Sentence,
             survey.Verdict,
             survey.Cases,
             survey.DistinctCases,

@@ -53,6 +53,37 @@ public class CheckEngineTests
         Assert.All(Ways, way => AssertSame(expected, Check(sentence, way)));
     }
 
+    [Theory]
+    [MemberData(nameof(Sentences))]
+    public void Piece_by_piece_a_judged_sentence_gets_the_same_verdict(string text)
+    {
+        var sentence = ClaimParser.Parse(text).Value!;
+        var check = new ClaimCheck(sentence, Word);
+        var shares = new List<double> { check.Share };
+        while (!check.IsDone)
+        {
+            Assert.Throws<InvalidOperationException>(check.Verdict);
+            check.GoOn();
+            shares.Add(check.Share);
+        }
+
+        AssertSame(Check(sentence, Word), check.Verdict());
+        Assert.Equal(shares.Order(), shares);
+        Assert.Equal(1, shares[^1]);
+    }
+
+    [Fact]
+    public void A_check_piece_by_piece_keeps_to_its_budget() =>
+        Assert.Throws<ClaimTooCostlyException>(() =>
+            new ClaimCheck(
+                ClaimParser.Parse("In every major key, on guitar strings 4-1, there are exactly 3 full frets.").Value!,
+                Word with
+                {
+                    Budget = 0,
+                }
+            )
+        );
+
     internal static void AssertSame(ClaimVerdict expected, ClaimVerdict found)
     {
         Assert.Equal(Counts(expected), Counts(found));

@@ -93,5 +93,6 @@ internal static class Crew
         }
     }
 
-    private static Tally[] NewTallies(int keys) => [.. Enumerable.Range(0, keys).Select(_ => new Tally())];
+    /// <summary>Counts of nothing yet, one for each key.</summary>
+    public static Tally[] NewTallies(int keys) => [.. Enumerable.Range(0, keys).Select(_ => new Tally())];
 }

@@ -5,7 +5,9 @@ namespace Fretloom.Claims.Checking;
 /// <summary>Asks the evaluator case by case: for anything a claim can say.</summary>
 internal sealed class PlainWorker : IWorker
 {
-    private const int PlacesInPiece = 16;
+    // Of few string sets each is a piece, so that whoever waits between pieces need not wait long.
+    private const int Few = 64;
+    private const int ManyInPiece = 16;
 
     private readonly ClaimSentence _sentence;
     private readonly PlaceList _places;
@@ -18,6 +20,8 @@ internal sealed class PlainWorker : IWorker
         _neck = new NeckLine(sentence.Window);
         PlacesThatFit = places.CountOfFitting(sentence);
     }
+
+    private int PlacesInPiece => _places.Count <= Few ? 1 : ManyInPiece;
 
     public int Pieces => (_places.Count + PlacesInPiece - 1) / PlacesInPiece;
 

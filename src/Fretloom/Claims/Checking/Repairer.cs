@@ -16,7 +16,7 @@ internal static class Repairer
     public static ClaimRepair? Of(Survey survey, CheckOptions options, CancellationToken cancellation)
     {
         var known = survey.FirstFailing.Take(Tally.Remembered).ToList();
-        var left = options.Budget;
+        var left = Math.Min(options.Budget, options.RepairBudget);
         var changes = Changes(survey.Sentence).OrderBy(change => change.Cost).ToLookup(change => change.IsWeaker);
         return KindsRepairer.FewerKinds(survey).FirstOrDefault(repair => Try(repair)?.Verdict == Verdict.Holds)
             ?? Changed(changes[false])

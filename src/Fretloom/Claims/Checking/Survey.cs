@@ -1,4 +1,3 @@
-using Fretloom.Claims.Checking.Blocks;
 using Fretloom.Theory;
 
 namespace Fretloom.Claims.Checking;
@@ -66,21 +65,9 @@ internal sealed record Survey(
         CancellationToken cancellation = default
     )
     {
-        var places = new PlaceList(sentence.Places);
-        var keys = sentence.Keys.Keys;
-        var settles = options.UsesTransposition && Transposition.Settles(sentence);
-        var tried = settles ? keys.DistinctBy(key => key.Kind).ToValueList() : keys;
-        IWorker worker =
-            options.Engine != CheckEngine.Plain && ClaimCompiler.Knows(sentence.Claim)
-                ? BlockWorker.For(sentence, places, tried, options.Engine == CheckEngine.Vectors)
-                : PlainWorker.For(sentence, places, tried);
-        var tallies = Crew.Run(worker, tried.Count, options.Threads, progress, cancellation);
-        var columns = keys.Select(key => tallies[settles ? IndexOfKind(tried, key.Kind) : keys.IndexOf(key)]);
-        return new Survey(sentence, places, worker.PlacesThatFit, keys, columns.ToValueList());
+        var plan = SurveyPlan.Of(sentence, options);
+        return plan.Done(Crew.Run(plan.Worker, plan.Tried.Count, options.Threads, progress, cancellation));
     }
 
     private IEnumerable<Tally> ColumnsOf(ScaleKind kind) => Columns.Where((_, index) => Keys[index].Kind == kind);
-
-    private static int IndexOfKind(ValueList<Key> keys, ScaleKind kind) =>
-        keys.Select(key => key.Kind).ToValueList().IndexOf(kind);
 }
