@@ -12,7 +12,8 @@ namespace Fretloom.Theory;
 /// Rank, each rule only deciding between names equal by the rules before: usual qualities; the root sounds; fewest points; the root in the bass,
 /// then another member, then a foreign bass; fewer members left out or added; the plainer quality (the order of
 /// <see cref="ChordQuality.All"/>); more notes spelled as the key, or the names given, spell them; fewer accidentals; the root nearer above the
-/// bass. Points: one for each member beyond three, for each altered fifth or extension, for each member left out or added, one for a member
+/// bass. A root is spelled as the key spells it, unless another of its names gives the chord fewer notes that are odd in the key: with two
+/// accidentals, or C flat, F flat, E sharp, B sharp. Points: one for each member beyond three, for each altered fifth or extension, for each member left out or added, one for a member
 /// other than the root in the bass, two for a foreign bass. These rules are this project's choice.
 /// </para>
 /// </remarks>
@@ -115,7 +116,7 @@ public static class ChordNamer
         Func<PitchClass, NoteName?> spell
     )
     {
-        var chord = new Chord(Spelled(root, spell) ?? SimplestRoot(root, quality), quality);
+        var chord = new Chord(RootOf(root, quality, spell), quality);
         return new ChordName(
             chord.Over(NameOfBass(chord, bass, spell)),
             quality.Intervals.Where(interval => !Sounds(onC, interval)).ToValueList(),
@@ -136,17 +137,39 @@ public static class ChordNamer
         return Spelled(bass, spell) ?? new Key(chord.Root, ScaleKind.Major).Spell(bass);
     }
 
+    // As the key spells it, unless another name needs fewer odd ones: not A flat but G sharp diminished over B in C major.
+    private static NoteName RootOf(PitchClass root, ChordQuality quality, Func<PitchClass, NoteName?> spell)
+    {
+        var simplest = SimplestRoot(root, quality, spell);
+        return
+            Spelled(root, spell) is { } own
+            && OddNames(new Chord(own, quality), spell) <= OddNames(new Chord(simplest, quality), spell)
+            ? own
+            : simplest;
+    }
+
+    // Two accidentals, or a white key under a black one's kind of name, where the key does not have it so.
+    private static int OddNames(Chord chord, Func<PitchClass, NoteName?> spell) =>
+        chord.Notes.Count(note =>
+            (Math.Abs(note.Alteration) > 1 || (note.Alteration != 0 && WhiteKeys.Contains(note.PitchClass)))
+            && spell(note.PitchClass) != note
+        );
+
+    private static readonly PitchClassSet WhiteKeys = new Key(new NoteName(Step.C), ScaleKind.Major).PitchClasses;
+
     // A name nobody would read as a root is not taken over.
     private static NoteName? Spelled(PitchClass pitchClass, Func<PitchClass, NoteName?> spell) =>
         spell(pitchClass) is { Alteration: >= -2 and <= 2 } name ? name : null;
 
-    // Of the names with at most one accidental (one or two; F, not E sharp), the one whose chord has the fewest; flats when equal.
-    private static NoteName SimplestRoot(PitchClass root, ChordQuality quality) =>
+    // Of the names with at most one accidental (one or two; F, not E sharp), the one whose chord has the fewest odd names, then the fewest accidentals; flats when equal.
+    private static NoteName SimplestRoot(PitchClass root, ChordQuality quality, Func<PitchClass, NoteName?> spell) =>
         Enumerable
             .Range(-8, 19)
             .Select(NoteName.FromFifths)
             .Where(name => name.PitchClass == root && Math.Abs(name.Alteration) <= 1)
-            .MinBy(name => Accidentals(new Chord(name, quality)));
+            .Select(name => new Chord(name, quality))
+            .MinBy(chord => (OddNames(chord, spell), Accidentals(chord)))!
+            .Root;
 
     private static int Accidentals(Chord chord) => chord.Notes.Sum(note => Math.Abs(note.Alteration));
 

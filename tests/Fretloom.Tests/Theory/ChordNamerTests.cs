@@ -1,4 +1,5 @@
 using Fretloom.Testing;
+using Fretloom.Tests.Neck;
 using Fretloom.Theory;
 
 namespace Fretloom.Tests.Theory;
@@ -48,6 +49,61 @@ public class ChordNamerTests
         Assert.Equal("Gb", ChordNamer.Name(set, new PitchClass(6), Key.Parse("Db major"))[0].ToString());
         Assert.Equal("F#", ChordNamer.Name(set, new PitchClass(6), Key.Parse("B major"))[0].ToString());
     }
+
+    // Common practice, no source: what is sharp or flat in C major is written so that the chord has the fewest odd names.
+    [Theory]
+    [InlineData("B D G#", "G#dim/B")]
+    [InlineData("G# B D", "G#dim")]
+    [InlineData("G# C# F", "Db/Ab")]
+    [InlineData("F# A# C#", "F#")]
+    [InlineData("Eb G Bb", "Eb")]
+    [InlineData("G# B D#", "G#m")]
+    [InlineData("C# E G#", "C#m")]
+    [InlineData("D# F# A#", "Ebm")]
+    [InlineData("F G# C", "Fm")]
+    public void In_C_major_chromatic_chords_are_spelled_as_musicians_write_them(string notes, string name)
+    {
+        var names = notes.Split(' ').Select(NoteName.Parse).ToList();
+
+        Assert.Equal(name, ChordNamer.Name(names, names[0], Key.Parse("C major"))[0].ToString());
+    }
+
+    /// <summary>In every key, every usual triad and seventh chord on every root, in every inversion.</summary>
+    [Fact]
+    public void A_chord_in_a_key_has_its_bass_among_its_members_and_the_fewest_odd_names() =>
+        Assert.All(
+            from key in Necks.Keys.Where(key => key.Kind == ScaleKind.Major || key.Kind == ScaleKind.NaturalMinor)
+            from root in Enumerable.Range(0, 12)
+            from symbol in new[] { "C", "Cm", "Cdim", "Caug", "C7", "Cmaj7", "Cm7", "Cm7b5", "Cdim7" }
+            let quality = Chord.Parse(symbol).Quality
+            let set = quality.PitchClasses.Transpose(root)
+            from bass in set
+            select (key, set, bass),
+            one =>
+            {
+                var (key, set, bass) = one;
+                var name = ChordNamer.Name(set, bass, key)[0].Chord;
+
+                Assert.Contains(name.Bass, name.Notes);
+                Assert.All(
+                    Enumerable
+                        .Range(-12, 25)
+                        .Select(NoteName.FromFifths)
+                        .Where(other => other.PitchClass == name.Root.PitchClass && IsRoot(other)),
+                    other => Assert.True(Odd(name, key) <= Odd(new Chord(other, name.Quality), key), $"{name} in {key}")
+                );
+            }
+        );
+
+    // Nobody begins a chord on E sharp where F will do.
+    private static bool IsRoot(NoteName name) =>
+        Math.Abs(name.Alteration) <= 1 && name.ToString() is not ("Cb" or "Fb" or "E#" or "B#");
+
+    private static int Odd(Chord chord, Key key) =>
+        chord.Notes.Count(note =>
+            note != key.Spell(note.PitchClass)
+            && (Math.Abs(note.Alteration) > 1 || note.ToString() is "Cb" or "Fb" or "E#" or "B#")
+        );
 
     [Fact]
     public void Every_chord_in_every_inversion_is_among_the_names_of_its_own_notes() =>
