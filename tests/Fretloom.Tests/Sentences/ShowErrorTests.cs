@@ -50,6 +50,50 @@ public class ShowErrorTests
         Assert.True(ShowParser.Parse(mended).IsRead);
     }
 
+    // What a wording is near to is common sense, no source.
+    [Theory]
+    [InlineData("drop D tuning", "the notes of the key, on a drop D guitar")]
+    [InlineData("the drop D tuning", "the notes of the key, on a drop D guitar")]
+    [InlineData("open G tuning", "the notes of the key, on an open G guitar")]
+    [InlineData("DADGAD", "the notes of the key, on a DADGAD guitar")]
+    [InlineData("low-G ukulele", "the notes of the key, on a low-G ukulele")]
+    [InlineData("on a low-G ukulele", "on a low-G ukulele, the notes of the key")]
+    [InlineData("the triads, in drop D", "the triads, on a drop D guitar")]
+    [InlineData("the triads, with drop D tuning", "the triads, on a drop D guitar")]
+    [InlineData("the triads, strummed, with a DADGAD tuning", "the triads, strummed, on a DADGAD guitar")]
+    [InlineData("the triads, my mandolin, in D major", "the triads, on a mandolin, in D major")]
+    [InlineData("barre chords in F", "the triads, in F major, strummed")]
+    [InlineData("the barre chords", "the triads, strummed")]
+    [InlineData("power chords in E minor", "the triads, in E minor, strummed")]
+    [InlineData("open chords of the key of G", "the triads, in G major, strummed")]
+    [InlineData("the key of H", "the notes of the key, in B major")]
+    [InlineData("the key of H minor", "the notes of the key, in B minor")]
+    [InlineData("key of G", "the notes of the key, in G major")]
+    [InlineData("notes in B flat", "the notes of the key, in Bb major")]
+    public void A_plain_wording_gets_the_nearest_phrases(string text, string mended)
+    {
+        var error = Assert.Single(ShowParser.Parse(text).Errors);
+
+        Assert.Equal(mended, error.Repair?.ApplyTo(text));
+        Assert.Empty(ShowParser.Parse(mended).Errors);
+    }
+
+    /// <summary>Every instrument, and its name with <c>tuning</c>, said without its phrase.</summary>
+    [Fact]
+    public void Every_instrument_named_alone_is_put_into_its_phrase() =>
+        Assert.All(
+            Catalogue.All.SelectMany(one => new[] { one.Name, $"the {one.Name} tuning" }),
+            text =>
+            {
+                var mended = ShowParser.Parse(text).Errors[0].Repair?.ApplyTo(text);
+
+                Assert.Equal(Find(text), mended is null ? null : ShowParser.Parse(mended).Value?.Instrument?.Name);
+            }
+        );
+
+    private static string Find(string text) =>
+        text.StartsWith("the ", StringComparison.Ordinal) ? text[4..^" tuning".Length] : text;
+
     [Fact]
     public void A_word_that_is_only_out_of_place_gets_no_suggestion() =>
         Assert.Null(ShowParser.Parse("show the chord, in D major").Errors[0].Repair);

@@ -18,6 +18,11 @@ internal static class ClaimReader
         var failure = ScopePhrases.Read(at, scope) ?? Compound.Read(at, scope, out claim) ?? Stop(at, tokens);
         if (failure is not null)
         {
+            if (OpenStringWords.In(tokens) is { } open)
+            {
+                return open;
+            }
+
             failure = TrailingScope.Fault(inOrder, defaults) ?? failure;
             var plain = Signs.Unreadable(text) ?? NotAlways.In(tokens);
             return plain?.Start < failure.Start + failure.Length ? plain : failure;

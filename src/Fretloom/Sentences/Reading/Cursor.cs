@@ -59,6 +59,9 @@ internal sealed class Cursor(List<Token> tokens)
         return stands;
     }
 
+    /// <summary>The place of a token of this sentence.</summary>
+    public Cursor BackTo(Token token) => new(_tokens) { _index = _tokens.IndexOf(token) };
+
     /// <summary>What was read from a token on, as one token.</summary>
     public Token Since(Token first) => new(TokenKind.Word, first.Start, Previous.End - first.Start, "");
 

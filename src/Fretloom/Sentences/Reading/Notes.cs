@@ -52,13 +52,26 @@ internal static class Notes
         return kind is null ? default : (new Scale(tonic, kind), tonicLength + kindLength);
     }
 
-    /// <summary>The failure for H, which is how German names B; null for anything else.</summary>
-    public static Failure? German(Token token)
+    /// <summary>The note name some tokens ahead, H too, which is how German names B; and how many tokens it takes.</summary>
+    public static int ReadAny(Cursor at, int ahead, out NoteName name)
     {
-        var name =
-            token.Text is "H" or "h" ? "B"
-            : token.Text is "Hb" or "H-flat" or "H♭" ? "Bb"
-            : null;
-        return name is null ? null : Failure.At(token, $"'{token.Text}' is not a note name", Edit.Of(token, name));
+        if (OfGerman(at.Peek(ahead)) is not { } german)
+        {
+            return Read(at, ahead, out name);
+        }
+
+        name = NoteName.Parse(german);
+        return 1;
     }
+
+    /// <summary>The failure for H, which is how German names B; null for anything else.</summary>
+    public static Failure? German(Token token) =>
+        OfGerman(token) is { } name
+            ? Failure.At(token, $"'{token.Text}' is not a note name", Edit.Of(token, name))
+            : null;
+
+    private static string? OfGerman(Token token) =>
+        token.Text is "H" or "h" ? "B"
+        : token.Text is "Hb" or "H-flat" or "H♭" ? "Bb"
+        : null;
 }

@@ -27,7 +27,14 @@ internal static class ShowChecks
 
         if (draft.Subjects.Count == 0)
         {
-            return Failure.Expected("what to show, such as 'the notes of the key' or 'the triads'", end);
+            var nothing = Failure.Expected("what to show, such as 'the notes of the key' or 'the triads'", end);
+            return draft.Phrases.Count == 0
+                ? nothing
+                : nothing with
+                {
+                    Edits = [new Edit(end.Start, 0, ", the notes of the key")],
+                    NamesChange = true,
+                };
         }
 
         var subjects = new List<Subject>();

@@ -26,10 +26,23 @@ internal static class ShowReader
         {
             if (kind.Begins(at))
             {
-                return kind.Read(at, draft) ?? draft.Note(kind, at.Since(first));
+                return Suggested(kind.Read(at, draft), at.BackTo(first), draft) ?? draft.Note(kind, at.Since(first));
             }
         }
 
-        return Openings.At(at, isSeparated);
+        var place = at.BackTo(first);
+        return Suggested(Openings.At(at, isSeparated), place, draft);
+    }
+
+    // What is near to a word that was read goes before what a whole wording may mean.
+    private static Failure? Suggested(Failure? failure, Cursor at, ShowDraft draft)
+    {
+        if (failure is null)
+        {
+            return null;
+        }
+
+        var meant = PlainWordings.At(at, hasSubject: draft.Subjects.Count > 0);
+        return failure with { Edits = [.. failure.Edits, .. meant] };
     }
 }

@@ -14,6 +14,29 @@ public class ClaimErrorTests
         stringSets: [new NamedStrings("top", StringSet.Run(3, 1)), new NamedStrings("Upper Four", StringSet.Run(4, 1))]
     );
 
+    private const string OpenStrings =
+        "expected 'fret 0' for open strings ('fret 0 is a full fret' where each sounds a note of the key, 'fret 0 is an empty fret' where none does; how strings are tuned is no claim)";
+
+    [Theory]
+    [InlineData("The open strings of a guitar are E A D G B E.", null)]
+    [InlineData(
+        "In C major, on guitar, the open strings are notes of the key.",
+        "In C major, on guitar, fret 0 is a full fret."
+    )]
+    [InlineData(
+        "On a guitar, every open string belongs to the key of C major.",
+        "On a guitar, in every major key, fret 0 is a full fret."
+    )]
+    public void Open_strings_are_told_what_can_be_claimed_of_them(string text, string? mended)
+    {
+        var error = ClaimParser.Parse(text).Errors[0];
+
+        Assert.StartsWith(OpenStrings, error.Message, StringComparison.Ordinal);
+        Assert.StartsWith("open string", text[(error.Column - 1)..], StringComparison.Ordinal);
+        Assert.Equal(mended, error.Repair?.ApplyTo(text));
+        Assert.True(mended is null || ClaimParser.Parse(mended).IsRead);
+    }
+
     // What is wrong is between brackets; places and repairs are common sense, no source.
     [Theory]
     [InlineData(
