@@ -28,7 +28,8 @@ public sealed record LiveNeck(
     /// <param name="exhibit">What to show. Where it asks for shapes alone the notes of the key are shown around them.</param>
     /// <param name="focus">A shape to bring out; null for none.</param>
     /// <param name="width">Points there are; with many frets more are taken, with few frets fewer.</param>
-    public static LiveNeck Of(Exhibit exhibit, Shape? focus, double width)
+    /// <param name="twin">The spots of the shape's twin, far string first; empty for none.</param>
+    public static LiveNeck Of(Exhibit exhibit, Shape? focus, double width, ValueList<Spot> twin = default)
     {
         ArgumentNullException.ThrowIfNull(exhibit);
         var content = NeckContent.Of(Whole(exhibit), focus);
@@ -49,7 +50,13 @@ public sealed record LiveNeck(
         var columns = map.Frets.Frets.Select(fret => (Fret: fret, Column: frame.ColumnOf(fret))).ToList();
         var strings = map.Strings.Numbers.Reverse().ToValueList();
         return new LiveNeck(
-            new Drawing(full, layers.NumbersY + 10, title, description, Placed(layers.All).ToValueList()),
+            new Drawing(
+                full,
+                layers.NumbersY + 10,
+                title,
+                description,
+                Placed(layers.All.Concat(Stitched(twin, frame))).ToValueList()
+            ),
             strings,
             strings
                 .SelectMany(number => columns.Select(column => (Spot: new Spot(number, column.Fret), column.Column)))
@@ -73,6 +80,24 @@ public sealed record LiveNeck(
                 .ToValueList()
         );
     }
+
+    // A band's edge in ink, without its tint.
+    private static IEnumerable<Node> Stitched(ValueList<Spot> twin, NeckFrame frame) =>
+        twin.Count == 0 || !twin.All(frame.Contains)
+            ? []
+            :
+            [
+                new Node.Group(
+                    "twin",
+                    [
+                        new Node.Path(
+                            BandOutline.Around(twin.Select(frame.PointOf).ToList(), frame.Measures.BandRadius),
+                            Tone.None,
+                            new Stroke(Tone.Ink, 2 * frame.Measures.StitchLine, Dash.Stitch)
+                        ),
+                    ]
+                ),
+            ];
 
     private static Exhibit Whole(Exhibit exhibit)
     {

@@ -64,24 +64,69 @@ public static class Choices
     public static IEnumerable<string> For(PhraseKind kind, Exhibit exhibit)
     {
         var (instrument, key) = (exhibit.Map.Instrument, exhibit.Map.Key);
-        return kind.Name switch
-        {
-            "what to show" => Subjects(key),
-            "the instrument" => Catalogue.All.Select(one => "on " + one.NameWithArticle),
-            "the capo" => Enumerable
-                .Range(1, 9)
-                .Select(fret => Said($"with a capo at {fret}"))
-                .Append("without a capo"),
-            "the key" => Keys(key),
-            "the strings" => Strings(instrument),
-            "the frets" => Frets(instrument),
-            "the number of notes a string" => exhibit.Sentence.Contains("scale", StringComparison.Ordinal)
-                ? new[] { 2, 3, 4 }.Select(count => Said($"{count} notes a string"))
-                : [],
-            "the position" => Enumerable.Range(1, 9).Select(at => $"in {Ordinals[at - 1]} position"),
-            _ => kind.Examples,
-        };
+        return kind == Phrases.Subject ? Subjects(key)
+            : kind == Phrases.Instrument ? Catalogue.All.Select(one => "on " + one.NameWithArticle)
+            : kind == Phrases.Capo ? Capos(instrument)
+            : kind == Phrases.Key ? Keys(key)
+            : kind == Phrases.Strings ? Strings(instrument)
+            : kind == Phrases.Frets ? Frets(instrument)
+            : kind == Phrases.NotesPerString ? NotesPerString(exhibit)
+            : kind == Phrases.Position ? Enumerable.Range(1, 9).Select(at => $"in {Ordinals[at - 1]} position")
+            : Canonical.GetValueOrDefault(kind, []);
     }
+
+    /// <summary>The phrases of the kinds that a sentence does not hold, under short headings.</summary>
+    /// <param name="exhibit">What is seen now.</param>
+    /// <param name="said">The kinds that the sentence holds.</param>
+    /// <param name="nameOf">The heading for a group of phrases.</param>
+    public static ValueList<ChoiceGroup> More(
+        Exhibit exhibit,
+        IReadOnlySet<PhraseKind> said,
+        Func<PhraseGroup, string> nameOf
+    ) =>
+        Phrases
+            .All.Where(kind => !said.Contains(kind))
+            .GroupBy(kind => GroupOf(kind.Part))
+            .OrderBy(group => group.Key)
+            .Select(group => new ChoiceGroup(
+                nameOf(group.Key),
+                group.SelectMany(kind => For(kind, exhibit)).ToValueList()
+            ))
+            .Where(group => group.Words.Count > 0)
+            .ToValueList();
+
+    // Of several ways to say a thing the one that a sentence is printed with.
+    private static readonly Dictionary<PhraseKind, string[]> Canonical = Phrases.All.ToDictionary(
+        kind => kind,
+        kind => kind.Examples.Where(IsCanonical).ToArray()
+    );
+
+    private static bool IsCanonical(string phrase)
+    {
+        var sentence = $"show the seventh chords, {phrase}";
+        return ShowParser.Parse(sentence).Value?.ToString() == sentence;
+    }
+
+    private static PhraseGroup GroupOf(ShowPhrase part) =>
+        part switch
+        {
+            ShowPhrase.Subject or ShowPhrase.Key => PhraseGroup.Notes,
+            ShowPhrase.Voicing or ShowPhrase.Inversion or ShowPhrase.Shapes => PhraseGroup.Chords,
+            ShowPhrase.Labels => PhraseGroup.Marks,
+            ShowPhrase.Hand or ShowPhrase.Player => PhraseGroup.Hand,
+            _ => PhraseGroup.Place,
+        };
+
+    private static IEnumerable<string> Capos(Instrument instrument)
+    {
+        var capos = Enumerable.Range(1, 9).Select(fret => Said($"with a capo at {fret}"));
+        return instrument.Capo > 0 ? capos.Append("without a capo") : capos;
+    }
+
+    private static IEnumerable<string> NotesPerString(Exhibit exhibit) =>
+        exhibit.Sentence.Contains("scale", StringComparison.Ordinal)
+            ? new[] { 2, 3, 4 }.Select(count => Said($"{count} notes a string"))
+            : [];
 
     private static readonly string[] Ordinals =
     [

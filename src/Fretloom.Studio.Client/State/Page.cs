@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Fretloom.Neck;
 using Fretloom.Scores.Sound;
+using Fretloom.Theory;
 using Microsoft.JSInterop;
 
 namespace Fretloom.Studio.Client.State;
@@ -13,8 +14,23 @@ public sealed class Page(IJSRuntime browser)
     /// <summary>A part of the address after the question mark; null when it is not there.</summary>
     public string? Asked(string name) => Now.Invoke<string?>("studio.asked", name);
 
-    /// <summary>Writes the sentence into the address, so that the view is a link.</summary>
-    public void Address(string sentence) => Now.InvokeVoid("studio.address", sentence);
+    /// <summary>Writes a link into the address.</summary>
+    /// <param name="link">The link.</param>
+    /// <param name="said">What was said, without what is taken for granted: kept beside the address, in this tab alone.</param>
+    /// <param name="isStep">Whether the browser's Back is to come back to the address before; else this one takes its place.</param>
+    public void Address(Link link, string said, bool isStep) =>
+        Now.InvokeVoid("studio.address", link.Sentence, Names(link.Names), said, isStep);
+
+    /// <summary>The link in the address; null when there is none.</summary>
+    public Link? Asked() =>
+        Asked("show") is { Length: > 0 } sentence
+            ? new Link(sentence, Enum.GetValues<NoteNaming>().FirstOrDefault(names => Names(names) == Asked("names")))
+            : null;
+
+    /// <summary>What was said when the address was written in this tab; null when it was not.</summary>
+    public string? Said => Now.Invoke<string?>("studio.said");
+
+    private static string? Names(NoteNaming names) => names == NoteNaming.English ? null : names.ToString();
 
     /// <summary>A setting of this browser; null when it was never made.</summary>
     public string? Remembered(string name) => Now.Invoke<string?>("studio.remembered", name);
@@ -61,7 +77,7 @@ public sealed class Page(IJSRuntime browser)
             gapSeconds
         );
 
-    /// <summary>Lets the neck be pointed at: tells a listener which spot is <c>Pointed</c> at, <c>Chose</c>n or to be <c>Heard</c>, and when it is <c>Resized</c>.</summary>
+    /// <summary>Lets the neck be pointed at: tells a listener which spot is <c>Pointed</c> at, <c>Chose</c>n or to be <c>Heard</c>, that the <c>Twin</c> is wanted, and when it is <c>Resized</c>.</summary>
     public ValueTask Neck<T>(DotNetObjectReference<T> listener)
         where T : class => browser.InvokeVoidAsync("studio.neck", listener);
 
@@ -80,7 +96,7 @@ public sealed class Page(IJSRuntime browser)
     /// <summary>Shows a dialog over everything, in full screen where the browser allows; or ends it.</summary>
     public ValueTask FullScreen(string id, bool isOn) => browser.InvokeVoidAsync("studio.fullScreen", id, isOn);
 
-    /// <summary>Tells a listener when a key of the whole page is <c>Pressed</c>.</summary>
+    /// <summary>Tells a listener when a key of the whole page is <c>Pressed</c>, and when the browser went <c>Elsewhere</c> in the history of this tab.</summary>
     public void Listen<T>(DotNetObjectReference<T> listener)
         where T : class => Now.InvokeVoid("studio.listen", listener);
 }

@@ -26,6 +26,15 @@ public sealed class Studio
     /// <summary>Raised when something else is to be seen.</summary>
     public event Action? Changed;
 
+    /// <summary>Whether what is seen now is only passed through: typed, or come to from outside; false for a step of the teacher's.</summary>
+    public bool IsPassing { get; private set; } = true;
+
+    /// <summary>Raised when something is tried on the neck, or no more.</summary>
+    public event Action? Trying;
+
+    /// <summary>What is tried on the neck, before it is said; null when nothing is.</summary>
+    public Exhibit? Tried { get; private set; }
+
     /// <summary>What is looked at.</summary>
     public View View { get; private set; } = new(FirstSentence);
 
@@ -48,6 +57,9 @@ public sealed class Studio
     public Shape? Shape =>
         Built?.Shape
         ?? (View.ShapeAt is { } at && Exhibit.Shapes is { } shapes && at < shapes.Count ? shapes[at] : null);
+
+    /// <summary>The twin of that shape, far string first; null where it has none.</summary>
+    public ValueList<Spot>? Twin => Shape is { } shape ? Shapes.Twin.Of(shape, Exhibit.Map) : null;
 
     /// <summary>Raised when a block is to be put into the lesson: its kind and its sentence.</summary>
     public event Action<string, string>? Inserting;
@@ -82,6 +94,18 @@ public sealed class Studio
     /// <param name="name">What the step is called.</param>
     public void Say(string sentence, string name) => Look(new View(sentence, View.Built), name);
 
+    /// <summary>Tries a sentence on the neck alone, without saying it.</summary>
+    /// <param name="sentence">The sentence; null to leave off. One that cannot be read leaves the neck as it is.</param>
+    public void Try(string? sentence)
+    {
+        var tried = sentence is null ? null : Answer(sentence).Value;
+        if (!ReferenceEquals(tried, Tried))
+        {
+            Tried = tried;
+            Trying?.Invoke();
+        }
+    }
+
     /// <summary>Looks at something else. A step that can be taken back.</summary>
     public void Look(View view, string name)
     {
@@ -91,30 +115,33 @@ public sealed class Studio
             return;
         }
 
-        Set(view);
-        _history.Note(new Step(name, () => Set(before), () => Set(view)));
+        Show(view, isPassing: false);
+        _history.Note(new Step(name, () => Show(before, isPassing: false), () => Show(view, isPassing: false)));
     }
 
     /// <summary>Looks at something without making a step: when the address says so, or while something is typed.</summary>
-    public void Set(View view)
-    {
-        var isNew = view.Sentence != View.Sentence;
-        View = view;
-        Follow(isNew);
-    }
+    public void Set(View view) => Show(view, isPassing: true);
 
     /// <summary>Takes other words for granted: another lesson is open, or says something else of itself.</summary>
     public void Assume(ShowDefaults defaults)
     {
         if (defaults != Defaults)
         {
-            Defaults = defaults;
+            (Defaults, IsPassing) = (defaults, true);
             Follow(isNew: true);
         }
     }
 
+    private void Show(View view, bool isPassing)
+    {
+        var isNew = view.Sentence != View.Sentence;
+        (View, IsPassing) = (view, isPassing);
+        Follow(isNew);
+    }
+
     private void Follow(bool isNew)
     {
+        Tried = null;
         if (isNew)
         {
             var answer = Answer(View.Sentence);

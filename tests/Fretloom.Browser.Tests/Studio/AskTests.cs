@@ -139,4 +139,156 @@ public class AskTests(Chromium chromium, RunningStudio studio)
             words => !words.StartsWith("Service Worker registration blocked", StringComparison.Ordinal)
         );
     }
+
+    private static string Shown(IPage page) =>
+        System.Web.HttpUtility.ParseQueryString(new Uri(page.Url).Query)["show"] ?? "";
+
+    [Fact]
+    public async Task Back_and_forward_step_through_the_views()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+        var said = page.Locator("#sentence .said");
+
+        await page.PickAsync("the key", "in F major");
+        await Assertions.Expect(said).ToContainTextAsync("in F major");
+        await page.PickAsync("the strings", "on strings 3-1");
+        await Assertions.Expect(said).ToContainTextAsync("on strings 3-1");
+        await page.GoBackAsync();
+        await Assertions.Expect(said).ToContainTextAsync("in F major, on strings 4-1");
+        await Assertions.Expect(page.Locator("#dock-name")).ToHaveTextAsync("F major");
+        await page.GoBackAsync();
+        await Assertions.Expect(said).ToContainTextAsync("in D major, on strings 4-1");
+        await page.GoForwardAsync();
+        await Assertions.Expect(said).ToContainTextAsync("in F major, on strings 4-1");
+        // What came back by the browser's button can be taken back like any step.
+        await page.Keyboard.PressAsync("Control+z");
+
+        await Assertions.Expect(said).ToContainTextAsync("in D major, on strings 4-1");
+    }
+
+    [Fact]
+    public async Task Walking_a_list_and_typing_leave_one_view_behind()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+        var before = await page.EvaluateAsync<int>("history.length");
+
+        await page.Locator("button.phrase[aria-label^='the key']").FocusAsync();
+        await page.Keyboard.PressAsync("Enter");
+        for (var step = 0; step < 5; step++)
+        {
+            await page.Keyboard.PressAsync("ArrowDown");
+        }
+
+        await page.Keyboard.PressAsync("Escape");
+        Assert.Equal(before, await page.EvaluateAsync<int>("history.length"));
+        await page.ClickAsync("text=Type it");
+        await page.FillAsync("#whole", "show the thirds");
+        await page.FillAsync("#whole", "show the thirds, in G major");
+        Assert.Equal(before, await page.EvaluateAsync<int>("history.length"));
+        await page.Keyboard.PressAsync("Enter");
+
+        await Assertions.Expect(page.Locator("#sentence .said")).ToContainTextAsync("in G major");
+        Assert.Equal(before + 1, await page.EvaluateAsync<int>("history.length"));
+        await page.GoBackAsync();
+        await Assertions.Expect(page.Locator("#sentence .said")).ToContainTextAsync("in D major");
+    }
+
+    [Fact]
+    public async Task A_link_made_beside_a_lesson_shows_the_same_without_it()
+    {
+        var lesson = Path.Combine(studio.Folder, "linked.md");
+        await File.WriteAllTextAsync(
+            lesson,
+            "---\ntitle: Linked\ninstrument: drop D guitar\nkey: E minor\nnote-names: german\n---\n",
+            TestContext.Current.CancellationToken
+        );
+        await using var opened = await chromium.OpenStudioAsync(studio.Address + "?lesson=linked.md");
+        var page = opened.Page;
+        await Assertions.Expect(page.Locator("#sentence .said")).ToContainTextAsync("on a drop D guitar, in E minor");
+        await page.PickAsync("what to show", "the thirds");
+        await Assertions.Expect(page.Locator("#sentence .said")).ToContainTextAsync("the thirds");
+        var (neck, sentence, address) = (
+            await page.Locator(".dock svg").InnerHTMLAsync(),
+            await page.SentenceAsync(),
+            new UriBuilder(page.Url)
+        );
+        Assert.Contains("on a drop D guitar, in E minor", Shown(page), StringComparison.Ordinal);
+        // The link alone, without the lesson that is open here.
+        var query = System.Web.HttpUtility.ParseQueryString(address.Query);
+        query.Remove("lesson");
+        address.Query = query.ToString();
+
+        await using var other = await chromium.OpenStudioAsync(address.Uri.ToString());
+
+        Assert.Equal(sentence, await other.Page.SentenceAsync());
+        Assert.Equal(neck, await other.Page.Locator(".dock svg").InnerHTMLAsync());
+        File.Delete(lesson);
+    }
+
+    [Fact]
+    public async Task A_choice_that_is_rested_on_is_tried_on_the_neck_alone()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+        var title = page.Locator(".dock svg title").First;
+        var address = page.Url;
+
+        await page.ClickAsync("button.phrase[aria-label^='the key']");
+        await page.FillAsync(".pop input", "in F major");
+        await Assertions.Expect(title).ToContainTextAsync("F major");
+        await Assertions.Expect(page.Locator("#dock-name")).ToHaveTextAsync("D major");
+        Assert.Equal(address, page.Url);
+        await page.Keyboard.PressAsync("Escape");
+        await Assertions.Expect(title).ToContainTextAsync("D major");
+
+        await page.ClickAsync("button.phrase[aria-label^='the key']");
+        await page.HoverAsync(".pop [role=option] >> text='in G major'");
+        await Assertions.Expect(title).ToContainTextAsync("G major");
+        await page.Locator("#claim").FocusAsync();
+        await Assertions.Expect(title).ToContainTextAsync("D major");
+        await Assertions.Expect(page.GetByText("Undo", new() { Exact = false }).First).ToBeDisabledAsync();
+    }
+
+    [Fact]
+    public async Task What_more_can_be_said_stands_in_groups_inside_the_window()
+    {
+        await using var opened = await OpenAsync("show the seventh chords, on strings 4-1");
+        var page = opened.Page;
+
+        await page.ClickAsync("button.phrase[aria-label^='Say more']");
+
+        await Assertions
+            .Expect(page.Locator(".pop [role=group] .heading"))
+            .ToHaveTextAsync([
+                "Place on the neck",
+                "How chords are laid out",
+                "What stands on the marks",
+                "Hand and player",
+            ]);
+        Assert.True(
+            await page.EvaluateAsync<bool>(
+                "document.querySelector('.pop').getBoundingClientRect().right <= document.documentElement.clientWidth && document.scrollingElement.scrollLeft === 0"
+            )
+        );
+        await page.FillAsync(".pop input", "hand");
+        await Assertions.Expect(page.Locator(".pop [role=group]")).ToHaveCountAsync(1);
+    }
+
+    [Fact]
+    public async Task A_plain_wording_is_put_into_phrases_at_a_click()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+
+        await page.ClickAsync("text=Type it");
+        await page.FillAsync("#whole", "barre chords in F");
+        await page.Locator("#sentence-error button").ClickAsync();
+        await page.FocusAsync("#whole");
+        await page.Keyboard.PressAsync("Enter");
+
+        await Assertions.Expect(page.Locator("#sentence .said")).ToContainTextAsync("the triads");
+        await Assertions.Expect(page.Locator("#sentence .said")).ToContainTextAsync("in F major");
+    }
 }

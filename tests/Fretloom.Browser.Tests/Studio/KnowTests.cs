@@ -56,4 +56,53 @@ public class KnowTests(Chromium chromium, RunningStudio studio)
 
         Assert.StartsWith("Show the seventh chords", await page.SentenceAsync(), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task A_long_claim_is_tried_slice_by_slice_and_can_be_stopped()
+    {
+        await using var opened = await chromium.OpenStudioAsync(studio.Address);
+        var page = opened.Page;
+
+        await page.FillAsync("#claim", Long);
+        await page.ClickAsync("text=Check it");
+        var stop = page.Locator(".claims button", new() { HasText = "Stop" });
+        await stop.WaitForAsync();
+        // The page can be used meanwhile.
+        await page.PickAsync("the key", "in F major");
+        await Assertions.Expect(page.Locator("#dock-name")).ToHaveTextAsync("F major");
+        await stop.ClickAsync();
+
+        await Assertions.Expect(page.Locator("#claim-error")).ToContainTextAsync("Stopped");
+        await Assertions.Expect(page.Locator("#verdict")).ToHaveCountAsync(0);
+    }
+
+    private const string Long =
+        "In every major key, on every 7-string tuning with steps 1 to 9, there are exactly 3 full frets.";
+
+    [Fact]
+    public async Task What_takes_too_long_is_told_as_a_command()
+    {
+        await using var opened = await chromium.OpenStudioAsync(studio.Address);
+        var page = opened.Page;
+        const string claim =
+            "In every major key, on every 4-string tuning with steps 1 to 11, on frets 0 to 12, every seventh shape can be played with one finger a note by an adult hand.";
+
+        await page.FillAsync("#claim", claim);
+        await page.ClickAsync("text=Check it");
+
+        await Assertions.Expect(page.Locator("#claim-error code")).ToHaveTextAsync($"./fretloom check \"{claim}\"");
+    }
+
+    [Fact]
+    public async Task What_is_no_claim_can_be_shown()
+    {
+        await using var opened = await chromium.OpenStudioAsync(studio.Address);
+        var page = opened.Page;
+
+        await page.FillAsync("#claim", "drop D tuning");
+        await page.ClickAsync("text=Check it");
+        await page.ClickAsync("#claim-error button");
+
+        Assert.Contains("on a drop D guitar", await page.SentenceAsync(), StringComparison.Ordinal);
+    }
 }

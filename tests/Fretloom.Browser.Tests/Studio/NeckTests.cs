@@ -193,4 +193,70 @@ public class NeckTests(Chromium chromium, RunningStudio studio)
 
         await Assertions.Expect(page.Locator(".built")).ToHaveCountAsync(1);
     }
+
+    [Fact]
+    public async Task The_switch_at_the_neck_says_the_labels_in_the_sentence()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+        var names = page.GetByRole(AriaRole.Radio, new() { Name = "Names", Exact = true });
+        var degrees = page.GetByRole(AriaRole.Radio, new() { Name = "Degrees", Exact = true });
+
+        await Assertions.Expect(degrees).ToBeCheckedAsync();
+        await page.Locator("fieldset label", new() { HasText = "Names" }).ClickAsync();
+        Assert.EndsWith("as names", await page.SentenceAsync(), StringComparison.Ordinal);
+        await Assertions.Expect(page.Locator(".dock g[data-part='mark'] text").First).ToHaveTextAsync("E");
+        await Assertions
+            .Expect(page.GetByRole(AriaRole.Radio, new() { Name = "Fingers", Exact = true }))
+            .ToBeDisabledAsync();
+        await page.Keyboard.PressAsync("Control+z");
+        await Assertions.Expect(degrees).ToBeCheckedAsync();
+        await degrees.FocusAsync();
+        await page.Keyboard.PressAsync("ArrowRight");
+
+        await Assertions.Expect(names).ToBeCheckedAsync();
+        Assert.EndsWith("as names", await page.SentenceAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_spot_tells_its_triads_and_seventh_chords_to_eyes_and_ears()
+    {
+        await using var opened = await OpenAsync("show the notes of the key, in C major, frets 0-12");
+        var page = opened.Page;
+
+        await Spot(page, "4:3").FocusAsync();
+
+        const string Chords = "in ii, IV, vii°; in ii7, IVmaj7, V7, viiø7";
+        await Assertions.Expect(page.Locator(".pointed")).ToContainTextAsync(Chords);
+        await Assertions.Expect(page.Locator(".dock [role=status].unseen")).ToHaveTextAsync(Chords);
+    }
+
+    [Fact]
+    public async Task T_shows_the_twin_of_a_shape_and_takes_it_away()
+    {
+        await using var opened = await OpenAsync("show the chord V7, in C major, on strings 4-1, frets 0-12");
+        var page = opened.Page;
+        await ChooseAsync(page, "4:5", "3:4", "2:3", "1:1");
+
+        await Spot(page, "4:5").FocusAsync();
+        await page.Keyboard.PressAsync("t");
+        await Assertions.Expect(page.Locator(".dock g[data-part='twin']")).ToHaveCountAsync(1);
+        await Assertions.Expect(page.Locator(".pointed")).ToContainTextAsync("4:9 3:7 2:6 1:5");
+        await page.Keyboard.PressAsync("t");
+
+        await Assertions.Expect(page.Locator(".dock g[data-part='twin']")).ToHaveCountAsync(0);
+    }
+
+    [Theory]
+    [InlineData(868)]
+    [InlineData(700)]
+    public async Task The_neck_leaves_the_sheet_at_least_its_own_height(int height)
+    {
+        await using var opened = await OpenAsync();
+        await opened.Page.SetViewportSizeAsync(1280, height);
+
+        var (neck, whole) = ((await opened.Page.Locator(".dock").BoundingBoxAsync())!.Height, (double)height);
+
+        Assert.InRange(neck, 100, 0.47 * whole);
+    }
 }

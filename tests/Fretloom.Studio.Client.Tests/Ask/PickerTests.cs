@@ -9,6 +9,7 @@ namespace Fretloom.Studio.Client.Tests.Ask;
 public sealed class PickerTests : IDisposable
 {
     private readonly BunitContext _page = new();
+    private readonly List<string?> _tried = [];
     private string? _picked;
 
     public PickerTests()
@@ -25,7 +26,8 @@ public sealed class PickerTests : IDisposable
                 .Add(one => one.Name, "the key")
                 .Add(one => one.Words, "in D major")
                 .Add(one => one.CanLeave, canLeave)
-                .Add(one => one.Offer, () => ["in C major", "in D major", "in Bb major"])
+                .Add(one => one.Offer, () => ChoiceGroup.One(["in C major", "in D major", "in Bb major"]))
+                .Add(one => one.Tried, _tried.Add)
                 .Add(one => one.Picked, words => _picked = words)
         );
 
@@ -52,7 +54,7 @@ public sealed class PickerTests : IDisposable
     {
         var picker = Rendered();
         picker.Find("button").Click();
-        Assert.Equal("in D major", picker.Find("li.at").TextContent);
+        Assert.Equal("in D major", picker.Find("[role=option].at").TextContent);
 
         Press(picker, "ArrowDown", "ArrowDown", "ArrowUp", "ArrowDown", "Enter");
 
@@ -68,7 +70,7 @@ public sealed class PickerTests : IDisposable
 
         picker.Find("input").Input("b♭");
 
-        Assert.Equal("in B♭ major", Assert.Single(picker.FindAll("li")).TextContent);
+        Assert.Equal("in B♭ major", Assert.Single(picker.FindAll("[role=option]")).TextContent);
         Press(picker, "Enter");
         Assert.Equal("in Bb major", _picked);
     }
@@ -103,8 +105,90 @@ public sealed class PickerTests : IDisposable
         var picker = Rendered(canLeave: true);
         picker.Find("button").Click();
 
-        picker.Find("li.leave").MouseDown();
+        picker.Find(".leave").MouseDown();
 
         Assert.Equal("", _picked);
+    }
+
+    private IRenderedComponent<Picker> Grouped() =>
+        _page.Render<Picker>(picker =>
+            picker
+                .Add(one => one.Name, "Say more")
+                .Add(one => one.Words, "+")
+                .Add(
+                    one => one.Offer,
+                    () =>
+                        [
+                            new("Place on the neck", ["with a capo at 1", "with a capo at 2"]),
+                            new("Hand and player", ["for a small hand", "for a left-handed player"]),
+                        ]
+                )
+                .Add(one => one.Picked, words => _picked = words)
+        );
+
+    [Fact]
+    public void Groups_have_their_headings_and_the_arrows_go_on_from_one_to_the_next()
+    {
+        var picker = Grouped();
+        picker.Find("button").Click();
+
+        var groups = picker.FindAll("[role=listbox] > [role=group]");
+        Assert.Equal(
+            ["Place on the neck", "Hand and player"],
+            groups.Select(group => picker.Find("#" + group.GetAttribute("aria-labelledby")).TextContent)
+        );
+        Press(picker, "ArrowDown", "ArrowDown", "Enter");
+        Assert.Equal("for a small hand", _picked);
+    }
+
+    [Fact]
+    public void What_is_typed_narrows_all_groups_and_a_group_of_nothing_goes()
+    {
+        var picker = Grouped();
+        picker.Find("button").Click();
+
+        picker.Find("input").Input("hand");
+
+        Assert.Single(picker.FindAll("[role=group]"));
+        Press(picker, "ArrowDown", "Enter");
+        Assert.Equal("for a left-handed player", _picked);
+    }
+
+    private async Task TriedAsync()
+    {
+        for (var wait = 0; wait < 500 && _tried.Count == 0; wait++)
+        {
+            await Task.Delay(10, Xunit.TestContext.Current.CancellationToken);
+        }
+
+        Assert.Equal(["in Bb major"], _tried);
+    }
+
+    [Fact]
+    public async Task A_choice_that_is_stood_at_for_a_while_is_tried_and_left_off_with_the_list()
+    {
+        var picker = Rendered();
+        picker.Find("button").Click();
+
+        Press(picker, "ArrowDown", "ArrowUp", "ArrowDown");
+        await TriedAsync();
+        Press(picker, "Escape");
+
+        Assert.Equal(["in Bb major", null], _tried);
+        Assert.Null(_picked);
+    }
+
+    [Fact]
+    public async Task A_choice_that_is_picked_is_not_left_off_first()
+    {
+        var picker = Rendered();
+        picker.Find("button").Click();
+
+        picker.FindAll("[role=option]")[2].MouseEnter();
+        await TriedAsync();
+        picker.FindAll("[role=option]")[2].MouseDown();
+
+        Assert.Equal(["in Bb major"], _tried);
+        Assert.Equal("in Bb major", _picked);
     }
 }

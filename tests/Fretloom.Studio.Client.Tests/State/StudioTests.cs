@@ -84,4 +84,33 @@ public class StudioTests
 
         Assert.Equal("mandolin", _studio.Exhibit.Map.Instrument.Name);
     }
+
+    [Fact]
+    public void What_is_tried_is_seen_on_the_neck_alone_and_gone_with_the_next_word()
+    {
+        _studio.Say("show the thirds, in D major", "one");
+
+        _studio.Try("show the thirds, in F major");
+        Assert.Equal("F major", _studio.Tried?.Map.Key.ToString());
+        Assert.Equal("D major", _studio.Exhibit.Map.Key.ToString());
+        _studio.Try("show nonsense");
+        Assert.Null(_studio.Tried);
+        _studio.Try("show the thirds, in F major");
+        _studio.Toggle(new Spot(4, 2));
+
+        Assert.Null(_studio.Tried);
+        Assert.Equal("4:2", _history.Last);
+    }
+
+    [Fact]
+    public void Steps_are_told_from_what_is_only_passed_through()
+    {
+        _studio.Say("show the thirds, in D major", "one");
+        Assert.False(_studio.IsPassing);
+        _studio.Set(new View("show the thirds, in F"));
+        Assert.True(_studio.IsPassing);
+        _history.Undo();
+
+        Assert.False(_studio.IsPassing);
+    }
 }

@@ -71,6 +71,7 @@ export function serve(listener) {
     if (step) walk(cell, ...step)?.focus();
     else if (event.key === "Enter") choose(cell);
     else if (event.key === " ") listener.invokeMethod("Heard", cell.dataset.spot);
+    else if (event.key === "t" || event.key === "T") listener.invokeMethod("Twin");
     else return;
     event.preventDefault();
   });

@@ -49,12 +49,17 @@ globalThis.studio = (() => {
 
   return {
     asked: name => new URLSearchParams(location.search).get(name),
-    address: sentence => {
+    address: (sentence, names, said, isStep) => {
       const url = new URL(location.href);
-      if (url.searchParams.get("show") === sentence) return;
       url.searchParams.set("show", sentence);
-      history.replaceState(null, "", url);
+      if (names) url.searchParams.set("names", names);
+      else url.searchParams.delete("names");
+      const isSame = url.href === location.href;
+      if (isSame && history.state?.said === said) return;
+      if (isStep && !isSame) history.pushState({ said }, "", url);
+      else history.replaceState({ said }, "", url);
     },
+    said: () => history.state?.said ?? null,
     remembered: store.read,
     remember: store.write,
     language: () => navigator.language,
@@ -75,10 +80,16 @@ globalThis.studio = (() => {
       document.hidden
         ? Promise.resolve()
         : new Promise(done => requestAnimationFrame(() => setTimeout(done))),
+    // A list that would reach beyond the right edge is moved back into the window.
+    within: element => {
+      const beyond = element.getBoundingClientRect().right + 8 - document.documentElement.clientWidth;
+      if (beyond > 0) element.style.left = `${-beyond}px`;
+    },
     reveal: id => setTimeout(() => document.getElementById(id)?.scrollIntoView({ block: "nearest" })),
     focus: selector => setTimeout(() => document.querySelector(selector)?.focus()),
     listen: to => {
       listener = to;
+      addEventListener("popstate", () => listener.invokeMethod("Elsewhere"));
       addEventListener("keydown", event => {
         const name = whole(event);
         if (name === null) return;
