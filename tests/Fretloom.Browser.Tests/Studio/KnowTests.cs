@@ -77,20 +77,23 @@ public class KnowTests(Chromium chromium, RunningStudio studio)
     }
 
     private const string Long =
-        "In every major key, on every 7-string tuning with steps 1 to 9, there are exactly 3 full frets.";
+        "In every major key, on every 8-string tuning with steps 1 to 11, there are exactly 3 full frets.";
 
     [Fact]
     public async Task What_takes_too_long_is_told_as_a_command()
     {
         await using var opened = await chromium.OpenStudioAsync(studio.Address);
         var page = opened.Page;
-        const string claim =
-            "In every major key, on every 4-string tuning with steps 1 to 11, on frets 0 to 12, every seventh shape can be played with one finger a note by an adult hand.";
 
-        await page.FillAsync("#claim", claim);
+        await page.FillAsync(
+            "#claim",
+            "in every mode, on every 8-string tuning with steps 1 to 11, there are exactly 3 full frets."
+        );
         await page.ClickAsync("text=Check it");
 
-        await Assertions.Expect(page.Locator("#claim-error code")).ToHaveTextAsync($"./fretloom check \"{claim}\"");
+        await Assertions
+            .Expect(page.Locator("#claim-error code"))
+            .ToContainTextAsync("./fretloom check \"In every mode, on every 8 string tuning");
     }
 
     [Fact]

@@ -28,7 +28,7 @@ globalThis.studio = (() => {
   theme(store.read("theme") ?? "auto");
 
   // Keys of the whole page. What a field or the editor does with a key is its own affair.
-  const isTyping = target => target.closest?.("input, textarea, select, [contenteditable=true], .cm-editor") != null;
+  const isTyping = target => target.closest?.("input:not([type=radio]), textarea, select, [contenteditable=true], .cm-editor") != null;
   const whole = event => {
     const control = event.ctrlKey || event.metaKey;
     const key = event.key.toLowerCase();
