@@ -20,6 +20,9 @@ switch (args)
     case ["stops"]:
         ClaimStops.Print();
         return;
+    case ["studio"]:
+        await StudioTimes.PrintAsync();
+        return;
 }
 
 BenchmarkSwitcher

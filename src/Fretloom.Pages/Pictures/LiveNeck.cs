@@ -6,16 +6,8 @@ using Fretloom.Shapes;
 namespace Fretloom.Pages.Pictures;
 
 /// <summary>A neck to be pointed at: always one row, without a legend, with the place of every spot.</summary>
-/// <param name="Drawing">What is seen.</param>
-/// <param name="Strings">The strings from the top of the drawing down.</param>
-/// <param name="Cells">Every spot of those strings and frets that is on the neck, string by string from the top, frets ascending.</param>
-/// <param name="FretColumns">The columns of the frets, ascending, with the frets' numbers.</param>
-public sealed record LiveNeck(
-    Drawing Drawing,
-    ValueList<int> Strings,
-    ValueList<NeckCell> Cells,
-    ValueList<(int Fret, double Left, double Width)> FretColumns
-)
+/// <remarks>The picture is made at once, places when they are first asked for: a neck is seen before it can be pointed at.</remarks>
+public sealed class LiveNeck
 {
     // Narrower frets would let marks of neighbouring frets touch.
     private const double NarrowestFret = 19;
@@ -23,6 +15,43 @@ public sealed record LiveNeck(
     private const double WidestFret = 110;
 
     private const double NamesWidth = 26;
+
+    private readonly NeckMap _map;
+    private readonly NeckFrame _frame;
+    private readonly bool _isMirrored;
+    private readonly Lazy<ValueList<NeckCell>> _cells;
+    private readonly Lazy<ValueList<(int Fret, double Left, double Width)>> _fretColumns;
+
+    private LiveNeck(NeckContent content, NeckFrame frame, double width, ValueList<Spot> twin)
+    {
+        (_map, _frame, _isMirrored) = (content.Map, frame, content.IsLeftHanded);
+        var layers = new NeckLayers(content, frame);
+        IEnumerable<Node> Placed(IEnumerable<Node> nodes) =>
+            _isMirrored ? nodes.Select(node => node.Placed(Placement.Mirrored(width))) : nodes;
+
+        var (title, description) = NeckWords.Of(content);
+        Drawing = new Drawing(
+            width,
+            layers.NumbersY + 10,
+            title,
+            description,
+            Placed(layers.All.Concat(Stitched(twin, frame))).ToValueList()
+        );
+        _cells = new(() => AllCells().ToValueList());
+        _fretColumns = new(() => _map.Frets.Frets.Select(ColumnOf).ToValueList());
+    }
+
+    /// <summary>What is seen.</summary>
+    public Drawing Drawing { get; }
+
+    /// <summary>The strings from the top of the drawing down.</summary>
+    public ValueList<int> Strings => _map.Strings.Numbers.Reverse().ToValueList();
+
+    /// <summary>Every spot of those strings and frets that is on the neck, string by string from the top, frets ascending.</summary>
+    public ValueList<NeckCell> Cells => _cells.Value;
+
+    /// <summary>The columns of the frets, ascending, with the frets' numbers.</summary>
+    public ValueList<(int Fret, double Left, double Width)> FretColumns => _fretColumns.Value;
 
     /// <summary>Lays a neck out.</summary>
     /// <param name="exhibit">What to show. Where it asks for shapes alone the notes of the key are shown around them.</param>
@@ -39,46 +68,28 @@ public sealed record LiveNeck(
         var top = measures.Overhang + (content.HalfTurnCentres.Any() ? Emblem.HalfTurnHeight + 4 : 4);
         var right = measures.RunOn + 12;
         var frame = new NeckFrame(map, map.Frets, measures, left, top, ScaleOf(map, width - left - right));
-        var layers = new NeckLayers(content, frame);
-        var full = frame.Right + right;
-        IEnumerable<Node> Placed(IEnumerable<Node> nodes) =>
-            content.IsLeftHanded ? nodes.Select(node => node.Placed(Placement.Mirrored(full))) : nodes;
+        return new LiveNeck(content, frame, frame.Right + right, twin);
+    }
 
-        double LeftOf(double from, double to) => content.IsLeftHanded ? full - to : from;
+    private IEnumerable<NeckCell> AllCells()
+    {
+        var spacing = _frame.Measures.Spacing;
+        return Strings
+            .SelectMany(number => FretColumns.Select(column => (Spot: new Spot(number, column.Fret), Column: column)))
+            .Where(cell => _map.Instrument.Has(cell.Spot))
+            .Select(cell => new NeckCell(
+                cell.Spot,
+                cell.Column.Left,
+                _frame.StringY(cell.Spot.String) - spacing / 2,
+                cell.Column.Width,
+                spacing
+            ));
+    }
 
-        var (title, description) = NeckWords.Of(content);
-        var columns = map.Frets.Frets.Select(fret => (Fret: fret, Column: frame.ColumnOf(fret))).ToList();
-        var strings = map.Strings.Numbers.Reverse().ToValueList();
-        return new LiveNeck(
-            new Drawing(
-                full,
-                layers.NumbersY + 10,
-                title,
-                description,
-                Placed(layers.All.Concat(Stitched(twin, frame))).ToValueList()
-            ),
-            strings,
-            strings
-                .SelectMany(number => columns.Select(column => (Spot: new Spot(number, column.Fret), column.Column)))
-                .Where(cell => map.Instrument.Has(cell.Spot))
-                .Select(cell => new NeckCell(
-                    cell.Spot,
-                    LeftOf(cell.Column.Left, cell.Column.Right),
-                    frame.StringY(cell.Spot.String) - measures.Spacing / 2,
-                    cell.Column.Right - cell.Column.Left,
-                    measures.Spacing
-                ))
-                .ToValueList(),
-            columns
-                .Select(column =>
-                    (
-                        column.Fret,
-                        LeftOf(column.Column.Left, column.Column.Right),
-                        column.Column.Right - column.Column.Left
-                    )
-                )
-                .ToValueList()
-        );
+    private (int Fret, double Left, double Width) ColumnOf(int fret)
+    {
+        var (left, right) = _frame.ColumnOf(fret);
+        return (fret, _isMirrored ? Drawing.Width - right : left, right - left);
     }
 
     // A band's edge in ink, without its tint.

@@ -189,7 +189,12 @@ internal sealed class NeckContent
 
     private static IEnumerable<NeckNote> NotesOf(Exhibit exhibit, ValueList<Shape> chosen)
     {
-        var asked = exhibit.Notes ?? (chosen.Count > 0 ? [] : exhibit.Map.NotesOfKey.ToValueList());
+        if (chosen.Count == 0)
+        {
+            return exhibit.Notes ?? exhibit.Map.NotesOfKey;
+        }
+
+        IEnumerable<NeckNote> asked = exhibit.Notes ?? [];
         var played = chosen
             .SelectMany(shape => shape.Notes)
             .Select(note => new NeckNote(note.Spot, note.Pitch, note.Degree));

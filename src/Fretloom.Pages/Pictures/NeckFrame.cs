@@ -8,6 +8,7 @@ internal sealed class NeckFrame
     private readonly NeckMap _map;
     private readonly double _scale;
     private readonly double _firstWireMm;
+    private readonly double[] _wires;
 
     /// <summary>Lays out a part of a neck.</summary>
     /// <param name="map">The neck.</param>
@@ -25,6 +26,12 @@ internal sealed class NeckFrame
         Top = top;
         _scale = scale;
         _firstWireMm = map.Instrument.FretMm(FirstWire);
+        _wires =
+        [
+            .. Enumerable
+                .Range(0, frets.Last + 1)
+                .Select(fret => left + scale * (map.Instrument.FretMm(fret) - _firstWireMm)),
+        ];
     }
 
     public FretRange Frets { get; }
@@ -55,7 +62,7 @@ internal sealed class NeckFrame
     /// <summary>Wires to the right of the leftmost.</summary>
     public IEnumerable<int> Wires => Enumerable.Range(FirstWire + 1, Frets.Last - FirstWire);
 
-    public double WireX(int fret) => MillimetreX(_map.Instrument.FretMm(fret));
+    public double WireX(int fret) => fret < _wires.Length ? _wires[fret] : MillimetreX(_map.Instrument.FretMm(fret));
 
     /// <summary>The middle of a fret; the place of the open strings' marks for fret 0.</summary>
     public double FretX(int fret) => fret == 0 ? Left - Measures.OpenOffset : (WireX(fret - 1) + WireX(fret)) / 2;

@@ -54,7 +54,7 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
         get
         {
             var threads = Threads().ToList();
-            var fingers = Fingers(threads);
+            var fingers = content.HasFingersBeside ? Fingers(threads) : new FingerNumerals([], []);
             return Groups(threads, fingers).Where(group => group.Children.Count > 0);
         }
     }
@@ -160,7 +160,6 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
             (third.Lower, third.Upper, Kind: content.KindOf(third))
         );
         var drawn = ofKey.OrderBy(third => third.Kind).ToList();
-        var known = drawn.Select(third => (third.Lower.Spot, third.Upper.Spot)).ToHashSet();
         foreach (var (lower, upper, kind) in drawn)
         {
             if (Thread(lower.Spot, lower.Pitch, upper.Spot, upper.Pitch, kind) is { } thread)
@@ -169,6 +168,12 @@ internal sealed class NeckLayers(NeckContent content, NeckFrame frame)
             }
         }
 
+        if (content.Chosen.Count == 0)
+        {
+            yield break;
+        }
+
+        var known = drawn.Select(third => (third.Lower.Spot, third.Upper.Spot)).ToHashSet();
         foreach (var (one, other) in content.Chosen.SelectMany(Neighbours))
         {
             var isKnown = known.Contains((one.Spot, other.Spot)) || known.Contains((other.Spot, one.Spot));

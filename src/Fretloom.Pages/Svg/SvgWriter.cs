@@ -16,8 +16,8 @@ public sealed class SvgWriter
     private readonly string _id;
 
     // A drawing has many nodes and few ways to paint them.
-    private readonly Dictionary<(Tone? Fill, Stroke? Stroke), string> _paints = [];
-    private readonly Dictionary<(TextStyle Style, Anchor Anchor), string> _types = [];
+    private readonly Dictionary<long, string> _paints = [];
+    private readonly Dictionary<long, string> _types = [];
 
     private SvgWriter(SvgTheme theme, string id)
     {
@@ -211,21 +211,39 @@ public sealed class SvgWriter
 
     private string PaintOf(Tone? fill, Stroke? stroke)
     {
-        if (!_paints.TryGetValue((fill, stroke), out var paint))
+        var key = KeyOf(fill, stroke);
+        if (!_paints.TryGetValue(key, out var paint))
         {
             paint = Paint(fill, stroke);
-            _paints[(fill, stroke)] = paint;
+            _paints[key] = paint;
         }
 
         return paint;
     }
 
+    // All that the attributes say, a few bits each; widths are written in hundredths.
+    private static long KeyOf(Tone? fill, Stroke? stroke)
+    {
+        var key = fill is { } tone ? (long)tone + 1 : 0;
+        return stroke is { } line
+            ? key
+                | ((long)line.Tone + 1 << 8)
+                | ((long)line.Dash << 16)
+                | (line.IsRound ? 1L << 20 : 0)
+                | ((long)Math.Round(line.Width * 100) << 24)
+            : key;
+    }
+
+    private static long KeyOf(Node.Label label) =>
+        (long)label.Anchor | ((long)label.Style.Face << 4) | ((long)Math.Round(label.Style.Size * 100) << 8);
+
     private string TypeOf(Node.Label label)
     {
-        if (!_types.TryGetValue((label.Style, label.Anchor), out var type))
+        var key = KeyOf(label);
+        if (!_types.TryGetValue(key, out var type))
         {
             type = Type(label);
-            _types[(label.Style, label.Anchor)] = type;
+            _types[key] = type;
         }
 
         return type;

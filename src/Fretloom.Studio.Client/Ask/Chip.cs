@@ -10,9 +10,9 @@ namespace Fretloom.Studio.Client.Ask;
 public readonly record struct Chip(PhraseKind Kind, string Words, bool IsSaid)
 {
     /// <summary>The phrases of a sentence, those taken for granted too, in the order of the canonical sentence.</summary>
-    public static ValueList<Chip> Of(Exhibit exhibit, ShowSentence said)
+    public static ValueList<Chip> Of(Exhibit exhibit, string said)
     {
-        var kinds = ShowParser.PhrasesOf(said.ToString()).Select(phrase => phrase.Kind).ToHashSet();
+        var kinds = ShowParser.PhrasesOf(said).Select(phrase => phrase.Kind).ToHashSet();
         return ShowParser
             .PhrasesOf(exhibit.Sentence)
             .Select(phrase => new Chip(phrase.Kind, phrase.In(exhibit.Sentence), kinds.Contains(phrase.Kind)))

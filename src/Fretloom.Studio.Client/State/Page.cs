@@ -2,6 +2,7 @@ using System.Text.Json;
 using Fretloom.Neck;
 using Fretloom.Scores.Sound;
 using Fretloom.Theory;
+using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
 namespace Fretloom.Studio.Client.State;
@@ -58,6 +59,10 @@ public sealed class Page(IJSRuntime browser)
 
     /// <summary>Goes to another page of the host.</summary>
     public void Go(string path) => Now.InvokeVoid("location.assign", path);
+
+    /// <summary>Moves back on to an element once what was drawn is seen, unless something else was moved on to meanwhile.</summary>
+    public ValueTask GiveBackFocusAsync(ElementReference element) =>
+        browser.InvokeVoidAsync("studio.giveBackFocus", element);
 
     /// <summary>Waits until what has been drawn so far is seen.</summary>
     public ValueTask Painted() => browser.InvokeVoidAsync("studio.painted");

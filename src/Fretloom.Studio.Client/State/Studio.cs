@@ -14,12 +14,14 @@ public sealed class Studio
     private readonly History _history;
     private (string Sentence, ShowDefaults Defaults, SentenceResult<Exhibit> Answer)? _last;
 
+    // Read again when it is asked for: after the neck is painted.
+    private ShowSentence? _said;
+
     /// <summary>Begins with the first sentence.</summary>
     /// <param name="history">Where steps are noted.</param>
     public Studio(History history)
     {
         _history = history;
-        Said = ShowParser.Parse(FirstSentence).Value!;
         Exhibit = ShowQuestion.Answer(FirstSentence, Defaults).Value!;
     }
 
@@ -44,8 +46,11 @@ public sealed class Studio
     /// <summary>What there is to see: of the sentence, or of the last one that could be read.</summary>
     public Exhibit Exhibit { get; private set; }
 
-    /// <summary>The sentence, read; that of <see cref="Exhibit"/>.</summary>
-    public ShowSentence Said { get; private set; }
+    /// <summary>The sentence of <see cref="Exhibit"/>, as it was said.</summary>
+    public string ReadText { get; private set; } = FirstSentence;
+
+    /// <summary>The sentence of <see cref="Exhibit"/>, read.</summary>
+    public ShowSentence Said => _said ??= ShowParser.Parse(ReadText).Value!;
 
     /// <summary>What is wrong with the sentence; null when nothing is.</summary>
     public SentenceError? Error { get; private set; }
@@ -149,7 +154,7 @@ public sealed class Studio
             if (answer.IsRead)
             {
                 Exhibit = answer.Value;
-                Said = ShowParser.Parse(View.Sentence, Defaults.Instrument).Value!;
+                (ReadText, _said) = (View.Sentence, null);
             }
         }
 

@@ -40,9 +40,12 @@ public sealed record Landmarks(
             var (lowerString, upperString) = isFarLower ? (far, near) : (near, far);
             foreach (var lower in notes[lowerString])
             {
-                foreach (var upper in notes[upperString].Where(upper => IsThird(lower, upper)))
+                foreach (var upper in notes[upperString])
                 {
-                    yield return new Third(lower, upper);
+                    if (IsThird(lower, upper))
+                    {
+                        yield return new Third(lower, upper);
+                    }
                 }
             }
         }
@@ -69,6 +72,6 @@ public sealed record Landmarks(
     private static bool IsThird(NeckNote lower, NeckNote upper)
     {
         var distance = upper.Pitch.MidiNumber - lower.Pitch.MidiNumber;
-        return upper.Degree == lower.Degree.Plus(2) && distance is >= 2 and <= 5;
+        return distance is >= 2 and <= 5 && upper.Degree == lower.Degree.Plus(2);
     }
 }

@@ -41,12 +41,19 @@ public sealed record NeckMap
     public FretRange Frets { get; }
 
     /// <summary>Every spot that exists on the strings and in the range, string by string from the far side, frets ascending.</summary>
-    public IEnumerable<Spot> Spots =>
-        from number in Strings.Numbers
-        from fret in Frets.Frets
-        let spot = new Spot(number, fret)
-        where Instrument.Has(spot)
-        select spot;
+    public IEnumerable<Spot> Spots
+    {
+        get
+        {
+            foreach (var number in Strings.Numbers)
+            {
+                for (var fret = FirstFretOf(number); fret <= Frets.Last; fret++)
+                {
+                    yield return new Spot(number, fret);
+                }
+            }
+        }
+    }
 
     /// <summary>What a spot sounds, spelled in the key; null when the spot is not on the neck.</summary>
     public NeckNote? NoteAt(Spot spot) => Instrument.MidiAt(spot) is { } midi ? Noted(spot, Key.SpellMidi(midi)) : null;
@@ -60,14 +67,23 @@ public sealed record NeckMap
     /// <param name="names">Names of different pitch classes; where two share one, the first is used.</param>
     public IEnumerable<NeckNote> NotesNamed(IEnumerable<NoteName> names)
     {
-        var spelling = names.ToList();
-        foreach (var spot in Spots)
+        // The name of each pitch class; none for what is not asked for.
+        var spelling = new NoteName?[12];
+        foreach (var name in names)
         {
-            var midi = Instrument.MidiAt(spot)!.Value;
-            var at = spelling.FindIndex(name => name.PitchClass == PitchClass.FromSemitones(midi));
-            if (at >= 0)
+            spelling[name.PitchClass.Number] ??= name;
+        }
+
+        foreach (var number in Strings.Numbers)
+        {
+            var course = Instrument.String(number);
+            for (var fret = FirstFretOf(number); fret <= Frets.Last; fret++)
             {
-                yield return Noted(spot, Pitch.FromMidiNumber(midi, spelling[at]));
+                var midi = course.MidiAt(fret)!.Value;
+                if (spelling[PitchClass.FromSemitones(midi).Number] is { } name)
+                {
+                    yield return Noted(new Spot(number, fret), Pitch.FromMidiNumber(midi, name));
+                }
             }
         }
     }
@@ -75,6 +91,9 @@ public sealed record NeckMap
     /// <summary>Whether a spot exists and sounds a note of the key.</summary>
     public bool IsInKey(Spot spot) =>
         Instrument.MidiAt(spot) is { } midi && Key.PitchClasses.Contains(PitchClass.FromSemitones(midi));
+
+    // A short string begins further along.
+    private int FirstFretOf(int number) => Math.Max(Frets.First, Instrument.String(number).StartsAtFret);
 
     private NeckNote Noted(Spot spot, Pitch pitch) => new(spot, pitch, Key.DegreeOf(pitch.Name));
 }

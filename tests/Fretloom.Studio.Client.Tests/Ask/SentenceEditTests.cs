@@ -91,10 +91,10 @@ public class SentenceEditTests
     [Fact]
     public void The_phrases_of_the_bar_tell_what_was_said_from_what_is_taken_for_granted()
     {
-        var said = ShowParser.Parse("show the thirds, in D major").Value!;
-        var exhibit = ShowQuestion.Answer("show the thirds, in D major", ShowDefaults.Standard).Value!;
+        const string Said = "show the thirds, in D major";
+        var exhibit = ShowQuestion.Answer(Said, ShowDefaults.Standard).Value!;
 
-        var chips = Chip.Of(exhibit, said);
+        var chips = Chip.Of(exhibit, Said);
 
         Assert.Equal(exhibit.Sentence, "show " + string.Join(", ", chips.Select(chip => chip.Words)));
         Assert.Equal(["what to show", "the key"], chips.Where(chip => chip.IsSaid).Select(chip => chip.Kind.Name));

@@ -47,6 +47,10 @@ globalThis.studio = (() => {
     true,
   );
 
+  // A page that is not seen paints nothing, and need not be waited for.
+  const painted = () =>
+    document.hidden ? Promise.resolve() : new Promise(done => requestAnimationFrame(() => setTimeout(done)));
+
   return {
     asked: name => new URLSearchParams(location.search).get(name),
     address: (sentence, names, said, isStep) => {
@@ -75,11 +79,12 @@ globalThis.studio = (() => {
     copyPng: svg => import("./files.js").then(files => files.copyPng(svg)),
     fullScreen: (id, isOn) => import("./full-screen.js").then(screen => (isOn ? screen.show(id) : screen.end(id))),
     neck: to => import("./neck.js").then(neck => neck.serve(to)),
-    // A page that is not seen paints nothing, and need not be waited for.
-    painted: () =>
-      document.hidden
-        ? Promise.resolve()
-        : new Promise(done => requestAnimationFrame(() => setTimeout(done))),
+    painted,
+    giveBackFocus: element =>
+      painted().then(() => {
+        const now = document.activeElement;
+        if (now === document.body || now === null) element.focus();
+      }),
     // A list that would reach beyond the right edge is moved back into the window.
     within: element => {
       const beyond = element.getBoundingClientRect().right + 8 - document.documentElement.clientWidth;
