@@ -90,7 +90,9 @@ internal static class StudioTimes
             warm.Add(await ReadyAsync(page, address));
         }
 
-        Console.WriteLine(FormattableString.Invariant($"first load {Median(first):0} ms, {bytes / 1e6:0.00} MB transferred"));
+        Console.WriteLine(
+            FormattableString.Invariant($"first load {Median(first):0} ms, {bytes / 1e6:0.00} MB transferred")
+        );
         Console.WriteLine(FormattableString.Invariant($"warm load {Median(warm):0} ms"));
     }
 
@@ -155,7 +157,10 @@ internal static class StudioTimes
     private static async Task PrintTypingAsync(IBrowser browser, string address)
     {
         await using var context = await browser.NewContextAsync(
-            new() { ViewportSize = new() { Width = 1400, Height = 900 } }
+            new()
+            {
+                ViewportSize = new() { Width = 1400, Height = 900 },
+            }
         );
         var page = await NewPageAsync(context);
         await page.GotoAsync($"{address}?lesson=ten-pages.md");

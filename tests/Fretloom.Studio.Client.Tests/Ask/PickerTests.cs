@@ -1,5 +1,6 @@
 using Bunit;
 using Fretloom.Studio.Client.Ask;
+using Fretloom.Studio.Client.State;
 using Fretloom.Studio.Client.Words;
 using Microsoft.AspNetCore.Components.Web;
 using Microsoft.Extensions.DependencyInjection;
@@ -16,6 +17,8 @@ public sealed class PickerTests : IDisposable
     {
         _page.JSInterop.Mode = JSRuntimeMode.Loose;
         _page.Services.AddSingleton<Labels>();
+        _page.Services.AddSingleton<Page>();
+        _page.Services.AddSingleton<Errands>();
     }
 
     public void Dispose() => _page.Dispose();
