@@ -196,7 +196,8 @@ public class AskTests(Chromium chromium, RunningStudio studio)
         await page.Keyboard.PressAsync("Enter");
 
         await Assertions.Expect(page.Locator("#sentence .said")).ToContainTextAsync("in G major");
-        Assert.Equal(before + 1, await page.EvaluateAsync<int>("history.length"));
+        // The address follows what is seen.
+        await page.WaitForFunctionAsync("length => history.length === length", before + 1);
         await page.GoBackAsync();
         await Assertions.Expect(page.Locator("#sentence .said")).ToContainTextAsync("in D major");
     }
