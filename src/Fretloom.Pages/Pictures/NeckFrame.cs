@@ -26,12 +26,7 @@ internal sealed class NeckFrame
         Top = top;
         _scale = scale;
         _firstWireMm = map.Instrument.FretMm(FirstWire);
-        _wires =
-        [
-            .. Enumerable
-                .Range(0, frets.Last + 1)
-                .Select(fret => left + scale * (map.Instrument.FretMm(fret) - _firstWireMm)),
-        ];
+        _wires = [.. Enumerable.Range(0, frets.Last + 1).Select(fret => MillimetreX(map.Instrument.FretMm(fret)))];
     }
 
     public FretRange Frets { get; }
