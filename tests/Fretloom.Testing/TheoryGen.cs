@@ -50,7 +50,7 @@ public static class TheoryGen
         Gen.Select(
             Names(Theory.Chord.MaxRootAlteration),
             Quality,
-            Names(Theory.Chord.MaxRootAlteration),
+            Names(NoteName.MaxAlteration),
             Gen.Bool,
             (root, quality, bass, isSlash) => new Chord(root, quality, isSlash ? bass : root)
         );

@@ -10,19 +10,22 @@ namespace Fretloom.Theory;
 /// </remarks>
 public sealed record Chord
 {
-    /// <summary>The largest alteration of a root or bass, in semitones either way.</summary>
+    /// <summary>The largest alteration of a root, in semitones either way; a member or bass may have <see cref="NoteName.MaxAlteration"/>.</summary>
     public const int MaxRootAlteration = 9;
 
     /// <summary>Makes a chord.</summary>
     /// <param name="root">The root.</param>
     /// <param name="quality">The quality.</param>
     /// <param name="bass">The lowest note, a member or not; the root when not given.</param>
-    /// <exception cref="ArgumentOutOfRangeException">Root or bass is altered by more than <see cref="MaxRootAlteration"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The root is altered by more than <see cref="MaxRootAlteration"/>.</exception>
     public Chord(NoteName root, ChordQuality quality, NoteName? bass = null)
     {
         ArgumentNullException.ThrowIfNull(quality);
-        CheckAlteration(root, nameof(root));
-        CheckAlteration(bass ?? root, nameof(bass));
+        if (!IsRoot(root))
+        {
+            throw new ArgumentOutOfRangeException(nameof(root), root, "A root is altered by at most nine semitones.");
+        }
+
         Root = root;
         Quality = quality;
         Bass = bass ?? root;
@@ -68,12 +71,10 @@ public sealed record Chord
     public string MemberText(int index) => Quality.Intervals[index].MemberText(Quality.Intervals);
 
     /// <summary>The same chord over another bass.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The bass is altered by more than <see cref="MaxRootAlteration"/>.</exception>
     public Chord Over(NoteName bass) => new(Root, Quality, bass);
 
     /// <summary>The chord with the member of an index in the bass; 0 is root position.</summary>
     /// <exception cref="IndexOutOfRangeException">There is no such member.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The member is altered by more than <see cref="MaxRootAlteration"/>.</exception>
     public Chord Inverted(int inversion) => Over(Notes[inversion]);
 
     /// <summary>The chord an interval higher, bass and all.</summary>
@@ -114,7 +115,7 @@ public sealed record Chord
             bass = below;
         }
 
-        if (!IsWritable(root) || !IsWritable(bass ?? root))
+        if (!IsRoot(root))
         {
             return false;
         }
@@ -139,17 +140,5 @@ public sealed record Chord
         return text is [>= 'A' and <= 'G', ..] && NoteName.TryParse(text, out bass);
     }
 
-    private static bool IsWritable(NoteName name) => Math.Abs(name.Alteration) <= MaxRootAlteration;
-
-    private static void CheckAlteration(NoteName name, string parameter)
-    {
-        if (!IsWritable(name))
-        {
-            throw new ArgumentOutOfRangeException(
-                parameter,
-                name,
-                "A root or bass is altered by at most nine semitones."
-            );
-        }
-    }
+    private static bool IsRoot(NoteName name) => Math.Abs(name.Alteration) <= MaxRootAlteration;
 }

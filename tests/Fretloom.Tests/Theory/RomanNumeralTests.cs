@@ -30,6 +30,37 @@ public class RomanNumeralTests
             .Sample((numeral, key) => Assert.Same(numeral.Quality, numeral.InKey(key).Quality), iter: 20_000);
 
     [Fact]
+    public void The_most_altered_numerals_name_chords_in_the_most_altered_keys()
+    {
+        var degrees = (
+            from number in Enumerable.Range(1, 7)
+            from sign in new[] { -1, 1 }
+            select new Degree(number, sign * RomanNumeral.MaxAlteration)
+        ).ToList();
+        var keys =
+            from step in Enum.GetValues<Step>()
+            from alteration in new[] { -3, 3 }
+            from kind in ScaleKind.All.Where(kind => kind.IsSevenNote)
+            select new Key(new NoteName(step, alteration), kind);
+        foreach (var key in keys)
+        {
+            foreach (var target in degrees.SelectMany(degree => Triads(degree, inversion: 0)))
+            {
+                foreach (var numeral in degrees.SelectMany(degree => Triads(degree, inversion: 2)))
+                {
+                    var secondary = new RomanNumeral(numeral.Degree, numeral.Quality, numeral.Inversion, target);
+                    Assert.Equal(numeral.Inversion, secondary.InKey(key).Inversion);
+                }
+            }
+        }
+
+        static IEnumerable<RomanNumeral> Triads(Degree degree, int inversion) =>
+            ChordQuality
+                .All.Where(quality => quality.IsTriad)
+                .Select(quality => new RomanNumeral(degree, quality, inversion));
+    }
+
+    [Fact]
     public void The_numeral_of_a_chord_names_that_chord() =>
         Gen.Select(TheoryGen.PlainNumeral, TheoryGen.Key)
             .Sample((numeral, key) => Assert.Equal(numeral, RomanNumeral.Of(numeral.InKey(key), key)));
