@@ -5,12 +5,12 @@ using Fretloom.Shapes;
 
 namespace Fretloom.Pages.Pictures;
 
-/// <summary>A neck to be pointed at: always one row, without a legend, with the place of every spot.</summary>
+/// <summary>A neck on a screen: always one row, with the place of every spot.</summary>
 /// <remarks>The picture is made at once, places when they are first asked for: a neck is seen before it can be pointed at.</remarks>
 public sealed class LiveNeck
 {
-    // Narrower frets would let marks of neighbouring frets touch.
-    private const double NarrowestFret = 19;
+    /// <summary>Points. Narrower frets would let marks of neighbouring frets touch.</summary>
+    public const double NarrowestFret = 19;
 
     private const double WidestFret = 110;
 
@@ -19,23 +19,26 @@ public sealed class LiveNeck
     private readonly NeckMap _map;
     private readonly NeckFrame _frame;
     private readonly bool _isMirrored;
+    private readonly double _width;
     private readonly Lazy<ValueList<NeckCell>> _cells;
     private readonly Lazy<ValueList<(int Fret, double Left, double Width)>> _fretColumns;
 
-    private LiveNeck(NeckContent content, NeckFrame frame, double width, ValueList<Spot> twin)
+    private LiveNeck(NeckContent content, NeckFrame frame, double width, ValueList<Spot> twin, bool hasLegend)
     {
-        (_map, _frame, _isMirrored) = (content.Map, frame, content.IsLeftHanded);
+        (_map, _frame, _isMirrored, _width) = (content.Map, frame, content.IsLeftHanded, width);
         var layers = new NeckLayers(content, frame);
         IEnumerable<Node> Placed(IEnumerable<Node> nodes) =>
             _isMirrored ? nodes.Select(node => node.Placed(Placement.Mirrored(width))) : nodes;
 
         var (title, description) = NeckWords.Of(content);
+        var bottom = layers.NumbersY + 10;
+        var legend = Legend.Draw(hasLegend ? [.. NeckLegend.For(content)] : [], 2, bottom, width);
         Drawing = new Drawing(
-            width,
-            layers.NumbersY + 10,
+            Math.Max(width, legend.Right),
+            bottom + legend.Height,
             title,
             description,
-            Placed(layers.All.Concat(Stitched(twin, frame))).ToValueList()
+            Placed(layers.All.Concat(Stitched(twin, frame))).Concat(legend.Nodes).ToValueList()
         );
         _cells = new(() => AllCells().ToValueList());
         _fretColumns = new(() => _map.Frets.Frets.Select(ColumnOf).ToValueList());
@@ -58,7 +61,16 @@ public sealed class LiveNeck
     /// <param name="focus">A shape to bring out; null for none.</param>
     /// <param name="width">Points there are; with many frets more are taken, with few frets fewer.</param>
     /// <param name="twin">The spots of the shape's twin, far string first; empty for none.</param>
-    public static LiveNeck Of(Exhibit exhibit, Shape? focus, double width, ValueList<Spot> twin = default)
+    /// <param name="narrowestFret">Points the narrowest fret has at least.</param>
+    /// <param name="hasLegend">Whether the signs are explained below it.</param>
+    public static LiveNeck Of(
+        Exhibit exhibit,
+        Shape? focus,
+        double width,
+        ValueList<Spot> twin = default,
+        double narrowestFret = NarrowestFret,
+        bool hasLegend = false
+    )
     {
         ArgumentNullException.ThrowIfNull(exhibit);
         var content = NeckContent.Of(Whole(exhibit), focus);
@@ -67,8 +79,9 @@ public sealed class LiveNeck
         var left = NamesWidth + (map.Frets.First == 0 ? measures.OpenOffset + measures.RingRadius + 2 : measures.RunOn);
         var top = measures.Overhang + (content.HalfTurnCentres.Any() ? Emblem.HalfTurnHeight + 4 : 4);
         var right = measures.RunOn + 12;
-        var frame = new NeckFrame(map, map.Frets, measures, left, top, ScaleOf(map, width - left - right));
-        return new LiveNeck(content, frame, frame.Right + right, twin);
+        var scale = ScaleOf(map, width - left - right, narrowestFret);
+        var frame = new NeckFrame(map, map.Frets, measures, left, top, scale);
+        return new LiveNeck(content, frame, frame.Right + right, twin, hasLegend);
     }
 
     private IEnumerable<NeckCell> AllCells()
@@ -89,7 +102,7 @@ public sealed class LiveNeck
     private (int Fret, double Left, double Width) ColumnOf(int fret)
     {
         var (left, right) = _frame.ColumnOf(fret);
-        return (fret, _isMirrored ? Drawing.Width - right : left, right - left);
+        return (fret, _isMirrored ? _width - right : left, right - left);
     }
 
     // A band's edge in ink, without its tint.
@@ -121,7 +134,7 @@ public sealed class LiveNeck
         };
     }
 
-    private static double ScaleOf(NeckMap map, double width)
+    private static double ScaleOf(NeckMap map, double width, double narrowestFret)
     {
         var firstWire = Math.Max(0, map.Frets.First - 1);
         var length = map.Instrument.FretMm(map.Frets.Last) - map.Instrument.FretMm(firstWire);
@@ -132,7 +145,7 @@ public sealed class LiveNeck
 
         var widest = map.Instrument.FretMm(firstWire + 1) - map.Instrument.FretMm(firstWire);
         var narrowest = map.Instrument.FretMm(map.Frets.Last) - map.Instrument.FretMm(map.Frets.Last - 1);
-        return Math.Max(Math.Min(width / length, WidestFret / widest), NarrowestFret / narrowest);
+        return Math.Max(Math.Min(width / length, WidestFret / widest), narrowestFret / narrowest);
     }
 }
 

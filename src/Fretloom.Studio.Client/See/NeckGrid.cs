@@ -99,6 +99,8 @@ public sealed record NeckGrid(string Rows, string Style)
         var start = isMirrored
             ? whole - neck.FretColumns[0].Left - neck.FretColumns[0].Width
             : neck.FretColumns[0].Left;
+        // Open strings take of the room before the nut as much as makes their spots as wide as they are high.
+        start -= Math.Clamp(neck.Cells[0].Height - neck.FretColumns[0].Width, 0, start);
         var columns = new StringBuilder();
         columns.Append(FormattableString.Invariant($"direction:{(isMirrored ? "rtl" : "ltr")};grid-template-columns:"));
         columns.Append(FormattableString.Invariant($"{100 * start / whole:0.##}%"));

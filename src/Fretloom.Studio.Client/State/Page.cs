@@ -48,6 +48,9 @@ public sealed class Page(IJSRuntime browser)
     /// <summary>Tells the page which language its words are in.</summary>
     public void Speaks(string language) => Now.InvokeVoid("studio.speaks", language);
 
+    /// <summary>Whether the page is pointed at with fingers.</summary>
+    public bool IsTouched => Now.Invoke<bool>("studio.isTouched");
+
     /// <summary>Moves on to the sentence.</summary>
     public void ToSentence() => Focus("#sentence");
 
@@ -98,8 +101,24 @@ public sealed class Page(IJSRuntime browser)
     /// <returns>Whether the browser allowed it.</returns>
     public ValueTask<bool> CopyPng(string svg) => browser.InvokeAsync<bool>("studio.copyPng", svg);
 
-    /// <summary>Shows a dialog over everything, in full screen where the browser allows; or ends it.</summary>
-    public ValueTask FullScreen(string id, bool isOn) => browser.InvokeVoidAsync("studio.fullScreen", id, isOn);
+    /// <summary>Saves the engraved systems that a frame shows as one PNG with a transparent ground; false where there are none.</summary>
+    /// <param name="name">The file's name.</param>
+    /// <param name="frame">Finds the frame, a CSS selector.</param>
+    public ValueTask<bool> SaveStaves(string name, string frame) =>
+        browser.InvokeAsync<bool>("studio.saveStaves", name, frame);
+
+    /// <summary>
+    /// Shows a dialog to a class, over everything and in full screen where the browser allows. The listener hears of every key that is <c>Pressed</c>,
+    /// wherever it is pressed, and when the room for pictures is <c>Resized</c>.
+    /// </summary>
+    public ValueTask ShowClass<T>(string id, DotNetObjectReference<T> listener)
+        where T : class => browser.InvokeVoidAsync("studio.showClass", id, listener);
+
+    /// <summary>Ends what is shown to a class.</summary>
+    public ValueTask EndClass(string id) => browser.InvokeVoidAsync("studio.endClass", id);
+
+    /// <summary>Takes the whole screen for what is shown to a class, or gives it back.</summary>
+    public void ToggleFullScreen() => Now.InvokeVoid("studio.toggleFullScreen");
 
     /// <summary>Tells a listener when a key of the whole page is <c>Pressed</c>, and when the browser went <c>Elsewhere</c> in the history of this tab.</summary>
     public void Listen<T>(DotNetObjectReference<T> listener)

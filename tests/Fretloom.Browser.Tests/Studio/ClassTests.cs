@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace Fretloom.Browser.Tests.Studio;
@@ -5,31 +6,130 @@ namespace Fretloom.Browser.Tests.Studio;
 /// <summary>What is shown to a class, and what is handed over of a view.</summary>
 public class ClassTests(Chromium chromium, RunningStudio studio)
 {
-    private Task<OpenPage> OpenAsync() =>
-        chromium.OpenStudioAsync(studio.Address, "show the seventh chords, on strings 4-1, in D major");
+    private Task<OpenPage> OpenAsync() => chromium.OpenStudioAsync(studio.Address, Sentence);
+
+    private const string Sentence = "show the seventh chords, on strings 4-1, in D major";
+
+    private const string Lesson = """
+        ---
+        title: For the class
+        key: D major
+        ---
+
+        Said aloud.
+
+        ```show
+        the triads, on strings 4-2
+        title: The triads
+        ```
+
+        ```play
+        the scale, up, in one octave
+        title: The scale
+        ```
+        """;
 
     [Fact]
     public async Task Pictures_go_on_and_back_by_the_keys_of_a_clicker_and_end_with_Escape()
     {
         await using var opened = await OpenAsync();
         var page = opened.Page;
-        var title = page.Locator("#class h2");
+        var (name, at) = (page.Locator("#class .what"), page.Locator("#class-at"));
 
         await page.ClickAsync("text=Show to a class");
-        await Assertions.Expect(title).ToHaveTextAsync("D major");
-        await page.Keyboard.PressAsync("PageDown");
-        await Assertions.Expect(title).ToHaveTextAsync("Dmaj7");
-        await page.Keyboard.PressAsync("ArrowRight");
-        await Assertions.Expect(title).ToHaveTextAsync("F♯m7");
-        await page.Keyboard.PressAsync("PageUp");
-        await Assertions.Expect(title).ToHaveTextAsync("Dmaj7");
+        await Assertions.Expect(name).ToHaveTextAsync("D major");
+        await Assertions
+            .Expect(page.Locator("#class h2"))
+            .ToHaveTextAsync("Show the seventh chords, in D major, on strings 4-1");
+        await Assertions.Expect(at).ToHaveTextAsync(new Regex("^1 of \\d+$"));
+        foreach (var (key, shown) in Keys)
+        {
+            await page.Keyboard.PressAsync(key);
+            await Assertions.Expect(name).ToHaveTextAsync(shown);
+        }
+
+        await page.Keyboard.PressAsync("End");
+        await Assertions
+            .Expect(page.GetByRole(AriaRole.Button, new() { Name = "Next", Exact = true }))
+            .ToBeDisabledAsync();
         await page.Keyboard.PressAsync("Escape");
 
         await Assertions.Expect(page.Locator("#class")).ToBeHiddenAsync();
     }
 
+    private static readonly (string Key, string Name)[] Keys =
+    [
+        ("PageDown", "Dmaj7"),
+        ("ArrowRight", "F♯m7"),
+        ("PageUp", "Dmaj7"),
+        ("ArrowLeft", "D major"),
+        ("Space", "Dmaj7"),
+        ("ArrowDown", "F♯m7"),
+        ("ArrowUp", "Dmaj7"),
+        ("Home", "D major"),
+    ];
+
+    [Theory]
+    [InlineData("b")]
+    [InlineData(".")]
+    public async Task A_key_of_a_clicker_blanks_the_screen_and_any_key_shows_the_same_again(string key)
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+        await page.ClickAsync("text=Show to a class");
+        await page.Keyboard.PressAsync("PageDown");
+        var blank = page.Locator("#class .blank");
+
+        await page.Keyboard.PressAsync(key);
+        await Assertions.Expect(blank).ToBeVisibleAsync();
+        Assert.Equal("rgb(0, 0, 0)", await blank.EvaluateAsync<string>("one => getComputedStyle(one).backgroundColor"));
+        var (box, screen) = ((await blank.BoundingBoxAsync())!, page.ViewportSize!);
+        Assert.Equal((0, 0, screen.Width, screen.Height), (box.X, box.Y, box.Width, box.Height));
+        await page.Keyboard.PressAsync("PageDown");
+
+        await Assertions.Expect(blank).ToHaveCountAsync(0);
+        await Assertions.Expect(page.Locator("#class .what")).ToHaveTextAsync("Dmaj7");
+    }
+
+    [Theory]
+    [InlineData(1280, 720, false)]
+    [InlineData(1920, 1080, false)]
+    [InlineData(1024, 768, false)]
+    [InlineData(1280, 720, true)]
+    [InlineData(1024, 768, true)]
+    public async Task The_picture_fills_the_screen_of_a_beamer_and_explains_its_marks(
+        int width,
+        int height,
+        bool isWholeNeck
+    )
+    {
+        await using var opened = await chromium.OpenStudioAsync(studio.Address, isWholeNeck ? null : Sentence);
+        var page = opened.Page;
+        await page.SetViewportSizeAsync(width, height);
+        await page.ClickAsync("text=Show to a class");
+        await page.Locator("#class svg [data-part='legend']").WaitForAsync();
+        await page.EvaluateAsync("studio.painted()");
+
+        // The drawn part of the picture: it touches two sides of its room, which has most of the screen.
+        var drawn = await page.EvaluateAsync<double[]>(
+            """
+            () => {
+                const svg = document.querySelector("#class .picture svg");
+                const [box, room] = [svg.viewBox.baseVal, svg.getBoundingClientRect()];
+                const scale = Math.min(room.width / box.width, room.height / box.height);
+                return [box.width * scale / innerWidth, box.height * scale / innerHeight, document.querySelector("#class").scrollWidth];
+            }
+            """
+        );
+
+        Assert.Equal(width, drawn[2]);
+        Assert.InRange(drawn[0] * drawn[1], 0.5, 1);
+        var legend = await page.Locator("#class svg [data-part='legend']").TextContentAsync();
+        Assert.Contains("tonic", legend, StringComparison.Ordinal);
+    }
+
     [Fact]
-    public async Task From_opposite_the_neck_is_mirrored()
+    public async Task From_opposite_the_neck_is_mirrored_and_its_words_are_not()
     {
         await using var opened = await OpenAsync();
         var page = opened.Page;
@@ -37,10 +137,64 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
         var nut = page.Locator("#class svg [data-part='string names'] text").First;
         var before = (await nut.BoundingBoxAsync())!.X;
 
-        await page.ClickAsync("text=As seen from opposite");
+        await page.Keyboard.PressAsync("m");
 
         await page.Locator("#class [aria-pressed=true]").WaitForAsync();
         Assert.True((await nut.BoundingBoxAsync())!.X > before + 500);
+        Assert.Equal(
+            0,
+            await page.EvaluateAsync<int>(
+                "[...document.querySelectorAll('#class .picture text')].filter(one => one.getScreenCTM().a <= 0).length"
+            )
+        );
+    }
+
+    [Fact]
+    public async Task A_lesson_follows_and_keys_work_in_its_frame_and_its_staves_are_not_mirrored()
+    {
+        await File.WriteAllTextAsync(
+            Path.Combine(studio.Folder, "class.md"),
+            Lesson,
+            TestContext.Current.CancellationToken
+        );
+        await using var opened = await chromium.OpenStudioAsync(studio.Address);
+        var page = opened.Page;
+        await page.GotoAsync($"{studio.Address}?lesson=class.md");
+        await Assertions.Expect(page.Locator(".cm-content")).ToContainTextAsync("Said aloud");
+        var (title, name, facing) = (
+            page.Locator("#class h2"),
+            page.Locator("#class .what"),
+            page.Locator("#class button", new() { HasText = "As seen from opposite" })
+        );
+
+        await page.ClickAsync("text=Show to a class");
+        await Assertions.Expect(title).ToHaveTextAsync("For the class");
+        await Assertions.Expect(name).ToHaveTextAsync("The triads");
+        var before = await page.Locator("#class .picture svg").InnerHTMLAsync();
+        await facing.ClickAsync();
+        await Assertions.Expect(facing).ToHaveAttributeAsync("aria-pressed", "true");
+        Assert.NotEqual(before, await page.Locator("#class .picture svg").InnerHTMLAsync());
+
+        await page.Keyboard.PressAsync("End");
+        await Assertions.Expect(name).ToHaveTextAsync("The scale");
+        await Assertions.Expect(facing).ToBeDisabledAsync();
+        await Assertions.Expect(page.GetByText("they are not mirrored")).ToBeVisibleAsync();
+        var staves = page.FrameLocator("#class iframe").Locator(".staves svg").First;
+        await staves.WaitForAsync();
+        var download = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("text=Still (PNG)"));
+        await IsPictureOnNothingAsync(page, download);
+
+        // Whoever clicked into the frame is in it with the keys.
+        await page.Locator("#class iframe").ClickAsync();
+        Assert.Equal("IFRAME", await page.EvaluateAsync<string>("document.activeElement.tagName"));
+        await page.Keyboard.PressAsync("PageUp");
+        await Assertions.Expect(name).ToHaveTextAsync("The triads");
+        await page.Keyboard.PressAsync("Home");
+        await Assertions.Expect(name).ToHaveTextAsync("D major");
+        await page.Keyboard.PressAsync("End");
+        await page.Locator("#class iframe").ClickAsync();
+        await page.Keyboard.PressAsync("Escape");
+        await Assertions.Expect(page.Locator("#class")).ToBeHiddenAsync();
     }
 
     [Fact]
@@ -52,8 +206,13 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
 
         var download = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("text=Still (PNG)"));
 
-        var bytes = await File.ReadAllBytesAsync((await download.PathAsync())!, TestContext.Current.CancellationToken);
         Assert.Equal("fretloom-1.png", download.SuggestedFilename);
+        await IsPictureOnNothingAsync(page, download);
+    }
+
+    private static async Task IsPictureOnNothingAsync(IPage page, IDownload download)
+    {
+        var bytes = await File.ReadAllBytesAsync((await download.PathAsync())!, TestContext.Current.CancellationToken);
         var alphas = await page.EvaluateAsync<int[]>(
             """
             async text => {

@@ -43,6 +43,24 @@ public class LiveNeckTests
 
     [Theory]
     [MemberData(nameof(Sentences))]
+    public void No_fret_is_narrower_than_asked_for_and_a_legend_moves_no_cell(string sentence)
+    {
+        var exhibit = ShowQuestion.Answer(sentence, ShowDefaults.Standard).Value!;
+
+        var neck = LiveNeck.Of(exhibit, null, 0, narrowestFret: 24);
+        var explained = LiveNeck.Of(exhibit, null, 0, narrowestFret: 24, hasLegend: true);
+
+        Assert.All(
+            neck.FretColumns.Where(column => column.Fret > 0),
+            column => Assert.InRange(column.Width, 24 - 1e-6, 1000)
+        );
+        Assert.Equal(neck.Cells, explained.Cells);
+        Assert.True(explained.Drawing.Height >= neck.Drawing.Height);
+        Assert.Equal(neck.Drawing.Nodes, explained.Drawing.Nodes.Take(neck.Drawing.Nodes.Count));
+    }
+
+    [Theory]
+    [MemberData(nameof(Sentences))]
     public void No_two_cells_overlap(string sentence)
     {
         var cells = Of(sentence).Cells;

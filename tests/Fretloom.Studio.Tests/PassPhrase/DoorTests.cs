@@ -128,6 +128,62 @@ public class DoorTests
         Assert.Equal(TimeSpan.Zero, tries.WaitOf(address));
     }
 
+    [Fact]
+    public void A_newcomer_never_waits_for_what_others_tried_and_the_one_who_tried_last_is_remembered()
+    {
+        var tries = new WrongTries(new HandSetClock());
+        for (var at = 0; at < 3 * WrongTries.MostAddresses; at++)
+        {
+            var address = Nth(at);
+            Assert.Equal(TimeSpan.Zero, tries.WaitOf(address));
+            tries.Add(address);
+            Assert.Equal(TimeSpan.FromSeconds(1), tries.WaitOf(address));
+        }
+
+        // The last thousand are remembered, and of the others none.
+        Assert.All(
+            Enumerable.Range(0, 3 * WrongTries.MostAddresses),
+            at =>
+                Assert.Equal(
+                    at < 2 * WrongTries.MostAddresses ? TimeSpan.Zero : TimeSpan.FromSeconds(1),
+                    tries.WaitOf(Nth(at))
+                )
+        );
+    }
+
+    [Fact]
+    public void Who_goes_on_trying_is_not_forgotten_for_others()
+    {
+        var clock = new HandSetClock();
+        var tries = new WrongTries(clock);
+        for (var at = 0; at < 6; at++)
+        {
+            tries.Add(Nth(0));
+            for (var other = 1; other < WrongTries.MostAddresses; other++)
+            {
+                tries.Add(Nth(other));
+            }
+        }
+
+        Assert.Equal(TimeSpan.FromSeconds(32), tries.WaitOf(Nth(0)));
+    }
+
+    [Theory]
+    [InlineData("2001:db8:1:2::1", "2001:db8:1:2:3:4:5:6", true)]
+    [InlineData("2001:db8:1:2::1", "2001:db8:1:3::1", false)]
+    [InlineData("::ffff:192.0.2.1", "192.0.2.1", true)]
+    [InlineData("192.0.2.1", "192.0.2.2", false)]
+    public void Addresses_of_one_computer_wait_together(string one, string other, bool isSame)
+    {
+        var tries = new WrongTries(new HandSetClock());
+
+        tries.Add(IPAddress.Parse(one));
+
+        Assert.Equal(isSame, tries.WaitOf(IPAddress.Parse(other)) > TimeSpan.Zero);
+    }
+
+    private static IPAddress Nth(int number) => new([10, 0, (byte)(number >> 8), (byte)number]);
+
     private static Task<OpenStudio> OpenAsync(TimeProvider? clock = null) =>
         OpenStudio.OpenAsync(options => options with { PassPhrase = Phrase, Clock = clock ?? TimeProvider.System });
 

@@ -18,6 +18,29 @@ export async function savePng(name, svg) {
   saveBlob(name, await pngOf(svg));
 }
 
+// What a frame shows of an exercise: its systems that are seen, one below the other, in the ink of paper. Answers whether there are any.
+export async function saveStaves(name, selector) {
+  const frame = document.querySelector(selector).contentDocument;
+  const seen = [...frame.querySelectorAll(".system > svg")].filter(svg => svg.getClientRects().length > 0);
+  if (seen.length === 0) return false;
+  let [width, height, systems] = [0, 0, ""];
+  for (const svg of seen) {
+    const room = svg.getBoundingClientRect();
+    const copy = svg.cloneNode(true);
+    copy.setAttribute("width", room.width);
+    copy.setAttribute("height", room.height);
+    copy.setAttribute("y", height);
+    width = Math.max(width, room.width);
+    height += room.height;
+    systems += new XMLSerializer().serializeToString(copy);
+  }
+  await savePng(
+    name,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" color="#1b1a17">${systems}</svg>`,
+  );
+  return true;
+}
+
 export async function copyPng(svg) {
   try {
     await navigator.clipboard.write([new ClipboardItem({ "image/png": pngOf(svg) })]);

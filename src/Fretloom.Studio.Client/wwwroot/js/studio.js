@@ -37,6 +37,19 @@ globalThis.studio = (() => {
     return null;
   };
 
+  // On a phone the sentence folds to one line when it leaves the screen. Its place stays as high as it was, so that nothing jumps.
+  addEventListener(
+    "scroll",
+    () => {
+      const asking = document.getElementById("asking");
+      const isFolded = asking.getBoundingClientRect().bottom < 48;
+      if (isFolded === asking.classList.contains("is-folded")) return;
+      asking.style.minHeight = isFolded ? `${asking.offsetHeight}px` : "";
+      asking.classList.toggle("is-folded", isFolded);
+    },
+    { passive: true },
+  );
+
   // Keys that an element uses itself: what the browser would do with them must be called off before the program hears of them.
   addEventListener(
     "keydown",
@@ -64,6 +77,7 @@ globalThis.studio = (() => {
       else history.replaceState({ said }, "", url);
     },
     said: () => history.state?.said ?? null,
+    isTouched: () => matchMedia("(pointer: coarse)").matches,
     remembered: store.read,
     remember: store.write,
     language: () => navigator.language,
@@ -77,7 +91,10 @@ globalThis.studio = (() => {
     save: (name, bytes) => import("./files.js").then(files => files.save(name, bytes)),
     savePng: (name, svg) => import("./files.js").then(files => files.savePng(name, svg)),
     copyPng: svg => import("./files.js").then(files => files.copyPng(svg)),
-    fullScreen: (id, isOn) => import("./full-screen.js").then(screen => (isOn ? screen.show(id) : screen.end(id))),
+    saveStaves: (name, frame) => import("./files.js").then(files => files.saveStaves(name, frame)),
+    showClass: (id, to) => import("./class.js").then(shown => shown.show(id, to)),
+    endClass: id => import("./class.js").then(shown => shown.end(id)),
+    toggleFullScreen: () => void import("./class.js").then(shown => shown.toggle()),
     neck: to => import("./neck.js").then(neck => neck.serve(to)),
     painted,
     giveBackFocus: element =>

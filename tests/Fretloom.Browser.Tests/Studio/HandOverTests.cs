@@ -1,0 +1,109 @@
+using System.IO.Compression;
+using System.Text;
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+
+namespace Fretloom.Browser.Tests.Studio;
+
+/// <summary>A lesson is handed over in every key: its progress is told, it can be stopped, and what comes is whole.</summary>
+public sealed partial class HandOverTests(Chromium chromium) : IAsyncLifetime
+{
+    private const string Name = "two-things.md";
+
+    private const string Text = """
+        ---
+        title: Two things
+        key: D major
+        ---
+
+        ```show
+        the triads, on strings 4-1
+        ```
+
+        ```play
+        the scale, up, in one octave
+        ```
+        """;
+
+    private StartedStudio? _studio;
+
+    public async ValueTask InitializeAsync()
+    {
+        if (Chromium.WhyNot is null)
+        {
+            _studio = await StartedStudio.StartAsync();
+            await File.WriteAllTextAsync(Path.Combine(_studio.Folder, Name), Text);
+        }
+    }
+
+    public ValueTask DisposeAsync()
+    {
+        _studio?.Dispose();
+        return ValueTask.CompletedTask;
+    }
+
+    [Fact]
+    public async Task Every_key_is_made_with_progress_can_be_stopped_and_comes_as_one_whole_ZIP()
+    {
+        await using var opened = await chromium.OpenStudioAsync(_studio!.Address);
+        var page = opened.Page;
+        await page.GotoAsync($"{_studio.Address}?lesson={Name}");
+        await Assertions.Expect(page.Locator(".cm-content")).ToContainTextAsync("Two things");
+        await page.ClickAsync("text=Make files");
+        var files = page.Locator(".files");
+        await files.GetByText("In every key").CheckAsync();
+
+        await files.GetByText("All of them").ClickAsync();
+        var progress = files.GetByRole(AriaRole.Progressbar);
+        await Assertions.Expect(progress).ToHaveAttributeAsync("value", Moved());
+        Assert.NotEqual("1", await progress.GetAttributeAsync("max"));
+        await files.GetByText("Stop").ClickAsync();
+        await Assertions.Expect(progress).ToHaveCountAsync(0);
+        await Assertions.Expect(files.GetByRole(AriaRole.Status)).ToContainTextAsync("Stopped");
+
+        var download = await page.RunAndWaitForDownloadAsync(
+            () => files.GetByText("All of them").ClickAsync(),
+            new() { Timeout = 400_000 }
+        );
+        using var zip = await ZipFile.OpenReadAsync(
+            (await download.PathAsync())!,
+            TestContext.Current.CancellationToken
+        );
+
+        // Twelve keys, each with every kind, and one sheet of all of them.
+        Assert.Single(zip.Entries, entry => entry.Name.EndsWith("-keys.pdf", StringComparison.Ordinal));
+        Assert.EndsWith(".zip", download.SuggestedFilename, StringComparison.Ordinal);
+        foreach (var (ending, head) in Heads)
+        {
+            var entries = zip
+                .Entries.Where(entry => entry.Name.EndsWith(ending, StringComparison.Ordinal))
+                .Where(entry => entry.Name.Contains("-in-", StringComparison.Ordinal))
+                .ToList();
+            Assert.Equal(12, entries.Count);
+            Assert.Equal(12, entries.Select(entry => entry.FullName).Distinct().Count());
+            Assert.All(entries, entry => Assert.StartsWith(head, Beginning(entry), StringComparison.Ordinal));
+        }
+    }
+
+    // What files of each kind begin with, by their standards.
+    private static readonly (string Ending, string Head)[] Heads =
+    [
+        (".pdf", "%PDF-"),
+        (".html", "<!doctype html>"),
+        (".musicxml", "<?xml"),
+        (".mid", "MThd"),
+        (".wav", "RIFF"),
+    ];
+
+    private static string Beginning(ZipArchiveEntry entry)
+    {
+        using var stream = entry.Open();
+        var bytes = new byte[16];
+        return Encoding
+            .UTF8.GetString(bytes, 0, stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false))
+            .TrimStart('\uFEFF');
+    }
+
+    [GeneratedRegex("^[1-9]")]
+    private static partial Regex Moved();
+}
