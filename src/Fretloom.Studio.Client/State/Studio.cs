@@ -17,13 +17,12 @@ public sealed class Studio
     // Read again when it is asked for: after the neck is painted.
     private ShowSentence? _said;
 
+    // Worked out when it is looked at: an address may say something else first.
+    private Exhibit? _exhibit;
+
     /// <summary>Begins with the first sentence.</summary>
     /// <param name="history">Where steps are noted.</param>
-    public Studio(History history)
-    {
-        _history = history;
-        Exhibit = ShowQuestion.Answer(FirstSentence, Defaults).Value!;
-    }
+    public Studio(History history) => _history = history;
 
     /// <summary>Raised when something else is to be seen.</summary>
     public event Action? Changed;
@@ -44,7 +43,7 @@ public sealed class Studio
     public ShowDefaults Defaults { get; private set; } = ShowDefaults.Standard;
 
     /// <summary>What there is to see: of the sentence, or of the last one that could be read.</summary>
-    public Exhibit Exhibit { get; private set; }
+    public Exhibit Exhibit => _exhibit ??= Answer(FirstSentence).Value!;
 
     /// <summary>The sentence of <see cref="Exhibit"/>, as it was said.</summary>
     public string ReadText { get; private set; } = FirstSentence;
@@ -153,8 +152,7 @@ public sealed class Studio
             Error = answer.Errors is [var first, ..] ? first : null;
             if (answer.IsRead)
             {
-                Exhibit = answer.Value;
-                (ReadText, _said) = (View.Sentence, null);
+                (_exhibit, ReadText, _said) = (answer.Value, View.Sentence, null);
             }
         }
 
