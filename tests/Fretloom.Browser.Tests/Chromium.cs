@@ -25,7 +25,7 @@ public sealed class Chromium : IAsyncLifetime
         }
 
         // A busy machine draws late; what never comes fails all the same.
-        Assertions.SetDefaultExpectTimeout(30_000);
+        Assertions.SetDefaultExpectTimeout(60_000);
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(
             new()

@@ -55,6 +55,29 @@ public sealed class OpenPage(IPage page) : IAsyncDisposable
         );
     }
 
+    /// <summary>What axe-core has against the page in each of some colours, a line for each rule; empty when it has nothing.</summary>
+    public async Task<string> AxeInAsync(params IReadOnlyList<Colours> colours)
+    {
+        var found = new List<string>();
+        foreach (var colour in colours)
+        {
+            await SeeInAsync(colour);
+            found.AddRange((await AxeAsync()).Select(line => $"{colour}: {line}"));
+        }
+
+        return string.Join('\n', found);
+    }
+
+    /// <summary>Goes on in other colours of the system.</summary>
+    public Task SeeInAsync(Colours colours) =>
+        page.EmulateMediaAsync(
+            new()
+            {
+                ColorScheme = colours == Colours.Dark ? ColorScheme.Dark : ColorScheme.Light,
+                ForcedColors = colours == Colours.Forced ? ForcedColors.Active : ForcedColors.None,
+            }
+        );
+
     /// <summary>The families that draw the text of the page; after one that did not come with the page, what it draws.</summary>
     public async Task<ILookup<bool, string>> FontsAsync()
     {

@@ -157,9 +157,8 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
             Lesson,
             TestContext.Current.CancellationToken
         );
-        await using var opened = await chromium.OpenStudioAsync(studio.Address);
+        await using var opened = await chromium.OpenStudioAsync($"{studio.Address}?lesson=class.md");
         var page = opened.Page;
-        await page.GotoAsync($"{studio.Address}?lesson=class.md");
         await Assertions.Expect(page.Locator(".cm-content")).ToContainTextAsync("Said aloud");
         var (title, name, facing) = (
             page.Locator("#class h2"),

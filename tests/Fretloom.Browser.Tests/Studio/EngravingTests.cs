@@ -21,8 +21,7 @@ public sealed class EngravingTests(Chromium chromium, RunningStudio studio)
     [Fact]
     public async Task An_exercise_of_a_lesson_is_engraved()
     {
-        await using var opened = await chromium.OpenStudioAsync(studio.Address);
-        await opened.Page.GotoAsync(studio.Address + Lesson);
+        await using var opened = await chromium.OpenStudioAsync(studio.Address + Lesson);
 
         await Assertions.Expect(Staves(opened).First).ToBeVisibleAsync();
         await Assertions.Expect(Handout(opened).Locator(".tablature")).ToHaveCountAsync(0);

@@ -45,9 +45,8 @@ public sealed partial class HandOverTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task Every_key_is_made_with_progress_can_be_stopped_and_comes_as_one_whole_ZIP()
     {
-        await using var opened = await chromium.OpenStudioAsync(_studio!.Address);
+        await using var opened = await chromium.OpenStudioAsync($"{_studio!.Address}?lesson={Name}");
         var page = opened.Page;
-        await page.GotoAsync($"{_studio.Address}?lesson={Name}");
         await Assertions.Expect(page.Locator(".cm-content")).ToContainTextAsync("Two things");
         await page.ClickAsync("text=Make files");
         var files = page.Locator(".files");

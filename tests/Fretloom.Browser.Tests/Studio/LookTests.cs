@@ -22,18 +22,31 @@ public class LookTests(Chromium chromium, RunningStudio studio)
         ("--fail", "#D55E00", "#E69F00"),
     ];
 
-    [Theory]
-    [InlineData("light", Colours.Light)]
-    [InlineData("light", Colours.Dark)]
-    [InlineData("dark", Colours.Light)]
-    [InlineData("auto", Colours.Light)]
-    [InlineData("auto", Colours.Dark)]
-    [InlineData("print", Colours.Dark)]
-    public async Task The_colours_of_a_theme_are_those_of_the_palette(string theme, Colours system)
+    // The theme that is chosen, and the colours of the system.
+    private static readonly (string Theme, Colours System)[] Themes =
+    [
+        ("light", Colours.Light),
+        ("light", Colours.Dark),
+        ("dark", Colours.Light),
+        ("auto", Colours.Light),
+        ("auto", Colours.Dark),
+        ("print", Colours.Dark),
+    ];
+
+    [Fact]
+    public async Task The_colours_of_every_theme_are_those_of_the_palette()
     {
-        await using var opened = await chromium.OpenStudioAsync(studio.Address, Sevenths, colours: system);
-        var page = opened.Page;
-        await page.Locator("select").First.SelectOptionAsync(theme);
+        await using var opened = await chromium.OpenStudioAsync(studio.Address, Sevenths);
+        foreach (var (theme, system) in Themes)
+        {
+            await opened.SeeInAsync(system);
+            await opened.Page.Locator("select").First.SelectOptionAsync(theme);
+            await IsOfThePaletteAsync(opened.Page, theme, system);
+        }
+    }
+
+    private static async Task IsOfThePaletteAsync(IPage page, string theme, Colours system)
+    {
         var isDark = theme == "dark" || (theme == "auto" && system == Colours.Dark);
 
         foreach (var (token, light, dark) in Palette)

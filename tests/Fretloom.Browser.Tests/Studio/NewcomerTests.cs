@@ -75,9 +75,8 @@ public sealed class NewcomerTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task A_lesson_is_shown_to_a_class_picture_by_picture()
     {
-        await using var opened = await chromium.OpenStudioAsync(_studio!.Address);
+        await using var opened = await chromium.OpenStudioAsync($"{_studio!.Address}?lesson=the-cloth-of-a-key.md");
         var page = opened.Page;
-        await page.GotoAsync($"{_studio.Address}?lesson=the-cloth-of-a-key.md");
         await Assertions.Expect(Handout(page)).ToContainTextAsync("The cloth of a key");
 
         await page.ClickAsync("text=Show to a class");
@@ -117,10 +116,8 @@ public sealed class NewcomerTests(Chromium chromium) : IAsyncLifetime
             Hostile,
             TestContext.Current.CancellationToken
         );
-        await using var opened = await chromium.OpenStudioAsync(_studio.Address);
+        await using var opened = await chromium.OpenStudioAsync($"{_studio.Address}?lesson=hostile.md");
         var page = opened.Page;
-
-        await page.GotoAsync($"{_studio.Address}?lesson=hostile.md");
         await Assertions.Expect(Handout(page).Locator("figure svg").First).ToBeVisibleAsync();
         foreach (var link in await Handout(page).Locator("a").AllAsync())
         {
@@ -134,9 +131,10 @@ public sealed class NewcomerTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task A_long_job_tells_how_far_it_is_and_can_be_stopped()
     {
-        await using var opened = await chromium.OpenStudioAsync(_studio!.Address);
+        await using var opened = await chromium.OpenStudioAsync(
+            $"{_studio!.Address}?lesson=when-a-shape-is-too-wide.md"
+        );
         var page = opened.Page;
-        await page.GotoAsync($"{_studio.Address}?lesson=when-a-shape-is-too-wide.md");
         await Assertions.Expect(Handout(page).Locator("h1")).ToBeVisibleAsync();
 
         await page.GetByText("Make files").ClickAsync();

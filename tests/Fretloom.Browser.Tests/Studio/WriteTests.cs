@@ -29,8 +29,7 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
 
     private async Task<OpenPage> OpenAsync(int width = 1280)
     {
-        var opened = await chromium.OpenStudioAsync(_studio!.Address, width: width);
-        await opened.Page.GotoAsync($"{_studio.Address}?lesson={Name}");
+        var opened = await chromium.OpenStudioAsync($"{_studio!.Address}?lesson={Name}", width: width);
         await Assertions.Expect(Editor(opened)).ToContainTextAsync("First.");
         return opened;
     }
