@@ -20,9 +20,9 @@ internal static class StudioTimes
         "in A major",
         "in E major",
         "in F major",
-        "in Bb major",
+        "in B♭ major",
         "in D major",
-        "in Ab major",
+        "in A♭ major",
     ];
 
     public static async Task PrintAsync()
@@ -126,11 +126,13 @@ internal static class StudioTimes
         {
             var key = Keys[round % Keys.Length];
             await page.ClickAsync("button.phrase[aria-label^='the key']");
-            await page.FillAsync(".pop input", key);
-            var box = (await page.Locator(".pop li").First.BoundingBoxAsync())!;
-            await page.Mouse.MoveAsync(box.X + 20, box.Y + (box.Height / 2));
+            var option = page.Locator($".pop [role=option]:text-is('{key}')");
+            await option.ScrollIntoViewIfNeededAsync();
+            var box = (await option.BoundingBoxAsync())!;
             await page.WaitForTimeoutAsync(150);
             await page.EvaluateAsync("() => { presses.length = 0; }");
+            // Pressed at once: a choice that is rested on is on the neck already.
+            await page.Mouse.MoveAsync(box.X + 20, box.Y + (box.Height / 2));
             await page.Mouse.DownAsync();
             await page.WaitForTimeoutAsync(200);
             // The browser tells of a press when it is over.
