@@ -133,7 +133,10 @@ public class PhoneTests(Chromium chromium, RunningStudio studio)
         await Assertions.Expect(open).ToBeFocusedAsync();
 
         await open.TapAsync();
+        // It can be closed when the phone was turned meanwhile.
+        await page.SetViewportSizeAsync(844, 390);
         await page.Locator("#truths .fold").TapAsync();
+        await page.SetViewportSizeAsync(390, 900);
         await Assertions.Expect(sheet).ToBeHiddenAsync();
     }
 }

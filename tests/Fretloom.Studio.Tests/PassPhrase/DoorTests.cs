@@ -168,6 +168,7 @@ public class DoorTests
         Assert.Equal(TimeSpan.FromSeconds(32), tries.WaitOf(Nth(0)));
     }
 
+    // Addresses for examples: RFC 3849 and RFC 5737; IPv4 within IPv6 and networks of 64 bits: RFC 4291, 2.5.5.2 and 2.5.4.
     [Theory]
     [InlineData("2001:db8:1:2::1", "2001:db8:1:2:3:4:5:6", true)]
     [InlineData("2001:db8:1:2::1", "2001:db8:1:3::1", false)]

@@ -42,6 +42,7 @@ globalThis.studio = (() => {
     "scroll",
     () => {
       const asking = document.getElementById("asking");
+      if (!asking) return;
       const isFolded = asking.getBoundingClientRect().bottom < 48;
       if (isFolded === asking.classList.contains("is-folded")) return;
       asking.style.minHeight = isFolded ? `${asking.offsetHeight}px` : "";
