@@ -129,7 +129,8 @@ internal static class StudioTimes
             var option = page.Locator($".pop [role=option]:text-is('{key}')");
             await option.ScrollIntoViewIfNeededAsync();
             var box = (await option.BoundingBoxAsync())!;
-            await page.WaitForTimeoutAsync(150);
+            // The list is read before it is pressed in, for less time than a hand needs.
+            await page.WaitForTimeoutAsync(400);
             await page.EvaluateAsync("() => { presses.length = 0; }");
             // Pressed at once: a choice that is rested on is on the neck already.
             await page.Mouse.MoveAsync(box.X + 20, box.Y + (box.Height / 2));

@@ -9,8 +9,5 @@ namespace Fretloom.Pages.Scene;
 public sealed record Drawing(double Width, double Height, string Title, string Description, ValueList<Node> Nodes)
 {
     /// <summary>Every node that is not a group, in the order drawn.</summary>
-    public IEnumerable<Node> Leaves => Nodes.SelectMany(LeavesOf);
-
-    private static IEnumerable<Node> LeavesOf(Node node) =>
-        node is Node.Group group ? group.Children.SelectMany(LeavesOf) : [node];
+    public IEnumerable<Node> Leaves => Nodes.SelectMany(node => node is Node.Group group ? group.Leaves : [node]);
 }

@@ -13,6 +13,9 @@ public abstract record Node
     /// <param name="Children">In the order they are drawn.</param>
     public sealed record Group(string Name, ValueList<Node> Children) : Node
     {
+        /// <summary>Every node in it that is not a group, in the order drawn.</summary>
+        public IEnumerable<Node> Leaves => Children.SelectMany(child => child is Group group ? group.Leaves : [child]);
+
         /// <inheritdoc/>
         public override Node Placed(Placement placement) =>
             this with

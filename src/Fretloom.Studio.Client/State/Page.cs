@@ -68,7 +68,10 @@ public sealed class Page(IJSRuntime browser)
         browser.InvokeVoidAsync("studio.giveBackFocus", element);
 
     /// <summary>Waits until what has been drawn so far is seen.</summary>
-    public ValueTask Painted() => browser.InvokeVoidAsync("studio.painted");
+    public ValueTask Seen() => browser.InvokeVoidAsync("studio.seen");
+
+    /// <summary>Waits until the browser has nothing else to do.</summary>
+    public ValueTask Idle() => browser.InvokeVoidAsync("studio.idle");
 
     /// <summary>Tells whoever waits for it that the studio is ready.</summary>
     public void Ready() => Now.InvokeVoid("studio.ready");

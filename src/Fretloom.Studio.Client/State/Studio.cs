@@ -12,7 +12,7 @@ public sealed class Studio
     public const string FirstSentence = "show the notes of the key and the landmarks";
 
     private readonly History _history;
-    private (string Sentence, ShowDefaults Defaults, SentenceResult<Exhibit> Answer)? _last;
+    private readonly Kept<string, SentenceResult<Exhibit>> _answers = new();
 
     // Read again when it is asked for: after the neck is painted.
     private ShowSentence? _said;
@@ -32,6 +32,9 @@ public sealed class Studio
 
     /// <summary>Raised when something is tried on the neck, or no more.</summary>
     public event Action? Trying;
+
+    /// <summary>Raised when something may be seen soon.</summary>
+    public event Action<Exhibit>? Foreseen;
 
     /// <summary>What is tried on the neck, before it is said; null when nothing is.</summary>
     public Exhibit? Tried { get; private set; }
@@ -82,16 +85,9 @@ public sealed class Studio
         Look(View with { Built = built.ToValueList(), ShapeAt = null }, spot.ToString());
     }
 
-    /// <summary>Works a sentence out. That of a picker is asked for twice, to see whether it reads well and to be seen: it is kept.</summary>
-    public SentenceResult<Exhibit> Answer(string sentence)
-    {
-        if (_last is not { } last || last.Sentence != sentence || last.Defaults != Defaults)
-        {
-            _last = last = (sentence, Defaults, ShowQuestion.Answer(sentence, Defaults));
-        }
-
-        return last.Answer;
-    }
+    /// <summary>Works a sentence out; one that was asked for not long ago is still known.</summary>
+    public SentenceResult<Exhibit> Answer(string sentence) =>
+        _answers.Of(sentence, () => ShowQuestion.Answer(sentence, Defaults));
 
     /// <summary>Says another sentence.</summary>
     /// <param name="sentence">The sentence; it need not be right.</param>
@@ -108,6 +104,19 @@ public sealed class Studio
             Tried = tried;
             Trying?.Invoke();
         }
+    }
+
+    /// <summary>Makes ready what may be said soon.</summary>
+    /// <returns>What would be seen; null for a sentence that cannot be read.</returns>
+    public Exhibit? Foresee(string sentence)
+    {
+        var exhibit = Answer(sentence).Value;
+        if (exhibit is not null)
+        {
+            Foreseen?.Invoke(exhibit);
+        }
+
+        return exhibit;
     }
 
     /// <summary>Looks at something else. A step that can be taken back.</summary>
@@ -132,6 +141,7 @@ public sealed class Studio
         if (defaults != Defaults)
         {
             (Defaults, IsPassing) = (defaults, true);
+            _answers.Clear();
             Follow(isNew: true);
         }
     }

@@ -108,7 +108,7 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
         await page.SetViewportSizeAsync(width, height);
         await page.ClickAsync("text=Show to a class");
         await page.Locator("#class svg [data-part='legend']").WaitForAsync();
-        await page.EvaluateAsync("studio.painted()");
+        await page.EvaluateAsync("studio.seen()");
 
         // The drawn part of the picture: it touches two sides of its room, which has most of the screen.
         var drawn = await page.EvaluateAsync<double[]>(

@@ -11,6 +11,8 @@ public sealed class PickerTests : IDisposable
 {
     private readonly BunitContext _page = new();
     private readonly List<string?> _tried = [];
+    private readonly List<string> _foreseen = [];
+    private readonly SlowClock _clock = new();
     private string? _picked;
 
     public PickerTests()
@@ -19,6 +21,7 @@ public sealed class PickerTests : IDisposable
         _page.Services.AddSingleton<Labels>();
         _page.Services.AddSingleton<Page>();
         _page.Services.AddSingleton<Errands>();
+        _page.Services.AddSingleton<TimeProvider>(_clock);
     }
 
     public void Dispose() => _page.Dispose();
@@ -31,6 +34,7 @@ public sealed class PickerTests : IDisposable
                 .Add(one => one.CanLeave, canLeave)
                 .Add(one => one.Offer, () => ChoiceGroup.One(["in C major", "in D major", "in Bb major"]))
                 .Add(one => one.Tried, _tried.Add)
+                .Add(one => one.Foreseen, _foreseen.Add)
                 .Add(one => one.Picked, words => _picked = words)
         );
 
@@ -193,5 +197,62 @@ public sealed class PickerTests : IDisposable
 
         Assert.Equal(["in Bb major"], _tried);
         Assert.Equal("in Bb major", _picked);
+    }
+
+    [Fact]
+    public void While_the_list_is_open_every_choice_is_made_ready_the_nearest_first()
+    {
+        Rendered().Find("button").Click();
+
+        Assert.Equal(["in D major", "in C major", "in Bb major"], _foreseen);
+    }
+
+    [Fact]
+    public void Nothing_is_made_ready_for_a_list_that_is_closed_again()
+    {
+        var idle = _page.JSInterop.SetupVoid("studio.idle");
+        var picker = Rendered();
+        picker.Find("button").Click();
+        Press(picker, "Escape");
+
+        idle.SetVoidResult();
+
+        Assert.Empty(_foreseen);
+    }
+
+    [Fact]
+    public void What_takes_long_to_make_ready_is_left_until_it_is_picked()
+    {
+        _clock.Step = TimeSpan.FromMilliseconds(51);
+
+        Rendered().Find("button").Click();
+
+        Assert.Equal(["in D major"], _foreseen);
+    }
+
+    [Fact]
+    public void Pointing_along_the_list_draws_nothing_anew()
+    {
+        var picker = Rendered();
+        picker.Find("button").Click();
+        var before = picker.RenderCount;
+
+        picker.FindAll("[role=option]")[2].MouseEnter();
+
+        Assert.Equal(before, picker.RenderCount);
+        Press(picker, "ArrowDown");
+        Assert.Equal(before + 1, picker.RenderCount);
+    }
+
+    // Every look at it is so much later.
+    private sealed class SlowClock : TimeProvider
+    {
+        private long _now;
+
+        public TimeSpan Step { get; set; }
+
+        public override long TimestampFrequency => TimeSpan.TicksPerSecond;
+
+        public override long GetTimestamp() => _now += Step.Ticks;
     }
 }

@@ -62,8 +62,13 @@ globalThis.studio = (() => {
   );
 
   // A page that is not seen paints nothing, and need not be waited for.
-  const painted = () =>
-    document.hidden ? Promise.resolve() : new Promise(done => requestAnimationFrame(() => setTimeout(done)));
+  const painted = wait =>
+    document.hidden ? Promise.resolve() : new Promise(done => requestAnimationFrame(() => setTimeout(done, wait)));
+  // What is painted is then brought to the screen by other threads, which need the processor for about three frames.
+  const seen = () => painted(48);
+  let ready;
+  const whenReady = new Promise(done => (ready = done));
+  const idle = () => new Promise(done => (globalThis.requestIdleCallback ?? setTimeout)(done));
 
   return {
     asked: name => new URLSearchParams(location.search).get(name),
@@ -87,7 +92,11 @@ globalThis.studio = (() => {
       theme(name);
     },
     speaks: language => (root.lang = language),
-    ready: () => (root.dataset.ready = "true"),
+    ready: () => {
+      root.dataset.ready = "true";
+      seen().then(ready);
+    },
+    whenReady,
     sound: (figures, midis, gapSeconds) => import("./sound.js").then(sound => sound.pluck(figures, midis, gapSeconds)),
     save: (name, bytes) => import("./files.js").then(files => files.save(name, bytes)),
     savePng: (name, svg) => import("./files.js").then(files => files.savePng(name, svg)),
@@ -97,9 +106,10 @@ globalThis.studio = (() => {
     endClass: id => import("./class.js").then(shown => shown.end(id)),
     toggleFullScreen: () => void import("./class.js").then(shown => shown.toggle()),
     neck: to => import("./neck.js").then(neck => neck.serve(to)),
-    painted,
+    seen,
+    idle,
     giveBackFocus: element =>
-      painted().then(() => {
+      painted(0).then(() => {
         const now = document.activeElement;
         if (now === document.body || now === null) element.focus();
       }),
