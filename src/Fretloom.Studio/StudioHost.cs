@@ -78,6 +78,7 @@ public sealed class StudioHost : IAsyncDisposable
         new LessonEndpoints(folder, changes, ending).Map(web);
         new HandoutEndpoints(desk, folder).Map(web);
         new SentenceEndpoints(workshop).Map(web);
+        new OpeningNeck(workshop).Map(web);
         web.UseEndpoints(_ => { });
         web.Run(pages.Send);
         try

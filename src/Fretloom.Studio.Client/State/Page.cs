@@ -51,6 +51,9 @@ public sealed class Page(IJSRuntime browser)
     /// <summary>Whether the page is pointed at with fingers.</summary>
     public bool IsTouched => Now.Invoke<bool>("studio.isTouched");
 
+    /// <summary>The room there will be for the neck, in CSS pixels.</summary>
+    public double NeckRoom => Now.Invoke<double>("studio.neckRoom");
+
     /// <summary>Moves on to the sentence.</summary>
     public void ToSentence() => Focus("#sentence");
 

@@ -83,6 +83,8 @@ globalThis.studio = (() => {
       else history.replaceState({ said }, "", url);
     },
     said: () => history.state?.said ?? null,
+    // As wide as the window without the dock's edges; once it is there the dock tells its width itself.
+    neckRoom: () => root.clientWidth - (matchMedia("(max-width: 900px)").matches ? 32 : 64),
     isTouched: () => matchMedia("(pointer: coarse)").matches,
     remembered: store.read,
     remember: store.write,
