@@ -42,12 +42,14 @@ public static class SentenceEdit
                 return text;
             }
 
-            if (InTheWay(text, errors[0], kind) is not { } other)
+            // What is complained of may stand in the new words themselves.
+            if (
+                InTheWay(text, errors[0], kind) is not { } other
+                || phrases.RemoveAll(phrase => phrase.Kind == other) == 0
+            )
             {
                 return whole;
             }
-
-            phrases.RemoveAll(phrase => phrase.Kind == other);
         }
     }
 

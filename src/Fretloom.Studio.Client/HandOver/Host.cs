@@ -21,7 +21,7 @@ public sealed class Host(HttpClient http, Labels labels)
     /// <summary>The files of a lesson.</summary>
     /// <param name="request">Which lesson, and what to make of it.</param>
     /// <param name="progress">Told how many files of how many are done, and which was the last.</param>
-    /// <param name="stop">Calls it off at the host too.</param>
+    /// <param name="stop">Calls it off, at the host too once it has begun there.</param>
     /// <returns>One file, a ZIP of several, or what went wrong in words.</returns>
     public async Task<HostAnswer> BuildAsync(
         HandoutRequest request,
@@ -66,9 +66,7 @@ public sealed class Host(HttpClient http, Labels labels)
 
                 if (state.State != "working")
                 {
-                    var said = state.Diagnostics?.Select(found =>
-                        found.Line > 0 ? $"{found.Line}: {found.Message}" : found.Message
-                    );
+                    var said = state.Diagnostics?.Select(found => $"{found.Line}: {found.Message}");
                     return HostAnswer.Failed(
                         string.Join("\n", said ?? []) is { Length: > 0 } words ? words : labels["host-failed"]
                     );

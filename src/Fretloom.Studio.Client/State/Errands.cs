@@ -1,6 +1,6 @@
 namespace Fretloom.Studio.Client.State;
 
-/// <summary>Work that is begun and not waited for. What goes wrong in it is told, not lost.</summary>
+/// <summary>Work that is begun and not waited for. What goes wrong in it is told to whoever listens.</summary>
 public sealed class Errands
 {
     /// <summary>Raised when something went wrong.</summary>

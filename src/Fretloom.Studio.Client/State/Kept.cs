@@ -5,12 +5,13 @@ namespace Fretloom.Studio.Client.State;
 internal sealed class Kept<TKey, TValue>(IEqualityComparer<TKey>? comparer = null)
     where TKey : notnull
 {
-    // Somewhat more than the longest list of a picker.
-    private const int Most = 64;
+    // More than the choices of two pickers.
+    private const int Most = 128;
 
     private readonly Dictionary<TKey, TValue> _known = new(comparer);
+    private readonly Queue<TKey> _order = [];
 
-    /// <summary>What belongs to a key, worked out if it is not known. When very many are known all are let go first.</summary>
+    /// <summary>What belongs to a key, worked out if it is not known. When very many are known the one that is known longest is let go.</summary>
     public TValue Of(TKey key, Func<TValue> workOut)
     {
         if (!_known.TryGetValue(key, out var value))
@@ -18,15 +19,20 @@ internal sealed class Kept<TKey, TValue>(IEqualityComparer<TKey>? comparer = nul
             value = workOut();
             if (_known.Count == Most)
             {
-                _known.Clear();
+                _known.Remove(_order.Dequeue());
             }
 
-            _known[key] = value;
+            _known.Add(key, value);
+            _order.Enqueue(key);
         }
 
         return value;
     }
 
     /// <summary>Lets all go: something changed that they depend on.</summary>
-    public void Clear() => _known.Clear();
+    public void Clear()
+    {
+        _known.Clear();
+        _order.Clear();
+    }
 }

@@ -15,6 +15,9 @@ public sealed class Page(IJSRuntime browser)
     /// <summary>A part of the address after the question mark; null when it is not there.</summary>
     public string? Asked(string name) => Now.Invoke<string?>("studio.asked", name);
 
+    /// <summary>Takes a part of the address away that is no longer so.</summary>
+    public void Forget(string name) => Now.InvokeVoid("studio.forget", name);
+
     /// <summary>Writes a link into the address.</summary>
     /// <param name="link">The link.</param>
     /// <param name="said">What was said, without what is taken for granted: kept beside the address, in this tab alone.</param>
@@ -69,6 +72,9 @@ public sealed class Page(IJSRuntime browser)
     /// <summary>Moves back on to an element once what was drawn is seen, unless something else was moved on to meanwhile.</summary>
     public ValueTask GiveBackFocusAsync(ElementReference element) =>
         browser.InvokeVoidAsync("studio.giveBackFocus", element);
+
+    /// <summary>Waits until what has been drawn so far is painted; it is not on the screen yet.</summary>
+    public ValueTask Painted() => browser.InvokeVoidAsync("studio.painted", 0);
 
     /// <summary>Waits until what has been drawn so far is seen.</summary>
     public ValueTask Seen() => browser.InvokeVoidAsync("studio.seen");

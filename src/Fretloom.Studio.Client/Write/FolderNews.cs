@@ -36,6 +36,11 @@ internal sealed class FolderNews(
     public async Task ReturnAsync()
     {
         await saver.SaveAsync();
+        while (saver.IsSaving)
+        {
+            await Task.Delay(Moment, clock);
+        }
+
         if (lesson.Name is { } name && lesson.Clash is null)
         {
             await disk.LookAsync(name);

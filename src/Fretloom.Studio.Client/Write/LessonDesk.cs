@@ -131,8 +131,11 @@ public sealed class LessonDesk
         }
 
         // What was typed while the host was asked.
-        _lesson.Catch();
-        await _shelf.KeepAsync();
+        if (!await KeptAsync())
+        {
+            return false;
+        }
+
         await _shelf.SetAsideAsync(name);
         var left = await _shelf.LeftBehindAsync(name);
         if (asked != _asked)
@@ -181,7 +184,7 @@ public sealed class LessonDesk
 
         var name = _news.Free(FileNames.From(title));
         await _shelf.SetAsideAsync(name);
-        if (asked != _asked)
+        if (asked != _asked || !await KeptAsync() || asked != _asked)
         {
             return;
         }
@@ -246,11 +249,11 @@ public sealed class LessonDesk
 
     /// <summary>Puts a block in at the cursor, with an empty line on both sides; without a lesson a new one is begun.</summary>
     /// <param name="fence">The whole block with its fences.</param>
-    public void InsertBlock(string fence)
+    public async Task InsertBlockAsync(string fence)
     {
         if (!IsOpen)
         {
-            _errands.Run(() => StartAsync(NewLesson.Title, NewLesson.With(fence)));
+            await StartAsync(NewLesson.Title, NewLesson.With(fence));
         }
         else if (Inserting is not null)
         {
@@ -260,8 +263,8 @@ public sealed class LessonDesk
         {
             var text = $"{Text.TrimEnd()}\n\n{fence.TrimEnd()}\n";
             Type(text);
-            _errands.Run(_shelf.KeepAsync);
             _lesson.Replace(text);
+            await _shelf.KeepAsync();
         }
     }
 
@@ -318,6 +321,12 @@ public sealed class LessonDesk
         }
 
         await SaveAsync();
+        return await KeptAsync();
+    }
+
+    private async Task<bool> KeptAsync()
+    {
+        _lesson.Catch();
         await _shelf.KeepAsync();
         if (IsAtRisk)
         {

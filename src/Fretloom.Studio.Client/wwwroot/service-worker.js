@@ -1,5 +1,5 @@
 // Keeps the studio for times without a host: everything it is made of is fetched once and answered from here.
-// What the host works out, under /api, always goes to the host.
+// What the host works out, under /api, always goes to the host. A new version waits until no page of the old one is open: their parts belong together.
 self.importScripts("service-worker-assets.js");
 
 const cacheName = "fretloom " + self.assetsManifest.version;
@@ -29,7 +29,7 @@ async function fill() {
       await cache.put(url, response);
     }),
   );
-  await self.skipWaiting();
+  await keepAgain(before);
 }
 
 // A file that another version had with the same content need not be fetched again.
@@ -63,7 +63,6 @@ async function keepAgain(names) {
 
 async function empty() {
   const names = (await caches.keys()).filter(key => key.startsWith("fretloom ") && key !== cacheName);
-  await keepAgain(names);
   await Promise.all(names.map(name => caches.delete(name)));
   await self.clients.claim();
 }

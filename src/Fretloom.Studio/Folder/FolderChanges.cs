@@ -14,7 +14,7 @@ internal sealed class FolderChanges(LessonFolder folder, TimeProvider clock) : I
     // Programs write a file in several steps.
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(50);
 
-    // Who does not read for so long is told to look for himself.
+    // Changes; of those that a listener has not read when there are more, the oldest are dropped.
     private const int Unread = 256;
 
     private readonly Lock _gate = new();

@@ -16,9 +16,10 @@ namespace Fretloom.Studio.Site;
 /// The neck of a sentence at <c>/api/opening</c>, as the studio will draw it: it is seen while the program is still on its way to the browser.
 /// Asked for with <c>show</c>, the sentence; <c>names</c>, how notes are named, or nothing; and <c>room</c>, the points there are.
 /// </summary>
-/// <param name="workshop">Where it is drawn.</param>
+/// <param name="workshop">Where the sentence is worked out.</param>
 internal sealed class OpeningNeck(Workshop workshop)
 {
+    // Points; any window that a neck can be seen in. Limits of our own.
     private const double LeastRoom = 100;
     private const double MostRoom = 5000;
 

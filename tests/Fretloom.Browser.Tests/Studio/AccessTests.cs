@@ -39,7 +39,7 @@ public class AccessTests(Chromium chromium, RunningStudio studio)
     public async Task Axe_has_nothing_against_what_a_class_sees(int width)
     {
         await using var opened = await chromium.OpenStudioAsync(studio.Address, Sevenths, width);
-        await opened.Page.ClickAsync("text=Show to a class");
+        await opened.Page.ShowToClassAsync();
         await opened.Page.Locator("#class h2").WaitForAsync();
 
         Assert.Equal("", await opened.AxeInAsync(All));

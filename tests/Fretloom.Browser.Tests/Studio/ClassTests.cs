@@ -36,7 +36,7 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
         var page = opened.Page;
         var (name, at) = (page.Locator("#class .what"), page.Locator("#class-at"));
 
-        await page.ClickAsync("text=Show to a class");
+        await page.ShowToClassAsync();
         await Assertions.Expect(name).ToHaveTextAsync("D major");
         await Assertions
             .Expect(page.Locator("#class h2"))
@@ -76,7 +76,7 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
     {
         await using var opened = await OpenAsync();
         var page = opened.Page;
-        await page.ClickAsync("text=Show to a class");
+        await page.ShowToClassAsync();
         await page.Keyboard.PressAsync("PageDown");
         var blank = page.Locator("#class .blank");
 
@@ -106,7 +106,7 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
         await using var opened = await chromium.OpenStudioAsync(studio.Address, isWholeNeck ? null : Sentence);
         var page = opened.Page;
         await page.SetViewportSizeAsync(width, height);
-        await page.ClickAsync("text=Show to a class");
+        await page.ShowToClassAsync();
         await page.Locator("#class svg [data-part='legend']").WaitForAsync();
         await page.EvaluateAsync("studio.seen()");
 
@@ -133,7 +133,7 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
     {
         await using var opened = await OpenAsync();
         var page = opened.Page;
-        await page.ClickAsync("text=Show to a class");
+        await page.ShowToClassAsync();
         var nut = page.Locator("#class svg [data-part='string names'] text").First;
         var before = (await nut.BoundingBoxAsync())!.X;
 
@@ -166,7 +166,7 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
             page.Locator("#class button", new() { HasText = "As seen from opposite" })
         );
 
-        await page.ClickAsync("text=Show to a class");
+        await page.ShowToClassAsync();
         await Assertions.Expect(title).ToHaveTextAsync("For the class");
         await Assertions.Expect(name).ToHaveTextAsync("The triads");
         var before = await page.Locator("#class .picture svg").InnerHTMLAsync();
@@ -201,7 +201,7 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
     {
         await using var opened = await OpenAsync();
         var page = opened.Page;
-        await page.ClickAsync("text=Show to a class");
+        await page.ShowToClassAsync();
 
         var download = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("text=Still (PNG)"));
 

@@ -79,7 +79,7 @@ public sealed class NewcomerTests(Chromium chromium) : IAsyncLifetime
         var page = opened.Page;
         await Assertions.Expect(Handout(page)).ToContainTextAsync("The cloth of a key");
 
-        await page.ClickAsync("text=Show to a class");
+        await page.ShowToClassAsync();
         var (title, picture) = (page.Locator("#class h2"), page.Locator("#class .picture svg"));
         await Assertions.Expect(title).ToHaveTextAsync("The cloth of a key");
         var first = await picture.InnerHTMLAsync();

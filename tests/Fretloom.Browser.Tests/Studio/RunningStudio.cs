@@ -127,6 +127,13 @@ internal static class StudioPages
         await page.Keyboard.PressAsync("Enter");
     }
 
+    /// <summary>Shows to a class, and waits until keys are heard there.</summary>
+    public static async Task ShowToClassAsync(this IPage page)
+    {
+        await page.ClickAsync("text=Show to a class");
+        await page.Locator("#class[open]").WaitForAsync();
+    }
+
     /// <summary>The sentence as it is shown.</summary>
     public static async Task<string> SentenceAsync(this IPage page) =>
         (await page.Locator("#sentence .said").InnerTextAsync()).ReplaceLineEndings(" ").Split('.')[0].Trim();

@@ -88,7 +88,8 @@ public partial class GatheredSvgTests
             ' ',
             element
                 .Attributes()
-                .Where(one => one.Name.LocalName is not ("x" or "y" or "x1" or "y1" or "x2" or "y2" or "d" or "fill"))
+                .Where(one => one.Name.LocalName is not ("x" or "y" or "x1" or "y1" or "x2" or "y2" or "d"))
+                .Where(one => (element.Name.LocalName, one.Value) != ("path", "none"))
         );
         return element.Name.LocalName switch
         {

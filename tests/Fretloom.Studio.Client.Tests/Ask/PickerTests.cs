@@ -35,6 +35,7 @@ public sealed class PickerTests : IDisposable
                 .Add(one => one.Offer, () => ChoiceGroup.One(["in C major", "in D major", "in Bb major"]))
                 .Add(one => one.Tried, _tried.Add)
                 .Add(one => one.Foreseen, _foreseen.Add)
+                .Add(one => one.Reads, words => words == "in b")
                 .Add(one => one.Picked, words => _picked = words)
         );
 
@@ -254,5 +255,47 @@ public sealed class PickerTests : IDisposable
         public override long TimestampFrequency => TimeSpan.TicksPerSecond;
 
         public override long GetTimestamp() => _now += Step.Ticks;
+    }
+
+    [Theory]
+    // Typed as a whole it is meant, though a longer choice comes first.
+    [InlineData("in b", "in b")]
+    [InlineData("IN D MAJOR", "in D major")]
+    [InlineData("b♭", "in Bb major")]
+    [InlineData("nonsense", "nonsense")]
+    public void Enter_says_what_was_typed_where_that_can_be_said(string typed, string picked)
+    {
+        var picker = Rendered();
+        picker.Find("button").Click();
+        picker.Find("input").Input(typed);
+
+        Press(picker, "Enter");
+
+        Assert.Equal(picked, _picked);
+    }
+
+    [Fact]
+    public void Who_went_on_through_the_list_means_what_they_stand_at()
+    {
+        var picker = Rendered();
+        picker.Find("button").Click();
+        picker.Find("input").Input("in b");
+
+        Press(picker, "ArrowDown", "Enter");
+
+        Assert.Equal("in Bb major", _picked);
+    }
+
+    [Fact]
+    public void Only_the_main_button_picks()
+    {
+        var picker = Rendered();
+        picker.Find("button").Click();
+
+        picker.FindAll("[role=option]")[0].MouseDown(new MouseEventArgs { Button = 2 });
+        Assert.Null(_picked);
+        picker.FindAll("[role=option]")[0].MouseDown(new MouseEventArgs { Button = 0 });
+
+        Assert.Equal("in C major", _picked);
     }
 }

@@ -28,4 +28,14 @@ public class KeptTests
 
         Assert.NotSame(first, kept.Of("one", () => new object()));
     }
+
+    [Fact]
+    public void When_very_much_is_known_the_oldest_is_let_go_alone()
+    {
+        var kept = new Kept<int, object>();
+        var all = Enumerable.Range(0, 129).Select(key => kept.Of(key, () => new object())).ToList();
+
+        Assert.All(Enumerable.Range(1, 128), key => Assert.Same(all[key], kept.Of(key, () => new object())));
+        Assert.NotSame(all[0], kept.Of(0, () => new object()));
+    }
 }

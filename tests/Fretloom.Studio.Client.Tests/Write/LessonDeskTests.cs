@@ -341,10 +341,22 @@ public sealed class LessonDeskTests : IDisposable
     public async Task A_block_goes_to_the_end_where_no_editor_is_open()
     {
         await _desk.OpenAsync(Name);
-        _desk.InsertBlock("```show\nevery D\n```");
+        await _desk.InsertBlockAsync("```show\nevery D\n```");
         await RestAsync();
 
         Assert.Equal(Before.TrimEnd() + "\n\n```show\nevery D\n```\n", _folder.Files[Name]);
+    }
+
+    [Fact]
+    public async Task Blocks_without_a_lesson_go_into_one_new_one()
+    {
+        await _desk.InsertBlockAsync("```show\nevery D\n```");
+        await _desk.InsertBlockAsync("```show\nevery G\n```");
+        await RestAsync();
+
+        var text = _folder.Files[_desk.Name!];
+        Assert.Contains("every D", text, StringComparison.Ordinal);
+        Assert.Contains("every G", text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -353,7 +365,7 @@ public sealed class LessonDeskTests : IDisposable
         await _desk.OpenAsync(Name);
         var inserted = new List<string>();
         _desk.Inserting += inserted.Add;
-        _desk.InsertBlock("```show\nevery D\n```");
+        await _desk.InsertBlockAsync("```show\nevery D\n```");
 
         Assert.Equal(["```show\nevery D\n```"], inserted);
         Assert.Equal(Before, _desk.Text);

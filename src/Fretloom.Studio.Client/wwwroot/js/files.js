@@ -61,6 +61,8 @@ function saveBlob(name, blob) {
 // A picture drawn as an image sees no fonts of the page: it carries its own. Its ground is transparent.
 async function pngOf(svg) {
   styles ??= Promise.all(faces.map(faceOf)).then(all => `<style>${all.join("")}</style>`);
+  // Fonts that did not come are asked for again.
+  styles.catch(() => (styles = undefined));
   const whole = svg.replace(/<svg[^>]*>/, open => open + "__styles__").replace("__styles__", await styles);
   const image = new Image();
   image.src = URL.createObjectURL(new Blob([whole], { type: "image/svg+xml" }));

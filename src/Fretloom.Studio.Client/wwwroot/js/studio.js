@@ -66,12 +66,17 @@ globalThis.studio = (() => {
     document.hidden ? Promise.resolve() : new Promise(done => requestAnimationFrame(() => setTimeout(done, wait)));
   // What is painted is then brought to the screen by other threads, which need the processor for about three frames.
   const seen = () => painted(48);
-  let ready;
-  const whenReady = new Promise(done => (ready = done));
+  let tellReady;
+  const whenReady = new Promise(done => (tellReady = done));
   const idle = () => new Promise(done => (globalThis.requestIdleCallback ?? setTimeout)(done));
 
   return {
     asked: name => new URLSearchParams(location.search).get(name),
+    forget: name => {
+      const url = new URL(location.href);
+      url.searchParams.delete(name);
+      history.replaceState(history.state, "", url);
+    },
     address: (sentence, names, said, isStep) => {
       const url = new URL(location.href);
       url.searchParams.set("show", sentence);
@@ -96,7 +101,7 @@ globalThis.studio = (() => {
     speaks: language => (root.lang = language),
     ready: () => {
       root.dataset.ready = "true";
-      seen().then(ready);
+      seen().then(tellReady);
     },
     whenReady,
     sound: (figures, midis, gapSeconds) => import("./sound.js").then(sound => sound.pluck(figures, midis, gapSeconds)),
@@ -108,12 +113,14 @@ globalThis.studio = (() => {
     endClass: id => import("./class.js").then(shown => shown.end(id)),
     toggleFullScreen: () => void import("./class.js").then(shown => shown.toggle()),
     neck: to => import("./neck.js").then(neck => neck.serve(to)),
+    painted,
     seen,
     idle,
     giveBackFocus: element =>
       painted(0).then(() => {
         const now = document.activeElement;
-        if (now === document.body || now === null) element.focus();
+        // A phrase that was left unsaid has no button any more.
+        if (now === document.body || now === null) (element.isConnected ? element : document.getElementById("sentence")).focus();
       }),
     // A list that would reach beyond the right edge is moved back into the window.
     within: element => {

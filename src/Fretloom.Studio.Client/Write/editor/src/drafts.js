@@ -62,7 +62,11 @@ export const setAside = name =>
     } catch {
       // There is no room for both at once.
       storage.removeItem(own(name));
-      storage.setItem(key, text);
+      try {
+        storage.setItem(key, text);
+      } catch {
+        storage.setItem(own(name), text);
+      }
     }
   });
 

@@ -124,7 +124,7 @@ export function create(parent, text, label, vocabulary, listener) {
       const before = doc.sliceString(Math.max(0, place - 2), place);
       const lead = place === 0 || before.endsWith("\n\n") ? "" : before.endsWith("\n") || at.text.trim() === "" ? "\n" : "\n\n";
       const after = doc.sliceString(place, place + 2);
-      const tail = after.startsWith("\n\n") || after === "" ? "\n" : after.startsWith("\n") ? "\n" : "\n\n";
+      const tail = after.startsWith("\n") || after === "" ? "\n" : "\n\n";
       const insert = lead + block.trimEnd() + tail;
       view.dispatch({ changes: { from: place, insert }, selection: { anchor: place + insert.length - (tail.length - 1) }, scrollIntoView: true });
       view.focus();

@@ -39,7 +39,7 @@ const style = HighlightStyle.define([
 const fenceStart = /^\s*(?:>\s*)*(?:[-*+]\s+|\d+[.)]\s+)?(`{3,}|~{3,})\s*(\w*)/;
 const option = /^(\s*(?:>\s*)*)([\p{L}][\w-]*)\s*:(?=\s|$)/u;
 
-/// What each line is: { part: "front" | "text" | "fence" | "sentence" | "option", kind: of a block, its first word }.
+/// What each line is: { part: "frontmark" | "front" | "text" | "fence" | "sentence" | "option", kind: of a block, its first word }.
 function linesOf(doc) {
   const lines = [];
   let isFront = isRule(doc.line(1).text);
