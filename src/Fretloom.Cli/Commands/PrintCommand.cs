@@ -64,6 +64,11 @@ internal static class PrintCommand
             return terminal.Explain(text, error!, isJson);
         }
 
+        if (sheet.WhatIsMissing is { } missing)
+        {
+            terminal.Error.WriteLine(missing);
+        }
+
         var path = file ?? sheet.FileName + ".pdf";
         using var typst = new TypstCompiler();
         using var engraver = new Engraver(EngravingCache.OfUser());

@@ -97,8 +97,13 @@ public static class PdfDocument
             exhibit.NoteNames
         );
         var lines = RunningLines.Of(front, Accidentals.Pretty(exhibit.Map.Key.ToString()));
-        var block = new Block.Figure(1, 1, exhibit, FigureOptions.None);
-        return Of(Pictured(options, width => new PicturedLesson(front, lines, [block], width)), options, typst);
+        ValueList<Block> blocks = [new Block.Figure(1, 1, exhibit, FigureOptions.None)];
+        if (exhibit.WhatIsMissing is { } missing)
+        {
+            blocks = [.. blocks, new Block.Paragraph(2, [new Inline.Text(Accidentals.Pretty(missing))])];
+        }
+
+        return Of(Pictured(options, width => new PicturedLesson(front, lines, blocks, width)), options, typst);
     }
 
     // What a lesson would say of itself that holds one block and nothing else.

@@ -17,6 +17,9 @@ public abstract record SentenceSheet
     /// <summary>The heading.</summary>
     public abstract string Title { get; }
 
+    /// <summary>What was asked for and is not to be found, as a sentence, which stands on the sheet too; null when nothing is missing.</summary>
+    public virtual string? WhatIsMissing => null;
+
     /// <summary>A name for its file, without ending: the title in small ASCII letters, digits and hyphens.</summary>
     public string FileName => Documents.FileName.Of(Title);
 
@@ -70,6 +73,8 @@ public abstract record SentenceSheet
         public override string Sentence => Exhibit.Sentence;
 
         public override string Title => Exhibit.Name;
+
+        public override string? WhatIsMissing => Exhibit.WhatIsMissing;
 
         public override byte[] ToPdf(
             PrintOptions options,

@@ -60,6 +60,9 @@ public sealed class Page(IJSRuntime browser)
     /// <summary>Moves on to the sentence.</summary>
     public void ToSentence() => Focus("#sentence");
 
+    /// <summary>Moves on to the neck, to the spot that was stood on last.</summary>
+    public void ToNeck() => Focus("#neck-grid [tabindex='0']");
+
     /// <summary>Moves on to the first element that a CSS selector finds, once what was drawn is there.</summary>
     public void Focus(string selector) => Now.InvokeVoid("studio.focus", selector);
 

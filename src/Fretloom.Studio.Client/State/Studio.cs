@@ -133,7 +133,17 @@ public sealed class Studio
     }
 
     /// <summary>Looks at something without making a step: when the address says so, or while something is typed.</summary>
-    public void Set(View view) => Show(view, isPassing: true);
+    /// <param name="view">What is looked at.</param>
+    /// <param name="otherwise">What is seen while its sentence cannot be read; null for the last one that could be.</param>
+    public void Set(View view, View? otherwise = null)
+    {
+        if (otherwise is not null && !Answer(view.Sentence).IsRead && Answer(otherwise.Sentence).IsRead)
+        {
+            (_exhibit, ReadText, _said) = (Answer(otherwise.Sentence).Value, otherwise.Sentence, null);
+        }
+
+        Show(view, isPassing: true);
+    }
 
     /// <summary>Takes other words for granted: another lesson is open, or says something else of itself.</summary>
     public void Assume(ShowDefaults defaults)

@@ -1,3 +1,4 @@
+using Fretloom.Exhibits;
 using Fretloom.Studio.Client.State;
 
 namespace Fretloom.Studio.Client.Write;
@@ -171,10 +172,11 @@ public sealed class LessonDesk
         return true;
     }
 
+    /// <summary>Begins a new lesson with nothing but a title, which is saved under a name from it that no other has.</summary>
+    public Task StartAsync(string title) => StartAsync(NewLesson.Called(title));
+
     /// <summary>Begins a new lesson, which is saved under a name from its title that no other has.</summary>
-    /// <param name="title">The title.</param>
-    /// <param name="text">The whole text; null for one with nothing but the title.</param>
-    public async Task StartAsync(string title, string? text = null)
+    internal async Task StartAsync(NewLesson begun)
     {
         var asked = ++_asked;
         if (!await LeaveAsync() || asked != _asked)
@@ -182,14 +184,14 @@ public sealed class LessonDesk
             return;
         }
 
-        var name = _news.Free(FileNames.From(title));
+        var name = _news.Free(FileNames.From(begun.Title));
         await _shelf.SetAsideAsync(name);
         if (asked != _asked || !await KeptAsync() || asked != _asked)
         {
             return;
         }
 
-        _lesson.Begin(name, null, null, text ?? NewLesson.Called(title), WrittenForm.Plain);
+        _lesson.Begin(name, null, null, begun.Text, WrittenForm.Plain);
         var session = _lesson.Session;
         await _shelf.KeepAsync();
         await SaveAsync();
@@ -249,11 +251,12 @@ public sealed class LessonDesk
 
     /// <summary>Puts a block in at the cursor, with an empty line on both sides; without a lesson a new one is begun.</summary>
     /// <param name="fence">The whole block with its fences.</param>
-    public async Task InsertBlockAsync(string fence)
+    /// <param name="seen">What a new lesson is called after.</param>
+    public async Task InsertBlockAsync(string fence, Exhibit seen)
     {
         if (!IsOpen)
         {
-            await StartAsync(NewLesson.Title, NewLesson.With(fence));
+            await StartAsync(NewLesson.With(seen, fence));
         }
         else if (Inserting is not null)
         {

@@ -61,6 +61,9 @@ public sealed record Exhibit
     /// <summary>Whether inversions were asked for, so that each shape is known by its lowest note too.</summary>
     public bool AsksForInversions { get; init; }
 
+    /// <summary>Whether chords have their root lowest because nothing else was said.</summary>
+    public bool HasRootLowest { get; init; }
+
     /// <summary>The symmetries; null when not asked for.</summary>
     public Symmetries? Symmetries { get; init; }
 
@@ -79,9 +82,15 @@ public sealed record Exhibit
     /// <summary>Which of the notes and shapes asked for are not to be found here, as a sentence; null when none is missing.</summary>
     public string? WhatIsMissing =>
         Shapes is { Count: 0 } ? "No shape fits" + Here
-        : WithoutShapes.Count > 0 ? $"No shape of {string.Join(", ", WithoutShapes.Select(Named))} fits{Here}"
+        : WithoutShapes.Count > 0
+            ? $"No shape of {string.Join(", ", WithoutShapes.Select(Named))} fits{(MayTurn ? HereOrTurned : Here)}"
         : Notes is { Count: 0 } ? "None of these notes lies on" + Here
         : null;
+
+    private bool MayTurn => HasRootLowest && WithoutShapes.All(source => source is ShapeSource.OfChord);
+
+    private const string HereOrTurned =
+        " these strings and frets with the root lowest; say 'in every inversion', or look at more frets, or on other strings.";
 
     private const string Here = " these strings and frets; look at more frets, or on other strings.";
 

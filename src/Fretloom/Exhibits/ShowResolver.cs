@@ -108,6 +108,8 @@ public static class ShowResolver
             ComparesReach = complete.Hand is not null,
             WithoutShapes = shapes.Missing,
             AsksForInversions = complete.Voicing.Inversions is not null,
+            HasRootLowest =
+                complete.Voicing is { Inversions: null, EasyStrings: null, Arrangement: not Arrangement.AnyOrder },
             Symmetries = complete.Subjects.Any(subject => subject is Subject.TheSymmetries)
                 ? SymmetryFinder.Of(map)
                 : null,

@@ -1,3 +1,4 @@
+using Fretloom.Exhibits;
 using Fretloom.Studio.Client.Write;
 
 namespace Fretloom.Studio.Client.Tests.Write;
@@ -337,11 +338,14 @@ public sealed class LessonDeskTests : IDisposable
         Assert.Equal(file.Replace("First.", "First, and mine.", StringComparison.Ordinal), _folder.Files[Name]);
     }
 
+    private static Exhibit Seen =>
+        ShowQuestion.Answer("every D, on a low-G ukulele, in Bb major", ShowDefaults.Standard).Value!;
+
     [Fact]
     public async Task A_block_goes_to_the_end_where_no_editor_is_open()
     {
         await _desk.OpenAsync(Name);
-        await _desk.InsertBlockAsync("```show\nevery D\n```");
+        await _desk.InsertBlockAsync("```show\nevery D\n```", Seen);
         await RestAsync();
 
         Assert.Equal(Before.TrimEnd() + "\n\n```show\nevery D\n```\n", _folder.Files[Name]);
@@ -350,13 +354,19 @@ public sealed class LessonDeskTests : IDisposable
     [Fact]
     public async Task Blocks_without_a_lesson_go_into_one_new_one()
     {
-        await _desk.InsertBlockAsync("```show\nevery D\n```");
-        await _desk.InsertBlockAsync("```show\nevery G\n```");
+        await _desk.InsertBlockAsync("```show\nevery D\n```", Seen);
+        await _desk.InsertBlockAsync("```show\nevery G\n```", Seen);
         await RestAsync();
 
         var text = _folder.Files[_desk.Name!];
         Assert.Contains("every D", text, StringComparison.Ordinal);
         Assert.Contains("every G", text, StringComparison.Ordinal);
+        Assert.Equal("every-d.md", _desk.Name);
+        Assert.StartsWith(
+            "---\ntitle: Every D\ninstrument: low-G ukulele\nkey: Bb major\n---\n",
+            text,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -365,7 +375,7 @@ public sealed class LessonDeskTests : IDisposable
         await _desk.OpenAsync(Name);
         var inserted = new List<string>();
         _desk.Inserting += inserted.Add;
-        await _desk.InsertBlockAsync("```show\nevery D\n```");
+        await _desk.InsertBlockAsync("```show\nevery D\n```", Seen);
 
         Assert.Equal(["```show\nevery D\n```"], inserted);
         Assert.Equal(Before, _desk.Text);
@@ -473,9 +483,9 @@ public sealed class LessonDeskTests : IDisposable
     public async Task Two_new_lessons_of_one_title_are_both_kept_where_nobody_answers()
     {
         _folder.IsAway = true;
-        await _desk.StartAsync("One", "The first.");
-        await _desk.StartAsync("Two", "The second.");
-        await _desk.StartAsync("One", "The third.");
+        await _desk.StartAsync(new NewLesson("One", "The first."));
+        await _desk.StartAsync(new NewLesson("Two", "The second."));
+        await _desk.StartAsync(new NewLesson("One", "The third."));
 
         Assert.Equal("The third.", _drafts.Kept[Name].Text);
         Assert.Equal(["The first."], _drafts.Left(Name));
@@ -507,7 +517,7 @@ public sealed class LessonDeskTests : IDisposable
             _folder.BeforeAnswering = late.Task;
         };
         // The list of lessons was not read, so that the new lesson finds its name taken, and asks what is there.
-        var begun = _desk.StartAsync("One", "Mine.");
+        var begun = _desk.StartAsync(new NewLesson("One", "Mine."));
         await _desk.OpenAsync("two.md");
         late.SetResult();
         await begun;

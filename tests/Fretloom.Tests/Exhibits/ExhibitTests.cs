@@ -6,6 +6,9 @@ public class ExhibitTests
 {
     private const string Here = " these strings and frets; look at more frets, or on other strings.";
 
+    private const string HereOrTurned =
+        " these strings and frets with the root lowest; say 'in every inversion', or look at more frets, or on other strings.";
+
     private static Exhibit Shown(string sentence) => ShowQuestion.Answer(sentence, ShowDefaults.Standard).Value!;
 
     [Theory]
@@ -13,10 +16,12 @@ public class ExhibitTests
     [InlineData("the notes of the key, in C major", null)]
     [InlineData("every F#, on strings 5 and 4, frets 0-3", "None of these notes lies on" + Here)]
     [InlineData("the chord Imaj7, in C major, on strings 4-1, frets 1-1", "No shape fits" + Here)]
-    [InlineData("C, F and Bbmaj7, on a ukulele, in fifth position", "No shape of Bbmaj7 fits" + Here)]
+    [InlineData("the seventh chords, on a ukulele, in Bb major, in every inversion", null)]
+    [InlineData("the seventh chords, on a ukulele, in Bb major", "No shape of ii7 (Cm7) fits" + HereOrTurned)]
+    [InlineData("C, F and Bbmaj7, on a ukulele, in fifth position", "No shape of Bbmaj7 fits" + HereOrTurned)]
     [InlineData(
         "the chords vi I vi I, in C major, on strings 3-1, frets 0-4, in close position",
-        "No shape of I (C) fits" + Here
+        "No shape of I (C) fits" + HereOrTurned
     )]
     public void What_is_missing_is_named(string sentence, string? missing) =>
         Assert.Equal(missing, Shown(sentence).WhatIsMissing);

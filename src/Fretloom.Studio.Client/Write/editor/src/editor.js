@@ -29,6 +29,7 @@ function difference(before, after) {
 /// Puts an editor into an element. The listener is told: Typed(text), Asked("save" | "build"), Moved(line).
 export function create(parent, text, label, vocabulary, listener) {
   const language = new Compartment();
+  const writing = new Compartment();
   let [timer, isQuiet, line] = [0, false, 1];
   let draft = null;
   let marked = {};
@@ -81,6 +82,7 @@ export function create(parent, text, label, vocabulary, listener) {
     look,
     changed,
     language.of(attributes(label)),
+    writing.of([]),
   ];
   const view = new EditorView({ parent, state: EditorState.create({ doc: text, extensions }) });
   view.contentDOM.addEventListener("blur", () => {
@@ -97,6 +99,14 @@ export function create(parent, text, label, vocabulary, listener) {
     }
   };
 
+  // Without a lesson there is nothing to keep a text under, so none is taken.
+  const lock = () => {
+    const isLocked = draft === null;
+    if (view.state.readOnly !== isLocked) {
+      view.dispatch({ effects: writing.reconfigure(isLocked ? EditorState.readOnly.of(true) : []) });
+    }
+  };
+
   return {
     /// Another lesson: nothing of the last one can be taken back into it.
     open: (next, name, etag) => {
@@ -104,6 +114,7 @@ export function create(parent, text, label, vocabulary, listener) {
       timer = 0;
       draft = name === null ? null : { name, etag };
       view.setState(EditorState.create({ doc: next, extensions }));
+      lock();
       view.scrollDOM.scrollTop = 0;
     },
     /// The same lesson, changed from outside; can be taken back.
@@ -114,7 +125,10 @@ export function create(parent, text, label, vocabulary, listener) {
       if (now !== next) quietly({ changes: difference(now, next), annotations: isolateHistory.of("full") });
     },
     /// Where what is typed is kept, and which file it began from.
-    based: (name, etag) => (draft = name === null ? null : { name, etag }),
+    based: (name, etag) => {
+      draft = name === null ? null : { name, etag };
+      lock();
+    },
     /// A block with an empty line on both sides, after the lines that the cursor stands in; the cursor moves behind it.
     insert: block => {
       const doc = view.state.doc;
