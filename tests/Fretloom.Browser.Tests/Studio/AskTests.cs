@@ -144,8 +144,11 @@ public class AskTests(Chromium chromium, RunningStudio studio)
         System.Web.HttpUtility.ParseQueryString(new Uri(page.Url).Query)["show"] ?? "";
 
     // The address follows what is seen.
-    private static Task ShownAsync(IPage page, string words) =>
-        page.WaitForFunctionAsync("words => new URLSearchParams(location.search).get('show')?.includes(words)", words);
+    private static async Task ShownAsync(IPage page, string words) =>
+        await page.WaitForFunctionAsync(
+            "words => new URLSearchParams(location.search).get('show')?.includes(words)",
+            words
+        );
 
     // All that is written on the neck and said of its spots; how wide it is hangs on the room.
     private static Task<string> NeckAsync(IPage page) =>
@@ -247,7 +250,7 @@ public class AskTests(Chromium chromium, RunningStudio studio)
         await page.FillAsync(".pop input", "in F major");
         await Assertions.Expect(title).ToContainTextAsync("F major");
         await Assertions.Expect(page.Locator("#dock-name")).ToHaveTextAsync("F major");
-        await Assertions.Expect(page.Locator("#view-name")).ToHaveTextAsync("The notes of the key");
+        await Assertions.Expect(page.Locator("#sentence .said")).ToContainTextAsync("in D major");
         Assert.Equal(address, page.Url);
         await page.Keyboard.PressAsync("Escape");
         await Assertions.Expect(title).ToContainTextAsync("D major");
