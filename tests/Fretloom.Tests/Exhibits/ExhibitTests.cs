@@ -16,6 +16,7 @@ public class ExhibitTests
     [InlineData("the notes of the key, in C major", null)]
     [InlineData("every F#, on strings 5 and 4, frets 0-3", "None of these notes lies on" + Here)]
     [InlineData("the chord Imaj7, in C major, on strings 4-1, frets 1-1", "No shape fits" + Here)]
+    // Cm7 is 3333 on a ukulele, where its third, E flat, sounds lowest: common practice, no source.
     [InlineData("the seventh chords, on a ukulele, in Bb major, in every inversion", null)]
     [InlineData("the seventh chords, on a ukulele, in Bb major", "No shape of ii7 (Cm7) fits" + HereOrTurned)]
     [InlineData("C, F and Bbmaj7, on a ukulele, in fifth position", "No shape of Bbmaj7 fits" + HereOrTurned)]
