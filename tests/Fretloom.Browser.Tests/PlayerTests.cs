@@ -298,14 +298,16 @@ public class PlayerTests(Chromium chromium, Handouts handouts)
         await UntilAsync(page, $"heard.starts.length >= {before + 8}");
         var starts = await page.EvaluateAsync<double[]>("heard.starts.map(one => one.time)");
         var lit = await page.EvaluateAsync<int[]>("heard.lit.map(one => one.note)");
+        var notes = await page.EvaluateAsync<int>(Notes);
 
-        // Eighths at 240 last an eighth of a second, at 120 a quarter; no note is left out or sounds twice.
+        // Eighths at 240 last an eighth of a second, at 120 a quarter; no note is left out or sounds twice,
+        // however often it went round while the page was asked.
         Assert.Contains(starts.Zip(starts.Skip(1)), pair => Math.Abs(pair.Second - pair.First - 0.125) < 1e-6);
         Assert.Contains(
             starts.Skip(before).Zip(starts.Skip(before + 1)),
             pair => Math.Abs(pair.Second - pair.First - 0.25) < 1e-6
         );
-        Assert.Equal(Enumerable.Range(0, lit.Length), lit);
+        Assert.Equal(Enumerable.Range(0, lit.Length).Select(note => note % notes), lit);
     }
 
     [Fact]
@@ -481,6 +483,8 @@ public class PlayerTests(Chromium chromium, Handouts handouts)
             })
             """
         );
+
+    private const string Notes = "JSON.parse(document.querySelector('#exercise-1').dataset.exercise).notes.length";
 
     private const string DistinctPitches =
         "new Set(JSON.parse(document.querySelector('#exercise-1').dataset.exercise).notes.map(note => note[4])).size";
