@@ -72,7 +72,7 @@ internal static class StudioTimes
                 """
                 const painted = name => requestAnimationFrame(() => setTimeout(() => (globalThis[name] = performance.now())));
                 new MutationObserver((_, all) => {
-                  if (!globalThis.isSeen && document.querySelector(".opening-neck svg, .dock .board svg")) {
+                  if (!globalThis.isSeen && document.querySelector(".opening-neck svg, .dock .now svg")) {
                     globalThis.isSeen = true;
                     painted("seenAt");
                   }

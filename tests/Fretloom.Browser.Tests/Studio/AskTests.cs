@@ -132,7 +132,7 @@ public class AskTests(Chromium chromium, RunningStudio studio)
         await using var opened = await OpenAsync(sentence);
 
         await Assertions.Expect(opened.Page.Locator("#sentence-error mark")).ToHaveCountAsync(0);
-        await Assertions.Expect(opened.Page.Locator(".dock svg")).ToBeVisibleAsync();
+        await Assertions.Expect(opened.Page.Locator(".dock .now svg")).ToBeVisibleAsync();
         await Assertions.Expect(opened.Page.Locator("#blazor-error-ui")).ToBeHiddenAsync();
         Assert.DoesNotContain(
             opened.Complaints,
@@ -153,7 +153,7 @@ public class AskTests(Chromium chromium, RunningStudio studio)
     // All that is written on the neck and said of its spots; how wide it is hangs on the room.
     private static Task<string> NeckAsync(IPage page) =>
         page.EvaluateAsync<string>(
-            "[...document.querySelectorAll('.dock svg text, .dock svg title, #neck-grid [role]')].map(one => one.ariaLabel ?? one.textContent).join('\\n')"
+            "[...document.querySelectorAll('.dock .now text, .dock .now title, #neck-grid [role]')].map(one => one.ariaLabel ?? one.textContent).join('\\n')"
         );
 
     [Fact]
@@ -243,7 +243,7 @@ public class AskTests(Chromium chromium, RunningStudio studio)
     {
         await using var opened = await OpenAsync();
         var page = opened.Page;
-        var title = page.Locator(".dock svg title").First;
+        var title = page.Locator(".dock .now title").First;
         var address = page.Url;
 
         await page.ClickAsync("button.phrase[aria-label^='the key']");

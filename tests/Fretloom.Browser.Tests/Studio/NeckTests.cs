@@ -30,7 +30,7 @@ public class NeckTests(Chromium chromium, RunningStudio studio)
             """
             (() => {
                 const cells = [...document.querySelectorAll('#neck-grid [data-spot]')].map(cell => cell.getBoundingClientRect());
-                const marks = [...document.querySelectorAll('.dock g[data-part="marks"] circle')].map(mark => mark.getBoundingClientRect());
+                const marks = [...document.querySelectorAll('.dock .now g[data-part="marks"] circle')].map(mark => mark.getBoundingClientRect());
                 if (marks.length < 40) return -1;
                 return marks.filter(mark => {
                     const [x, y] = [mark.left + mark.width / 2, mark.top + mark.height / 2];
@@ -208,7 +208,7 @@ public class NeckTests(Chromium chromium, RunningStudio studio)
         await page.Locator("fieldset label", new() { HasText = "Names" }).ClickAsync();
         Assert.EndsWith("as names", await page.SentenceAsync(), StringComparison.Ordinal);
         await Assertions
-            .Expect(page.Locator(".dock g[data-part='marks'] text").First)
+            .Expect(page.Locator(".dock .now g[data-part='marks'] text").First)
             .ToHaveTextAsync(new Regex("^E[A-G]+$"));
         await Assertions
             .Expect(page.GetByRole(AriaRole.Radio, new() { Name = "Fingers", Exact = true }))
@@ -244,11 +244,11 @@ public class NeckTests(Chromium chromium, RunningStudio studio)
 
         await Spot(page, "4:5").FocusAsync();
         await page.Keyboard.PressAsync("t");
-        await Assertions.Expect(page.Locator(".dock g[data-part='twin']")).ToHaveCountAsync(1);
+        await Assertions.Expect(page.Locator(".dock .now g[data-part='twin']")).ToHaveCountAsync(1);
         await Assertions.Expect(page.Locator(".pointed")).ToContainTextAsync("4:9 3:7 2:6 1:5");
         await page.Keyboard.PressAsync("t");
 
-        await Assertions.Expect(page.Locator(".dock g[data-part='twin']")).ToHaveCountAsync(0);
+        await Assertions.Expect(page.Locator(".dock .now g[data-part='twin']")).ToHaveCountAsync(0);
     }
 
     [Theory]

@@ -32,7 +32,7 @@ public class OpeningTests(Chromium chromium, RunningStudio studio)
         program.SetResult();
         await page.Locator("html[data-ready]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
 
-        var neck = page.Locator(".dock .board svg");
+        var neck = page.Locator(".dock .now svg");
         Assert.Equal(labels, await LabelsOf(neck));
         var now = await neck.BoundingBoxAsync();
         Assert.Equal(at!.X, now!.X, 1.5);

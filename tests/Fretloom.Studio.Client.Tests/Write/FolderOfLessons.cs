@@ -208,7 +208,7 @@ internal sealed class DraftsInMemory : IDrafts
 }
 
 /// <summary>A clock that stands until it is moved; what waits for it goes on then.</summary>
-internal sealed class StoppedClock : TimeProvider
+internal class StoppedClock : TimeProvider
 {
     private readonly List<Waiting> _waiting = [];
     private DateTimeOffset _now = DateTimeOffset.UnixEpoch;
