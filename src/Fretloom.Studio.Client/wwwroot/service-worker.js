@@ -7,7 +7,11 @@ const cacheName = "fretloom " + self.assetsManifest.version;
 const later = /^assets\//;
 const kept = self.assetsManifest.assets.filter(asset => !/service-worker|\.(br|gz|map)$/.test(asset.url));
 
-self.addEventListener("install", event => event.waitUntil(fill()));
+self.addEventListener("install", event => {
+  // Where the browser can, it answers these from what is kept without asking here: Service Workers (W3C), static routing.
+  event.addRoutes?.(["_framework", "css", "fonts", "js"].map(folder => ({ condition: { urlPattern: `/${folder}/*` }, source: { cacheName } })));
+  event.waitUntil(fill());
+});
 self.addEventListener("activate", event => event.waitUntil(empty()));
 self.addEventListener("message", event => {
   if (later.test(event.data?.keep)) event.waitUntil(keep(event.data.keep));
