@@ -59,6 +59,7 @@ public class ShowErrorTests
     [InlineData("low-G ukulele", "the notes of the key, on a low-G ukulele")]
     [InlineData("on a low-G ukulele", "on a low-G ukulele, the notes of the key")]
     [InlineData("the triads, in drop D", "the triads, on a drop D guitar")]
+    [InlineData("the triads in a drop D", "the triads on a drop D guitar")]
     [InlineData("the triads, with drop D tuning", "the triads, on a drop D guitar")]
     [InlineData("the triads, strummed, with a DADGAD tuning", "the triads, strummed, on a DADGAD guitar")]
     [InlineData("the triads, my mandolin, in D major", "the triads, on a mandolin, in D major")]
@@ -70,6 +71,20 @@ public class ShowErrorTests
     [InlineData("the key of H minor", "the notes of the key, in B minor")]
     [InlineData("key of G", "the notes of the key, in G major")]
     [InlineData("notes in B flat", "the notes of the key, in Bb major")]
+    [InlineData("the triads, in Bb maj", "the triads, in Bb major")]
+    [InlineData("the triads, in Am", "the triads, in A minor")]
+    [InlineData("the triads, in F#min", "the triads, in F# minor")]
+    [InlineData("the triads in d moll", "the triads in D minor")]
+    [InlineData("the triads, in B-Dur", "the triads, in Bb major")]
+    [InlineData("the triads, in h-moll", "the triads, in B minor")]
+    [InlineData("the triads, in Es-Dur", "the triads, in Eb major")]
+    [InlineData("the triads, in fis-Moll", "the triads, in F# minor")]
+    [InlineData("the notes in Gm", "the notes of the key, in G minor")]
+    [InlineData("the seventh chords of Bb", "the seventh chords, in Bb major")]
+    [InlineData("the triads of the key of Em, strummed", "the triads of the key, in E minor, strummed")]
+    [InlineData("all seventh chords, in Bb major", "the seventh chords, in Bb major")]
+    [InlineData("all the triads", "the triads")]
+    [InlineData("the chord of C7", "the chord C7")]
     public void A_plain_wording_gets_the_nearest_phrases(string text, string mended)
     {
         var error = Assert.Single(ShowParser.Parse(text).Errors);

@@ -188,7 +188,13 @@ internal static class ShapePredicates
         {
             if (!at.Accept(word) && !(word == "one" && at.Accept("1")))
             {
-                return Failure.Expected($"'{word}' after '{at.Previous.Text}'", at.Current, word);
+                return at.Previous.Is("played")
+                    ? Failure.At(
+                        at.Current,
+                        $"expected 'with one finger a note' after 'played', found {Failure.Shown(at.Current)}",
+                        Edit.Of(at.Previous, "played with one finger a note")
+                    )
+                    : Failure.Expected($"'{word}' after '{at.Previous.Text}'", at.Current, word);
             }
         }
 

@@ -14,7 +14,23 @@ internal static class PlainWordings
     /// <param name="at">Where a phrase cannot be read.</param>
     /// <param name="hasSubject">Whether the sentence has said before what to show.</param>
     public static IEnumerable<Edit> At(Cursor at, bool hasSubject) =>
-        new[] { KindsOfChords(at), Keys(at), Instruments(at, hasSubject) }.OfType<Edit>();
+        new[]
+        {
+            All(at),
+            KindsOfChords(at),
+            Keys(at),
+            KeyOf(at, hasSubject),
+            Instruments(at, hasSubject),
+        }.OfType<Edit>();
+
+    // All triads, all the notes of the key.
+    private static Edit? All(Cursor at)
+    {
+        var next = at.Peek(1).Is("the") ? at.Peek(2) : at.Peek(1);
+        return at.Is("all") && next.Kind == TokenKind.Word
+            ? new Edit(at.Current.Start, next.Start - at.Current.Start, "the ")
+            : null;
+    }
 
     // Barre chords in F, open chords, power chords in E minor: full grips of the chords of the key.
     private static Edit? KindsOfChords(Cursor at)
@@ -65,6 +81,11 @@ internal static class PlainWordings
         var tonicAt = ahead + 1;
         tonicAt += at.Peek(tonicAt).Is("the") ? 1 : 0;
         tonicAt += at.Peek(tonicAt).Is("key") && at.Peek(tonicAt + 1).Is("of") ? 2 : 0;
+        if (ShortKeys.At(at, tonicAt) is ({ } key, var count))
+        {
+            return (key, tonicAt + count - 1);
+        }
+
         var tonicLength = Notes.ReadAny(at, tonicAt, out var tonic);
         if (tonicLength == 0)
         {
@@ -72,7 +93,23 @@ internal static class PlainWordings
         }
 
         var (kind, kindLength) = Notes.ReadKind(at, tonicAt + tonicLength);
-        return ($"{tonic} {kind ?? ScaleKind.Major}", tonicAt + tonicLength + kindLength - 1);
+        // An article is no tonic.
+        return kind is null && at.Peek(tonicAt).Text == "a"
+            ? (null, 0)
+            : ($"{tonic} {kind ?? ScaleKind.Major}", tonicAt + tonicLength + kindLength - 1);
+    }
+
+    // The triads of Bb; the triads, in Am.
+    private static Edit? KeyOf(Cursor at, bool hasSubject)
+    {
+        var (key, last) = KeyBehind(at, 0);
+        if (!hasSubject || key is null || !(at.Is("in") || at.Is("of")))
+        {
+            return null;
+        }
+
+        var start = at.Is("in") ? at.Current.Start : at.Previous.End;
+        return new Edit(start, at.Peek(last).End - start, at.Is("in") ? $"in {key}" : $", in {key}");
     }
 
     // Drop D tuning; in drop D; mandolin.

@@ -214,7 +214,8 @@ internal static class SubjectPhrase
                 null,
                 Failure.At(
                     at.Previous,
-                    "which chords of the key? name 'triads', 'sixth chords', 'seventh chords' or 'ninth chords'"
+                    "which chords of the key? name 'triads', 'sixth chords', 'seventh chords' or 'ninth chords'",
+                    Edit.Of(at.Current, at.Peek(1), at.Peek(1).Text)
                 )
             );
         }

@@ -547,6 +547,34 @@ public class ClaimErrorTests
     }
 
     [Theory]
+    [InlineData(
+        "there are 3 full frets.",
+        "in every major key, there are 3 full frets.",
+        "a claim names its keys first"
+    )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, frets 0-12, every seventh chord can be played.",
+        "In every major key, on guitar strings 4-1, frets 0-12, every seventh chord can be played with one finger a note.",
+        "expected 'with one finger a note' after 'played', found '.'"
+    )]
+    public void What_is_left_unsaid_is_put_in(string text, string mended, string said)
+    {
+        var error = Assert.Single(ClaimParser.Parse(text).Errors);
+
+        Assert.Equal(mended, error.Repair?.ApplyTo(text));
+        Assert.StartsWith(said, error.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("every seventh chord shape")]
+    [InlineData("every seventh-chord shape")]
+    public void A_shape_may_be_called_a_chord_shape(string shape) =>
+        Assert.Equal(
+            ClaimParser.Parse("In every key, on guitar strings 4-1, every seventh shape spans at most 5 frets.").Value,
+            ClaimParser.Parse($"In every key, on guitar strings 4-1, {shape} spans at most 5 frets.").Value
+        );
+
+    [Theory]
     [InlineData("In every key, on the tip strings, there are 3 full frets.", "the top strings")]
     [InlineData("In every key, the full frets are the full frets of the upper for strings.", "the upper four strings")]
     [InlineData("In every key, on strings 4-1, every sevnth shape spans 4 frets.", "every seventh shape")]
