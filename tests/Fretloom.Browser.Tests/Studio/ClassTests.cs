@@ -180,6 +180,9 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
         await Assertions.Expect(page.GetByText("they are not mirrored")).ToBeVisibleAsync();
         var staves = page.FrameLocator("#class iframe").Locator(".staves svg").First;
         await staves.WaitForAsync();
+        // All of the exercise is seen without scrolling.
+        var (bottom, room) = await BottomAsync(staves);
+        Assert.InRange(bottom, 100, room);
         var download = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("text=Still (PNG)"));
         await IsPictureOnNothingAsync(page, download);
 
@@ -194,6 +197,14 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
         await page.Locator("#class iframe").ClickAsync();
         await page.Keyboard.PressAsync("Escape");
         await Assertions.Expect(page.Locator("#class")).ToBeHiddenAsync();
+    }
+
+    private static async Task<(double Bottom, double Room)> BottomAsync(ILocator staves)
+    {
+        var measured = await staves.EvaluateAsync<double[]>(
+            "one => [one.closest('.staves').getBoundingClientRect().bottom, one.ownerDocument.documentElement.clientHeight]"
+        );
+        return (measured[0], measured[1]);
     }
 
     [Fact]

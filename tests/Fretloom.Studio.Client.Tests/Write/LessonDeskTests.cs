@@ -188,6 +188,21 @@ public sealed class LessonDeskTests : IDisposable
     }
 
     [Fact]
+    public async Task Both_chosen_twice_keeps_the_other_once()
+    {
+        await ClashedAsync();
+        var answer = new TaskCompletionSource();
+        _folder.BeforeAnswering = answer.Task;
+
+        var first = _desk.ChooseAsync(ClashChoice.Both);
+        var second = _desk.ChooseAsync(ClashChoice.Both);
+        answer.SetResult();
+        await Task.WhenAll(first, second);
+
+        Assert.Equal([Mine, Theirs], _folder.Files.OrderBy(file => file.Key.Length).Select(file => file.Value));
+    }
+
+    [Fact]
     public async Task A_file_that_changes_again_before_it_is_chosen_is_seen_as_it_is_now()
     {
         await ClashedAsync();

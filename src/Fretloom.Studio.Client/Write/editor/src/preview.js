@@ -96,7 +96,8 @@
         element.remove();
       }
     }
-    const [first, ...others] = [...next.values()];
+    // Of a whole handout the first part stands above the others.
+    const [first, ...others] = root.dataset.alone === undefined ? [...next.values()] : [[], ...next.values()];
     if (running.firstChild !== first?.[0]) running.replaceChildren(...(first ?? []));
     let place = article.firstElementChild;
     for (const element of others.flat()) {
@@ -110,6 +111,7 @@
     }
     parts = next;
     if (kept?.element.isConnected) scrollBy(0, kept.element.getBoundingClientRect().top - kept.top);
+    fit();
     root.dataset.shown = String(Number(root.dataset.shown ?? 0) + 1);
     return true;
   };
@@ -119,6 +121,21 @@
     const element = [...article.children].findLast(one => lines.get(one) <= line);
     const { top, bottom } = element?.getBoundingClientRect() ?? {};
     if (element && (bottom < 40 || top > innerHeight - 40)) element.scrollIntoView({ block: "center" });
+  };
+
+  // What is shown alone is as wide as it can be with its staves, or all of it, in view, down to half of the room.
+  const widths = [100, 90, 80, 70, 60, 50];
+  const fit = () => {
+    if (root.dataset.alone === undefined) return;
+    const seen = article.querySelector(".staves") ?? article;
+    for (const width of widths) {
+      article.style.width = `${width}%`;
+      if (scrollY + seen.getBoundingClientRect().bottom <= root.clientHeight) return;
+    }
+  };
+  const alone = () => {
+    root.dataset.alone = "";
+    new ResizeObserver(fit).observe(root);
   };
 
   document.addEventListener("click", event => {
@@ -136,6 +153,7 @@
   globalThis.fretloom = {
     show,
     see,
+    alone,
     speak: said => (words = said),
     theme: name => {
       if (name) root.dataset.theme = name;

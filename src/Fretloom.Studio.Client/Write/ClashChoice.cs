@@ -1,0 +1,14 @@
+namespace Fretloom.Studio.Client.Write;
+
+/// <summary>What to do about a <see cref="Clash"/>.</summary>
+public enum ClashChoice
+{
+    /// <summary>What is written here goes to the disk.</summary>
+    Mine,
+
+    /// <summary>What is on the disk comes here.</summary>
+    Theirs,
+
+    /// <summary>What is written here goes to the disk, the other beside it as a lesson of its own.</summary>
+    Both,
+}
