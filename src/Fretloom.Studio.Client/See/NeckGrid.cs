@@ -14,7 +14,8 @@ namespace Fretloom.Studio.Client.See;
 /// </summary>
 /// <param name="Rows">The rows, to stand in an element of the role <c>grid</c>.</param>
 /// <param name="Style">The places of strings and frets, for that element.</param>
-public sealed record NeckGrid(string Rows, string Style)
+/// <param name="Names">The strings from the top down, each with its number, the name of its note, and where it lies in the picture, CSS from the top.</param>
+public sealed record NeckGrid(string Rows, string Style, ValueList<(int Number, string Note, string Top)> Names)
 {
     /// <summary>Writes the grid.</summary>
     /// <param name="neck">Where the spots lie.</param>
@@ -27,7 +28,7 @@ public sealed record NeckGrid(string Rows, string Style)
         // A short string has no spot before it begins.
         if (neck.Cells.Count == 0)
         {
-            return new NeckGrid("", "");
+            return new NeckGrid("", "", []);
         }
 
         var html = new StringBuilder(neck.Cells.Count * 130);
@@ -35,9 +36,12 @@ public sealed record NeckGrid(string Rows, string Style)
         var first = at is { } wanted && neck.Cells.Any(cell => cell.Spot == wanted) ? wanted : neck.Cells[0].Spot;
         var words = new SoundWords(exhibit, labels);
         var firstFret = exhibit.Map.Frets.First;
+        var names = new List<(int, string, string)>();
         foreach (var row in neck.Cells.GroupBy(cell => cell.Spot.String))
         {
             var name = exhibit.NameOf(exhibit.Map.Instrument.String(row.Key).Open.Name);
+            var top = 100 * (row.First().Top + row.First().Height / 2) / neck.Drawing.Height;
+            names.Add((row.Key, name, FormattableString.Invariant($"{top:0.##}%")));
             html.Append("<div role=\"row\"><span role=\"rowheader\">")
                 .Append(Text(labels.Of("neck-string", row.Key, name)))
                 .Append("</span>");
@@ -67,7 +71,7 @@ public sealed record NeckGrid(string Rows, string Style)
             html.Append("</div>");
         }
 
-        return new NeckGrid(html.ToString(), Places(neck));
+        return new NeckGrid(html.ToString(), Places(neck), names.ToValueList());
     }
 
     private static void Head(StringBuilder html, LiveNeck neck, Exhibit exhibit, Labels labels)

@@ -3,24 +3,24 @@ namespace Fretloom.Studio.Client.Write;
 /// <summary>Decides a clash.</summary>
 internal sealed class ClashDecision(OpenLesson lesson, LessonFolder folder, DraftShelf shelf, LessonSaver saver)
 {
-    private bool _isBeingMade;
+    private Clash? _decided;
 
     /// <summary>Does what was chosen, once.</summary>
     public async Task MakeAsync(ClashChoice choice)
     {
-        if (_isBeingMade || lesson.Clash is not { } clash || lesson.Name is not { } name)
+        if (lesson.Clash is not { } clash || ReferenceEquals(clash, _decided) || lesson.Name is not { } name)
         {
             return;
         }
 
-        _isBeingMade = true;
+        _decided = clash;
         try
         {
             await MakeAsync(choice, clash, name);
         }
         finally
         {
-            _isBeingMade = false;
+            _decided = null;
         }
     }
 

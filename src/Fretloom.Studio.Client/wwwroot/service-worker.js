@@ -8,7 +8,8 @@ const later = /^assets\//;
 const kept = self.assetsManifest.assets.filter(asset => !/service-worker|\.(br|gz|map)$/.test(asset.url));
 
 self.addEventListener("install", event => {
-  // Where the browser can, it answers these from what is kept without asking here: Service Workers (W3C), static routing.
+  // Where the browser can, it answers these from what is kept without asking here, and what is not kept from the host: Service Workers (W3C),
+  // static routing. Their whole address must be that of what is kept.
   event.addRoutes?.(["_framework", "css", "fonts", "js"].map(folder => ({ condition: { urlPattern: `/${folder}/*` }, source: { cacheName } })));
   event.waitUntil(fill());
 });

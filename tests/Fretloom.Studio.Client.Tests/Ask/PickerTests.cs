@@ -36,7 +36,15 @@ public sealed class PickerTests : IDisposable
                 .Add(one => one.Offer, () => ChoiceGroup.One(["in C major", "in D major", "in Bb major"]))
                 .Add(one => one.Tried, _tried.Add)
                 .Add(one => one.Foreseen, _foreseen.Add)
-                .Add(one => one.Wrong, words => words is "nonsense" or "b♭" ? "expected a key" : null)
+                .Add(
+                    one => one.Read,
+                    (words, mends) =>
+                        words is "in b" or "in E dorian" ? words
+                        : words == "in Em" && mends ? "in E minor"
+                        : null
+                )
+                .Add(one => one.WhyNot, _ => "expected a key")
+                .Add(one => one.Wrong, words => words == "in E minor" ? "no E here" : null)
                 .Add(one => one.Picked, words => _picked = words)
         );
 
@@ -285,6 +293,48 @@ public sealed class PickerTests : IDisposable
         Assert.Equal("expected a key", picker.Find("[role=status]").TextContent);
         picker.Find("input").Input("in D");
         Assert.Empty(picker.FindAll("[role=status]"));
+    }
+
+    [Fact]
+    public void What_reads_well_but_cannot_be_said_here_leaves_the_list_open_too()
+    {
+        var picker = Rendered();
+        picker.Find("button").Click();
+        picker.Find("input").Input("in Em");
+        Assert.Equal("Enter says: in E minor", picker.Find("[role=status]").TextContent);
+
+        Press(picker, "Enter");
+
+        Assert.Null(_picked);
+        Assert.Equal("no E here", picker.Find("[role=status]").TextContent);
+    }
+
+    [Theory]
+    [InlineData("D", "in D major")]
+    [InlineData("bb", "in Bb major")]
+    [InlineData("maj", "in C major")]
+    public void The_choice_with_that_word_is_stood_at_before_others_that_have_it_inside(string typed, string at)
+    {
+        var picker = Rendered();
+        picker.Find("button").Click();
+
+        picker.Find("input").Input(typed);
+
+        Assert.Equal(at.Replace("Bb", "B♭", StringComparison.Ordinal), picker.Find("[role=option].at").TextContent);
+    }
+
+    [Fact]
+    public void Enter_in_a_box_that_was_emptied_says_nothing()
+    {
+        var picker = Rendered();
+        picker.Find("button").Click();
+        picker.Find("input").Input("x");
+        picker.Find("input").Input("");
+
+        Press(picker, "Enter");
+
+        Assert.Null(_picked);
+        Assert.Empty(picker.FindAll(".pop"));
     }
 
     [Fact]

@@ -84,6 +84,12 @@ public class ShowErrorTests
     [InlineData("the triads of the key of Em, strummed", "the triads of the key, in E minor, strummed")]
     [InlineData("all seventh chords, in Bb major", "the seventh chords, in Bb major")]
     [InlineData("all the triads", "the triads")]
+    [InlineData("all chords in C", "the triads, in C major, strummed")]
+    [InlineData("all barre chords in F", "the triads, in F major, strummed")]
+    [InlineData("the chords of G", "the triads, in G major")]
+    [InlineData("barre chords in a", "the triads, in A major, strummed")]
+    [InlineData("the triads, in Hm", "the triads, in B minor")]
+    [InlineData("the triads, in B flat min", "the triads, in Bb minor")]
     [InlineData("the chord of C7", "the chord C7")]
     public void A_plain_wording_gets_the_nearest_phrases(string text, string mended)
     {

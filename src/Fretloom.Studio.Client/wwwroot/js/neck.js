@@ -75,7 +75,14 @@ export function serve(listener) {
     else return;
     event.preventDefault();
   });
+  // Whether the end with the names of the strings is out of sight.
+  const push = () => {
+    const beyond = grid.dataset.mirrored ? scroll.scrollWidth - scroll.clientWidth - scroll.scrollLeft : scroll.scrollLeft;
+    scroll.classList.toggle("is-pushed", beyond > 8);
+  };
+  scroll.addEventListener("scroll", push, { passive: true });
   new ResizeObserver(() => {
+    push();
     if (scroll.clientWidth > 0) listener.invokeMethod("Resized", scroll.clientWidth);
   }).observe(scroll);
 }

@@ -12,8 +12,6 @@ internal static class Idioms
             ("chord shape", "shape"),
             ("chord shapes", "shapes"),
             ("seventh-chord", "seventh"),
-            ("seventh-chord shape", "seventh shape"),
-            ("seventh-chord shapes", "seventh shapes"),
             ("half turn", "half-turn"),
             ("half turns", "half-turns"),
             ("for every", "in every"),

@@ -192,7 +192,7 @@ internal static class ShapePredicates
                     ? Failure.At(
                         at.Current,
                         $"expected 'with one finger a note' after 'played', found {Failure.Shown(at.Current)}",
-                        Edit.Of(at.Previous, "played with one finger a note")
+                        [.. Spelling.Edits(at.Current, ["with"]), Edit.Of(at.Previous, "played with one finger a note")]
                     )
                     : Failure.Expected($"'{word}' after '{at.Previous.Text}'", at.Current, word);
             }

@@ -23,16 +23,16 @@ internal static class PlainWordings
             Instruments(at, hasSubject),
         }.OfType<Edit>();
 
-    // All triads, all the notes of the key.
+    // All triads, all the seventh chords.
     private static Edit? All(Cursor at)
     {
-        var next = at.Peek(1).Is("the") ? at.Peek(2) : at.Peek(1);
-        return at.Is("all") && next.Kind == TokenKind.Word
-            ? new Edit(at.Current.Start, next.Start - at.Current.Start, "the ")
+        var article = at.Peek(1).Is("the") ? 1 : 0;
+        return at.Is("all") && SubjectPhrase.IsNoun(at.Peek(article + 1))
+            ? Edit.Of(at.Current, at.Peek(article), "the")
             : null;
     }
 
-    // Barre chords in F, open chords, power chords in E minor: full grips of the chords of the key.
+    // Barre chords in F, open chords, power chords in E minor: full grips of the chords of the key. The chords of G: its triads.
     private static Edit? KindsOfChords(Cursor at)
     {
         var first = at.Is("the") ? 1 : 0;
@@ -42,12 +42,19 @@ internal static class PlainWordings
             noun++;
         }
 
-        if (noun == first || !IsChord(at.Peek(noun)))
+        if (!IsChord(at.Peek(noun)))
         {
             return null;
         }
 
         var (key, last) = KeyBehind(at, noun + 1);
+        if (noun == first)
+        {
+            return key is null || !at.Peek(noun).Is("chords")
+                ? null
+                : Edit.Of(at.Current, at.Peek(last), $"the triads, in {key}");
+        }
+
         return Edit.Of(
             at.Current,
             at.Peek(key is null ? noun : last),
@@ -94,7 +101,7 @@ internal static class PlainWordings
 
         var (kind, kindLength) = Notes.ReadKind(at, tonicAt + tonicLength);
         // An article is no tonic.
-        return kind is null && at.Peek(tonicAt).Text == "a"
+        return kind is null && at.Peek(tonicAt).Text == "a" && at.Peek(tonicAt + 1).Kind == TokenKind.Word
             ? (null, 0)
             : ($"{tonic} {kind ?? ScaleKind.Major}", tonicAt + tonicLength + kindLength - 1);
     }

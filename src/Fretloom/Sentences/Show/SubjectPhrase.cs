@@ -158,6 +158,10 @@ internal static class SubjectPhrase
 
     private static bool OfTheKey(Cursor at) => at.Accept("of", "the", "key") || at.Accept("of", "the", "scale");
 
+    /// <summary>Whether a word names, behind its article, something of the key: <c>triads</c>, <c>landmarks</c>, <c>seventh</c> for its chords.</summary>
+    public static bool IsNoun(Token token) =>
+        Array.Exists(Nouns, noun => token.Is(noun.Word)) || Array.Exists(Families, family => token.IsAny(family.Words));
+
     private static KeyChords? FamilyAt(Cursor at) =>
         Array.FindIndex(Families, family => at.Current.IsAny(family.Words)) is >= 0 and var found
             ? Families[found].Chords
@@ -215,7 +219,7 @@ internal static class SubjectPhrase
                 Failure.At(
                     at.Previous,
                     "which chords of the key? name 'triads', 'sixth chords', 'seventh chords' or 'ninth chords'",
-                    Edit.Of(at.Current, at.Peek(1), at.Peek(1).Text)
+                    at.Previous.Is("chord") ? [Edit.Of(at.Current, at.Peek(1), at.Peek(1).Text)] : []
                 )
             );
         }

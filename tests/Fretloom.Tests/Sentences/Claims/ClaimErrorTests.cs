@@ -557,6 +557,11 @@ public class ClaimErrorTests
         "In every major key, on guitar strings 4-1, frets 0-12, every seventh chord can be played with one finger a note.",
         "expected 'with one finger a note' after 'played', found '.'"
     )]
+    [InlineData(
+        "In every major key, on guitar strings 4-1, frets 0-12, every seventh chord can be played wiht one finger a note.",
+        "In every major key, on guitar strings 4-1, frets 0-12, every seventh chord can be played with one finger a note.",
+        "expected 'with one finger a note' after 'played', found 'wiht'; did you mean 'with'?"
+    )]
     public void What_is_left_unsaid_is_put_in(string text, string mended, string said)
     {
         var error = Assert.Single(ClaimParser.Parse(text).Errors);

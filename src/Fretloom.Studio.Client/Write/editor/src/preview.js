@@ -128,12 +128,13 @@
   const fit = () => {
     if (root.dataset.alone === undefined) return;
     const seen = article.querySelector(".staves") ?? article;
-    for (const width of widths) {
+    for (const width of innerWidth < 600 ? [100] : widths) {
       article.style.width = `${width}%`;
       if (scrollY + seen.getBoundingClientRect().bottom <= root.clientHeight) return;
     }
   };
   const alone = () => {
+    if (root.dataset.alone !== undefined) return;
     root.dataset.alone = "";
     new ResizeObserver(fit).observe(root);
   };
