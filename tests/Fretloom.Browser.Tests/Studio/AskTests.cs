@@ -251,6 +251,8 @@ public class AskTests(Chromium chromium, RunningStudio studio)
         await Assertions.Expect(title).ToContainTextAsync("F major");
         await Assertions.Expect(page.Locator("#dock-name")).ToHaveTextAsync("F major");
         await Assertions.Expect(page.Locator("#sentence .said")).ToContainTextAsync("in D major");
+        // The cells that are read aloud are of what is said, and named so.
+        Assert.StartsWith("D major", await page.Locator("#neck-grid").GetAttributeAsync("aria-label"));
         Assert.Equal(address, page.Url);
         await page.Keyboard.PressAsync("Escape");
         await Assertions.Expect(title).ToContainTextAsync("D major");
