@@ -23,31 +23,25 @@ public static class TypedPhrase
             .FirstOrDefault(phrase => phrase is not null);
     }
 
-    /// <summary>Why what was typed is no such phrase.</summary>
-    /// <inheritdoc cref="Of"/>
+    /// <summary>Tells why what was typed is no such phrase.</summary>
+    /// <param name="kind">The kind that is picked.</param>
+    /// <param name="typed">What was typed, for which <see cref="Of"/> has no phrase.</param>
+    /// <returns>What was expected, and what was found.</returns>
     public static string Wrong(PhraseKind kind, string typed)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        var words = typed.Split(' ')[0];
-        var opening = Openings(kind).Last();
-        return
-            ShowParser
-                .Parse(
-                    Sentence(
-                        kind,
-                        opening.StartsWith(words + " ", StringComparison.OrdinalIgnoreCase) ? typed : opening + typed
-                    )
-                )
-                .Errors
-                is [var error, ..]
+        var opening = kind == Phrases.Subject ? "" : Openings(kind).LastOrDefault("");
+        var phrase = typed.StartsWith(opening, StringComparison.OrdinalIgnoreCase) ? typed : opening + typed;
+        return ShowParser.Parse(Sentence(kind, phrase)).Errors is [var error, ..]
             ? error.Message
             : $"'{typed}' does not say {kind.Name}";
     }
 
-    // The words that phrases of this kind begin with, the longer ones first: in, on a, on strings, frets.
+    // The words that phrases of this kind begin with, the longer ones first: in, on a, on strings, frets. Names of notes and chords are none.
     private static IEnumerable<string> Openings(PhraseKind kind) =>
         kind
             .Examples.Select(example => example.Split(' '))
+            .Where(words => words[0].All(char.IsAsciiLetterLower))
             .SelectMany(words =>
                 words is [_, "a" or "strings", ..]
                     ? new[] { $"{words[0]} {words[1]} ", $"{words[0]} " }

@@ -17,6 +17,10 @@ public class TypedPhraseTests
     [InlineData("the frets", "5-9", "frets 5-9")]
     [InlineData("the strings", "4-1", "on strings 4-1")]
     [InlineData("the key", "on a guitar", null)]
+    [InlineData("what to show", "triads", "triads")]
+    [InlineData("what to show", "C7", "C7")]
+    // No note is put before it that nobody said.
+    [InlineData("what to show", "minor pentatonic", null)]
     [InlineData("the key", "in E dorian, frets 0-5", null)]
     public void What_is_typed_is_a_phrase_of_that_kind_or_none(string kind, string typed, string? phrase) =>
         Assert.Equal(phrase, TypedPhrase.Of(Kind(kind), typed, mends: false));
@@ -28,6 +32,7 @@ public class TypedPhraseTests
     [InlineData("the key", "in Bb maj", "in Bb major")]
     [InlineData("the key", "H", "in B major")]
     [InlineData("the instrument", "ukelele", "on a ukulele")]
+    [InlineData("the instrument", "uke", "on a ukulele")]
     public void It_is_mended_where_a_message_would_suggest_how(string kind, string typed, string phrase) =>
         Assert.Equal(phrase, TypedPhrase.Of(Kind(kind), typed, mends: true));
 
@@ -35,6 +40,8 @@ public class TypedPhraseTests
     [InlineData("the key", "in X", "expected a key such as 'D major'")]
     [InlineData("the key", "xyz", "expected a key such as 'D major'")]
     [InlineData("the frets", "lots", "expected")]
+    [InlineData("what to show", "nonsense", "expected what to show")]
+    [InlineData("the key", "on a guitar", "expected a key such as 'D major'")]
     public void Else_it_is_told_what_was_expected(string kind, string typed, string message) =>
         Assert.StartsWith(message, TypedPhrase.Wrong(Kind(kind), typed), StringComparison.Ordinal);
 
