@@ -13,9 +13,8 @@ public readonly record struct Chip(PhraseKind Kind, string Words, bool IsSaid)
     public static ValueList<Chip> Of(Exhibit exhibit, string said)
     {
         var kinds = ShowParser.PhrasesOf(said).Select(phrase => phrase.Kind).ToHashSet();
-        return ShowParser
-            .PhrasesOf(exhibit.Sentence)
-            .Select(phrase => new Chip(phrase.Kind, phrase.In(exhibit.Sentence), kinds.Contains(phrase.Kind)))
+        return exhibit
+            .Phrases.Select(phrase => new Chip(phrase.Kind, phrase.Words, kinds.Contains(phrase.Kind)))
             .ToValueList();
     }
 }

@@ -48,15 +48,31 @@ public sealed class Labels
         }
     }
 
+    // Word by word: a document of the whole file would take longer to set up than to read.
     private static Dictionary<string, Dictionary<string, string>> Read()
     {
         using var file = typeof(Labels).Assembly.GetManifestResourceStream("labels.json")!;
-        using var json = JsonDocument.Parse(file);
-        return json
-            .RootElement.EnumerateObject()
-            .ToDictionary(
-                key => key.Name,
-                key => key.Value.EnumerateObject().ToDictionary(word => word.Name, word => word.Value.GetString()!)
-            );
+        var text = new byte[file.Length];
+        file.ReadExactly(text);
+        var words = new Dictionary<string, Dictionary<string, string>>();
+        var (key, language) = ("", "");
+        var json = new Utf8JsonReader(text);
+        while (json.Read())
+        {
+            if (json.TokenType == JsonTokenType.String)
+            {
+                words[key].Add(language, json.GetString()!);
+            }
+            else if (json is { TokenType: JsonTokenType.PropertyName, CurrentDepth: 1 })
+            {
+                words.Add(key = json.GetString()!, []);
+            }
+            else if (json.TokenType == JsonTokenType.PropertyName)
+            {
+                language = json.GetString()!;
+            }
+        }
+
+        return words;
     }
 }

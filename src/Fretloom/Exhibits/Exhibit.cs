@@ -12,6 +12,9 @@ public sealed record Exhibit
     /// <summary>The sentence with every default filled in that concerns it, printed canonically.</summary>
     public required string Sentence { get; init; }
 
+    /// <summary>The phrases of <see cref="Sentence"/>, in its order; empty for what no sentence asked for.</summary>
+    public ValueList<SaidPhrase> Phrases { get; init; }
+
     /// <summary>What is shown, for a heading, with Unicode accidentals: <c>The seventh chords in B♭ major</c>; empty for what no sentence asked for.</summary>
     public string Name { get; init; } = "";
 

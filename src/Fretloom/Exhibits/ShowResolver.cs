@@ -94,6 +94,7 @@ public static class ShowResolver
         new()
         {
             Sentence = complete.ToString(),
+            Phrases = complete.Phrases,
             Name = ExhibitName.Of(complete),
             Map = map,
             Labels = complete.Labels!.Value,

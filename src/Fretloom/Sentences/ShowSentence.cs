@@ -73,6 +73,9 @@ public sealed record ShowSentence
     /// <summary>Whether the thumb may stop a string over the edge of the neck; null when the sentence says nothing.</summary>
     public bool? UsesThumb { get; init; }
 
+    /// <summary>The phrases of the canonical sentence, in its order.</summary>
+    public ValueList<SaidPhrase> Phrases => Show.ShowPrinter.Phrases(this).ToValueList();
+
     /// <summary>
     /// The canonical sentence: what to see, instrument, key, strings, frets, voicing, number of shapes, labels, hand; what was left unsaid is
     /// left out. All scales of one sentence share one number of notes a string.

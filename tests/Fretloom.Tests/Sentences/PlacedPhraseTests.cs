@@ -17,6 +17,18 @@ public class PlacedPhraseTests
             Assert.Equal(text, "show " + string.Join(", ", words));
         });
 
+    /// <summary>What is printed knows of each phrase what reading finds.</summary>
+    [Fact]
+    public void They_are_those_that_were_printed() =>
+        SentenceGen.Show.Sample(sentence =>
+        {
+            var text = sentence.ToString();
+
+            var read = ShowParser.PhrasesOf(text).Select(phrase => new SaidPhrase(phrase.Kind, phrase.In(text)));
+
+            Assert.Equal(read, sentence.Phrases.AsEnumerable());
+        });
+
     [Fact]
     public void Each_names_its_kind_as_far_as_the_sentence_reads_well()
     {

@@ -10,7 +10,7 @@ internal static class PlayPrinter
 {
     /// <summary>What and where as in a show sentence, then how; what is unsaid is left out.</summary>
     public static string Print(PlaySentence sentence) =>
-        "play " + string.Join(", ", ShowPrinter.Phrases(sentence.Material).Concat(Said(sentence)));
+        "play " + string.Join(", ", ShowPrinter.Words(sentence.Material).Concat(Said(sentence)));
 
     private static IEnumerable<string> Said(PlaySentence sentence) =>
         Way(sentence).Concat(Time(sentence)).Concat(CountedIn(sentence)).Concat(Picking(sentence));

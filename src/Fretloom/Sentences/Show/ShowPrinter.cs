@@ -7,97 +7,105 @@ namespace Fretloom.Sentences.Show;
 internal static class ShowPrinter
 {
     /// <summary>The sentence: subjects, instrument and capo, key, strings, frets, voicing, number of shapes, labels, hand; what is unsaid is left out.</summary>
-    public static string Print(ShowSentence sentence) => "show " + string.Join(", ", Phrases(sentence));
+    public static string Print(ShowSentence sentence) => "show " + string.Join(", ", Words(sentence));
+
+    /// <summary>The words of the phrases in order.</summary>
+    public static IEnumerable<string> Words(ShowSentence sentence) => Phrases(sentence).Select(phrase => phrase.Words);
 
     /// <summary>The phrases in order.</summary>
-    public static IEnumerable<string> Phrases(ShowSentence sentence) => Parts(sentence).SelectMany(part => part);
+    public static IEnumerable<SaidPhrase> Phrases(ShowSentence sentence) =>
+        Subjects(sentence.Subjects)
+            .Concat(Where(sentence))
+            .Concat(Voicing(sentence.Voicing))
+            .Concat(sentence.IsOneShapeEach ? [new(OneShapePhrase.Kind, "one shape each")] : [])
+            .Concat(Labels(sentence))
+            .Concat(Player(sentence));
 
-    private static IEnumerable<IEnumerable<string>> Parts(ShowSentence sentence) =>
-        [
-            Subjects(sentence.Subjects),
-            Where(sentence),
-            Voicing(sentence.Voicing),
-            sentence.IsOneShapeEach ? ["one shape each"] : [],
-            Labels(sentence),
-            Player(sentence),
-        ];
-
-    private static IEnumerable<string> Subjects(ValueList<Subject> subjects)
+    private static IEnumerable<SaidPhrase> Subjects(ValueList<Subject> subjects)
     {
         if (subjects.Count > 0)
         {
-            yield return List(subjects.Select((subject, at) => SubjectPrinter.Print(subject, isFirst: at == 0)));
+            yield return new(
+                SubjectPhrase.Kind,
+                List(subjects.Select((subject, at) => SubjectPrinter.Print(subject, isFirst: at == 0)))
+            );
         }
 
         if (subjects.Select(subject => subject.NotesAString).FirstOrDefault(count => count is not null) is { } count)
         {
-            yield return Invariant($"{count} notes a string");
+            yield return new(NotesPerStringPhrase.Kind, Invariant($"{count} notes a string"));
         }
     }
 
-    private static IEnumerable<string> Where(ShowSentence sentence)
+    private static IEnumerable<SaidPhrase> Where(ShowSentence sentence)
     {
         if (sentence.Instrument is { } instrument)
         {
-            yield return $"on {instrument.NameWithArticle}";
+            yield return new(InstrumentPhrase.Kind, $"on {instrument.NameWithArticle}");
         }
 
         if (sentence.Capo is { } capo)
         {
-            yield return capo == 0 ? "without a capo" : Invariant($"with a capo at {capo}");
+            yield return new(CapoPhrase.Kind, capo == 0 ? "without a capo" : Invariant($"with a capo at {capo}"));
         }
 
         if (sentence.Key is { } key)
         {
-            yield return $"in {key}";
+            yield return new(KeyPhrase.Kind, $"in {key}");
         }
 
         if (sentence.IsOnAllStrings)
         {
-            yield return "on all strings";
+            yield return new(StringsPhrase.Kind, "on all strings");
         }
         else if (sentence.Strings is { } strings)
         {
-            yield return strings.Count == 1 ? $"on string {strings}" : $"on strings {strings}";
+            yield return new(StringsPhrase.Kind, strings.Count == 1 ? $"on string {strings}" : $"on strings {strings}");
         }
 
         if (sentence.Frets is { } frets)
         {
-            yield return frets.Count == 1 ? Invariant($"fret {frets.First}") : $"frets {frets}";
+            yield return new(FretsPhrase.Kind, frets.Count == 1 ? Invariant($"fret {frets.First}") : $"frets {frets}");
         }
     }
 
-    private static IEnumerable<string> Voicing(VoicingPhrase voicing)
+    private static IEnumerable<SaidPhrase> Voicing(VoicingPhrase voicing)
     {
         if (voicing.Kind is { } kind)
         {
-            yield return kind == VoicingKind.Strummed ? "strummed" : "one note per string";
+            yield return new(
+                VoicingPhrases.Sounding,
+                kind == VoicingKind.Strummed ? "strummed" : "one note per string"
+            );
         }
 
         if (voicing.Arrangement is { } arrangement)
         {
-            yield return arrangement switch
-            {
-                Arrangement.Close => "in close position",
-                Arrangement.DropTwo => "in drop 2",
-                Arrangement.DropThree => "in drop 3",
-                _ => "in any order",
-            };
+            yield return new(
+                VoicingPhrases.Arrangement,
+                arrangement switch
+                {
+                    Arrangement.Close => "in close position",
+                    Arrangement.DropTwo => "in drop 2",
+                    Arrangement.DropThree => "in drop 3",
+                    _ => "in any order",
+                }
+            );
         }
 
         if (voicing.Inversions is { } inversions)
         {
-            yield return "in " + Inversions(inversions);
+            yield return new(InversionPhrase.Kind, "in " + Inversions(inversions));
         }
 
         if (voicing.Position is { } position)
         {
-            yield return $"in {Reading.Numbers.OrdinalWord(position)} position";
+            yield return new(PositionPhrase.Kind, $"in {Reading.Numbers.OrdinalWord(position)} position");
         }
 
         if (voicing.EasyStrings is { } count)
         {
-            yield return $"easy, {Reading.Numbers.InWords(count)} strings";
+            yield return new(VoicingPhrases.Easy, $"easy, {Reading.Numbers.InWords(count)} strings");
         }
     }
 
@@ -114,39 +122,39 @@ internal static class ShowPrinter
         return root + (root.Length > 0 && inverted.Length > 0 ? " and " : "") + inverted;
     }
 
-    private static IEnumerable<string> Labels(ShowSentence sentence)
+    private static IEnumerable<SaidPhrase> Labels(ShowSentence sentence)
     {
         if (sentence.Labels is { } style)
         {
-            yield return $"as {LabelsPhrases.WordOf(style)}";
+            yield return new(LabelsPhrases.Labels, $"as {LabelsPhrases.WordOf(style)}");
         }
 
         if (sentence.IsWithFingers)
         {
-            yield return "with fingers";
+            yield return new(LabelsPhrases.Fingers, "with fingers");
         }
     }
 
-    private static IEnumerable<string> Player(ShowSentence sentence)
+    private static IEnumerable<SaidPhrase> Player(ShowSentence sentence)
     {
         if (sentence.Hand is { } hand)
         {
-            yield return $"for {HandPhrases.WordsOf(hand)}";
+            yield return new(HandPhrases.Hand, $"for {HandPhrases.WordsOf(hand)}");
         }
 
         if (sentence.IsLeftHanded is { } isLeft)
         {
-            yield return isLeft ? "for a left-handed player" : "for a right-handed player";
+            yield return new(HandPhrases.Player, isLeft ? "for a left-handed player" : "for a right-handed player");
         }
 
         if (sentence.IsTurnedOver)
         {
-            yield return "turned over";
+            yield return new(PlayingPhrases.TurnedOver, "turned over");
         }
 
         if (sentence.UsesThumb is { } usesThumb)
         {
-            yield return usesThumb ? "with the thumb" : "without the thumb";
+            yield return new(PlayingPhrases.Thumb, usesThumb ? "with the thumb" : "without the thumb");
         }
     }
 
