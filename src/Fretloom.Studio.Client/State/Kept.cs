@@ -29,6 +29,9 @@ internal sealed class Kept<TKey, TValue>(IEqualityComparer<TKey>? comparer = nul
         return value;
     }
 
+    /// <summary>Whether what belongs to a key was worked out and is still kept.</summary>
+    public bool Knows(TKey key) => _known.ContainsKey(key);
+
     /// <summary>Lets all go: something changed that they depend on.</summary>
     public void Clear()
     {

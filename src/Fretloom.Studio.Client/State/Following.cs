@@ -1,0 +1,113 @@
+using Fretloom.Exhibits;
+using Fretloom.Studio.Client.Words;
+using Microsoft.AspNetCore.Components;
+
+namespace Fretloom.Studio.Client.State;
+
+/// <summary>
+/// A part of the page that follows the neck. What it shows is worked out after the neck is seen; where that was known, or foreseen, it is there in the
+/// frame after the neck's.
+/// </summary>
+/// <typeparam name="T">What it shows of an exhibit.</typeparam>
+public abstract class Following<T> : Spoken
+    where T : class
+{
+    // What takes longer to make ready would hold up who goes through a list.
+    private static readonly TimeSpan Longest = TimeSpan.FromMilliseconds(50);
+
+    // So long nothing more is foreseen before this is made ready: necks come first.
+    private static readonly TimeSpan Rest = TimeSpan.FromMilliseconds(150);
+
+    private readonly Kept<Exhibit, T> _kept = new(ReferenceEqualityComparer.Instance);
+    private readonly Queue<Exhibit> _foreseen = [];
+    private int _turn;
+    private int _foreseeing;
+
+    /// <summary>What is seen.</summary>
+    [Inject]
+    protected Studio Studio { get; set; } = null!;
+
+    /// <summary>The page.</summary>
+    [Inject]
+    protected Page Page { get; set; } = null!;
+
+    [Inject]
+    private Errands Errands { get; set; } = null!;
+
+    [Inject]
+    private TimeProvider Clock { get; set; } = null!;
+
+    /// <summary>What is shown; null before the first.</summary>
+    protected T? Shown { get; private set; }
+
+    /// <summary>What is shown of an exhibit.</summary>
+    /// <param name="exhibit">The exhibit.</param>
+    /// <param name="shape">Which of its shapes is brought out; null for none, and for a part that shows none.</param>
+    protected abstract T WorkOut(Exhibit exhibit, int? shape);
+
+    /// <summary>The shape that is brought out here; null for none.</summary>
+    protected virtual int? ShapeAt => null;
+
+    /// <inheritdoc/>
+    protected override void OnInitialized()
+    {
+        base.OnInitialized();
+        Studio.Changed += Follow;
+        Studio.Foreseen += Foresee;
+        Follow();
+    }
+
+    /// <inheritdoc/>
+    protected override void Leave()
+    {
+        Studio.Changed -= Follow;
+        Studio.Foreseen -= Foresee;
+        _foreseen.Clear();
+    }
+
+    private void Follow()
+    {
+        _foreseen.Clear();
+        Errands.Run(FollowAsync);
+    }
+
+    // Only the last of several changes is shown.
+    private async Task FollowAsync()
+    {
+        var turn = ++_turn;
+        await (_kept.Knows(Studio.Exhibit) ? Page.Painted() : Page.Seen());
+        if (turn == _turn)
+        {
+            // With a shape brought out it is hardly ever the same again.
+            Shown = ShapeAt is { } shape ? WorkOut(Studio.Exhibit, shape) : Known(Studio.Exhibit);
+            StateHasChanged();
+        }
+    }
+
+    private T Known(Exhibit exhibit) => _kept.Of(exhibit, () => WorkOut(exhibit, null));
+
+    private void Foresee(Exhibit exhibit)
+    {
+        if (!_kept.Knows(exhibit))
+        {
+            _foreseen.Enqueue(exhibit);
+            var turn = ++_foreseeing;
+            Errands.Run(() => MakeReadyAsync(turn));
+        }
+    }
+
+    private async Task MakeReadyAsync(int turn)
+    {
+        await Task.Delay(Rest, Clock);
+        while (turn == _foreseeing && _foreseen.TryDequeue(out var exhibit))
+        {
+            await Page.Idle();
+            var begun = Clock.GetTimestamp();
+            Known(exhibit);
+            if (Clock.GetElapsedTime(begun) > Longest)
+            {
+                _foreseen.Clear();
+            }
+        }
+    }
+}

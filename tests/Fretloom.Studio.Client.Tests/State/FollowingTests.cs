@@ -1,0 +1,114 @@
+using Bunit;
+using Fretloom.Exhibits;
+using Fretloom.Studio.Client.State;
+using Fretloom.Studio.Client.Tests.Write;
+using Fretloom.Studio.Client.Words;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Fretloom.Studio.Client.Tests.State;
+
+public sealed class FollowingTests : IDisposable
+{
+    private const string InG = "show the thirds, in G major";
+    private const string InF = "show the triads, in F major";
+    private static readonly TimeSpan LongEnough = TimeSpan.FromSeconds(1);
+
+    private readonly BunitContext _page = new();
+    private readonly StoppedClock _clock = new();
+    private readonly Client.State.Studio _studio;
+
+    public FollowingTests()
+    {
+        _page.JSInterop.Mode = JSRuntimeMode.Loose;
+        _page.Services.AddSingleton<Labels>();
+        _page.Services.AddSingleton<Page>();
+        _page.Services.AddSingleton<Errands>();
+        _page.Services.AddSingleton<History>();
+        _page.Services.AddSingleton<Client.State.Studio>();
+        _page.Services.AddSingleton<TimeProvider>(_clock);
+        _studio = _page.Services.GetRequiredService<Client.State.Studio>();
+    }
+
+    public void Dispose() => _page.Dispose();
+
+    [Fact]
+    public async Task What_was_seen_before_is_not_worked_out_again()
+    {
+        var part = Begun();
+        await SayAsync(InG);
+        await SayAsync(InF);
+
+        await SayAsync(InG);
+
+        Assert.Equal(["C major", "G major", "F major"], part.WorkedOut);
+        Assert.Equal("G major", part.Said);
+        Assert.Equal(3, Waits("studio.seen"));
+        Assert.Equal(1, Waits("studio.painted"));
+    }
+
+    [Fact]
+    public async Task What_is_foreseen_is_worked_out_once_nothing_more_is_and_is_then_there_in_the_next_frame()
+    {
+        var part = Begun();
+        _studio.Foresee(InG);
+        _studio.Foresee(InF);
+        Assert.Equal(["C major"], part.WorkedOut);
+
+        await _clock.PassAsync(LongEnough);
+        await SayAsync(InF);
+
+        Assert.Equal(["C major", "G major", "F major"], part.WorkedOut);
+        Assert.Equal("F major", part.Said);
+        Assert.Equal(1, Waits("studio.painted"));
+    }
+
+    [Fact]
+    public async Task What_was_foreseen_is_let_be_when_something_is_said()
+    {
+        var part = Begun();
+        _studio.Foresee(InG);
+
+        await SayAsync(InF);
+        await _clock.PassAsync(LongEnough);
+
+        Assert.Equal(["C major", "F major"], part.WorkedOut);
+    }
+
+    [Fact]
+    public async Task With_a_shape_brought_out_it_is_worked_out_for_that()
+    {
+        var part = Begun();
+        await SayAsync(InF);
+
+        _studio.Look(_studio.View with { ShapeAt = 2 }, "a shape");
+        await _clock.PassAsync(LongEnough);
+
+        Assert.Equal("F major, shape 2", part.Said);
+    }
+
+    private Part Begun() => _page.Render<Part>().Instance;
+
+    private async Task SayAsync(string sentence)
+    {
+        _studio.Say(sentence, "step");
+        await _clock.PassAsync(LongEnough);
+    }
+
+    private int Waits(string function) => _page.JSInterop.Invocations.Count(call => call.Identifier == function);
+
+    private sealed class Part : Following<string>
+    {
+        public List<string> WorkedOut { get; } = [];
+
+        public string? Said => Shown;
+
+        protected override int? ShapeAt => Studio.View.ShapeAt;
+
+        protected override string WorkOut(Exhibit exhibit, int? shape)
+        {
+            var key = exhibit.Map.Key.ToString();
+            WorkedOut.Add(key);
+            return shape is null ? key : FormattableString.Invariant($"{key}, shape {shape}");
+        }
+    }
+}
