@@ -217,7 +217,7 @@ public class BadInputTests
     }
 
     [Theory]
-    [InlineData("the chord Imaj7, on strings 4-1, frets 1-1", "No shape fits these strings and frets;")]
+    [InlineData("the chord Imaj7, on strings 4-1, frets 1-1", "No shape of Imaj7 (Cmaj7) fits these strings and frets")]
     [InlineData(
         "the chords I vi, on strings 3-1, frets 0-4",
         "No shape of I (C) fits these strings and frets with the root lowest; say"

@@ -77,12 +77,14 @@ public sealed class Studio
     public void Insert(string kind, string sentence) => Inserting?.Invoke(kind, sentence);
 
     /// <summary>Takes a spot into the shape in hand, or out of it.</summary>
-    public void Toggle(Spot spot)
+    /// <param name="spot">The spot.</param>
+    /// <param name="name">What the step is called.</param>
+    public void Toggle(Spot spot, string name)
     {
         // Spots of another instrument are let go.
         var before = View.Built.Where(Exhibit.Map.Instrument.Has).ToList();
         var built = before.Contains(spot) ? before.Where(other => other != spot) : before.Append(spot);
-        Look(View with { Built = built.ToValueList(), ShapeAt = null }, spot.ToString());
+        Look(View with { Built = built.ToValueList(), ShapeAt = null }, name);
     }
 
     /// <summary>Works a sentence out; one that was asked for not long ago is still known.</summary>

@@ -84,13 +84,15 @@ public sealed record Exhibit
 
     /// <summary>Which of the notes and shapes asked for are not to be found here, as a sentence; null when none is missing.</summary>
     public string? WhatIsMissing =>
-        Shapes is { Count: 0 } ? "No shape fits" + Here
-        : WithoutShapes.Count > 0
+        WithoutShapes.Count > 0
             ? $"No shape of {string.Join(", ", WithoutShapes.Select(Named))} fits{(MayTurn ? HereOrTurned : Here)}"
+        : Shapes is { Count: 0 } ? "No shape fits" + Here
         : Notes is { Count: 0 } ? "None of these notes lies on" + Here
         : null;
 
-    private bool MayTurn => HasRootLowest && WithoutShapes.All(source => source is ShapeSource.OfChord);
+    /// <summary>Whether chords have no shape here with their root lowest, but may have one in an inversion.</summary>
+    public bool MayTurn =>
+        WithoutShapes.Count > 0 && HasRootLowest && WithoutShapes.All(source => source is ShapeSource.OfChord);
 
     private const string HereOrTurned =
         " these strings and frets with the root lowest; say 'in every inversion', or look at more frets, or on other strings.";

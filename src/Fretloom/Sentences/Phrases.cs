@@ -26,6 +26,9 @@ public static class Phrases
     /// <summary>The frets.</summary>
     public static PhraseKind Frets => FretsPhrase.Kind;
 
+    /// <summary>The inversions of chords.</summary>
+    public static PhraseKind Inversions => InversionPhrase.Kind;
+
     /// <summary>The position of the hand.</summary>
     public static PhraseKind Position => PositionPhrase.Kind;
 
@@ -47,7 +50,7 @@ public static class Phrases
         Frets,
         VoicingPhrases.Sounding,
         VoicingPhrases.Arrangement,
-        InversionPhrase.Kind,
+        Inversions,
         Position,
         VoicingPhrases.Easy,
         OneShapePhrase.Kind,

@@ -90,6 +90,19 @@ public class AskTests(Chromium chromium, RunningStudio studio)
     }
 
     [Fact]
+    public async Task Where_a_chord_has_no_shape_with_its_root_lowest_a_button_asks_for_inversions()
+    {
+        await using var opened = await OpenAsync("show the chord Ebm7, one note per string, on a ukulele");
+        var page = opened.Page;
+        await Assertions.Expect(page.Locator(".view")).ToContainTextAsync("No shape of E♭m7 fits");
+
+        await page.ClickAsync(".view >> text=in every inversion");
+
+        await Assertions.Expect(page.Locator("#sentence .said")).ToContainTextAsync("in every inversion");
+        await Assertions.Expect(page.Locator(".view .row").First).ToBeVisibleAsync();
+    }
+
+    [Fact]
     public async Task Steps_are_named_and_taken_back_and_done_again_by_keys()
     {
         await using var opened = await OpenAsync();

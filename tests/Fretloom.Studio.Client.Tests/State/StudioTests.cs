@@ -62,9 +62,9 @@ public class StudioTests
     [Fact]
     public void Spots_are_taken_into_a_shape_and_out_of_it_and_stay_with_another_sentence()
     {
-        _studio.Toggle(new Spot(4, 2));
-        _studio.Toggle(new Spot(3, 2));
-        _studio.Toggle(new Spot(4, 2));
+        _studio.Toggle(new Spot(4, 2), "a spot");
+        _studio.Toggle(new Spot(3, 2), "another spot");
+        _studio.Toggle(new Spot(4, 2), "a spot");
         Assert.Equal([new Spot(3, 2)], _studio.View.Built);
         _studio.Say("show the thirds, in F major", "in F major");
 
@@ -96,10 +96,10 @@ public class StudioTests
         _studio.Try("show nonsense");
         Assert.Null(_studio.Tried);
         _studio.Try("show the thirds, in F major");
-        _studio.Toggle(new Spot(4, 2));
+        _studio.Toggle(new Spot(4, 2), "a spot");
 
         Assert.Null(_studio.Tried);
-        Assert.Equal("4:2", _history.Last);
+        Assert.Equal("a spot", _history.Last);
     }
 
     [Fact]

@@ -15,7 +15,11 @@ public class ExhibitTests
     [InlineData("the triads, in C major, on strings 4-1", null)]
     [InlineData("the notes of the key, in C major", null)]
     [InlineData("every F#, on strings 5 and 4, frets 0-3", "None of these notes lies on" + Here)]
-    [InlineData("the chord Imaj7, in C major, on strings 4-1, frets 1-1", "No shape fits" + Here)]
+    [InlineData(
+        "the chord Imaj7, in C major, on strings 4-1, frets 1-1",
+        "No shape of Imaj7 (Cmaj7) fits" + HereOrTurned
+    )]
+    [InlineData("the chord Cm7, on a ukulele, one note per string", "No shape of Cm7 fits" + HereOrTurned)]
     // Cm7 is 3333 on a ukulele, where its third, E flat, sounds lowest: common practice, no source.
     [InlineData("the seventh chords, on a ukulele, in Bb major, in every inversion", null)]
     [InlineData("the seventh chords, on a ukulele, in Bb major", "No shape of ii7 (Cm7) fits" + HereOrTurned)]
