@@ -139,7 +139,10 @@ internal static class StudioTimes
         await page.EvaluateAsync(
             """
             () => {
-              addEventListener("mousedown", event => (globalThis.pressedAt = event.timeStamp), true);
+              addEventListener("mousedown", event => {
+                globalThis.pressedAt = event.timeStamp;
+                globalThis.followedAt = undefined;
+              }, true);
               // The last change of either that was painted.
               const painted = () => requestAnimationFrame(() => setTimeout(() => (globalThis.followedAt = performance.now())));
               for (const part of ["section.view", ".findings"])
@@ -162,6 +165,7 @@ internal static class StudioTimes
             await page.Mouse.MoveAsync(box.X + 20, box.Y + (box.Height / 2));
             await page.Mouse.DownAsync();
             await page.WaitForTimeoutAsync(250);
+            await page.WaitForFunctionAsync("() => globalThis.followedAt > 0");
             var follows = await page.EvaluateAsync<double>("() => followedAt - pressedAt");
             // The browser tells of a press when it is over.
             await page.Mouse.UpAsync();

@@ -10,7 +10,7 @@ const root = process.argv[2];
 const folder = "_framework";
 const file = `${folder}/assemblies.bin`;
 const manifest = "service-worker-assets.js";
-// Of 11. The highest makes it smaller by a twelfth, in ten times the time.
+// Of 11. The highest makes it smaller by a twelfth, in more than ten times the time.
 const quality = 9;
 
 const names = (await readdir(join(root, folder))).filter(name => /\.wasm$/.test(name) && name !== "dotnet.native.wasm").sort();

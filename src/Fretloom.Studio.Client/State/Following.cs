@@ -1,4 +1,5 @@
 using Fretloom.Exhibits;
+using Fretloom.Studio.Client.Ask;
 using Fretloom.Studio.Client.Words;
 using Microsoft.AspNetCore.Components;
 
@@ -18,7 +19,8 @@ public abstract class Following<T> : Spoken
     // So long nothing more is foreseen before this is made ready: necks come first.
     private static readonly TimeSpan Rest = TimeSpan.FromMilliseconds(150);
 
-    private readonly Kept<Exhibit, T> _kept = new(ReferenceEqualityComparer.Instance);
+    // Pictures are large: no more of them than one list foresees.
+    private readonly Kept<Exhibit, T> _kept = new(ReferenceEqualityComparer.Instance, 1 + Picker.MostForeseen);
     private readonly Queue<Exhibit> _foreseen = [];
     private int _turn;
     private int _foreseeing;
@@ -75,7 +77,7 @@ public abstract class Following<T> : Spoken
     private async Task FollowAsync()
     {
         var turn = ++_turn;
-        await (_kept.Knows(Studio.Exhibit) ? Page.Painted() : Page.Seen());
+        await (ShapeAt is null && _kept.Knows(Studio.Exhibit) ? Page.Painted() : Page.Seen());
         if (turn == _turn)
         {
             // With a shape brought out it is hardly ever the same again.
@@ -88,7 +90,7 @@ public abstract class Following<T> : Spoken
 
     private void Foresee(Exhibit exhibit)
     {
-        if (!_kept.Knows(exhibit))
+        if (!_kept.Knows(exhibit) && !_foreseen.Any(one => ReferenceEquals(one, exhibit)))
         {
             _foreseen.Enqueue(exhibit);
             var turn = ++_foreseeing;
@@ -99,9 +101,15 @@ public abstract class Following<T> : Spoken
     private async Task MakeReadyAsync(int turn)
     {
         await Task.Delay(Rest, Clock);
-        while (turn == _foreseeing && _foreseen.TryDequeue(out var exhibit))
+        while (turn == _foreseeing && _foreseen.Count > 0)
         {
             await Page.Idle();
+            // Something may have been said, or foreseen, meanwhile.
+            if (turn != _foreseeing || !_foreseen.TryDequeue(out var exhibit))
+            {
+                return;
+            }
+
             var begun = Clock.GetTimestamp();
             Known(exhibit);
             if (Clock.GetElapsedTime(begun) > Longest)

@@ -2,12 +2,10 @@ namespace Fretloom.Studio.Client.State;
 
 /// <summary>Things that were worked out, kept because they may be wanted again soon.</summary>
 /// <param name="comparer">Tells keys apart; null for their own equality.</param>
-internal sealed class Kept<TKey, TValue>(IEqualityComparer<TKey>? comparer = null)
+/// <param name="most">How many are kept, at least 1; as a rule more than the choices of two pickers.</param>
+internal sealed class Kept<TKey, TValue>(IEqualityComparer<TKey>? comparer = null, int most = 128)
     where TKey : notnull
 {
-    // More than the choices of two pickers.
-    private const int Most = 128;
-
     private readonly Dictionary<TKey, TValue> _known = new(comparer);
     private readonly Queue<TKey> _order = [];
 
@@ -17,7 +15,7 @@ internal sealed class Kept<TKey, TValue>(IEqualityComparer<TKey>? comparer = nul
         if (!_known.TryGetValue(key, out var value))
         {
             value = workOut();
-            if (_known.Count == Most)
+            if (_known.Count == most)
             {
                 _known.Remove(_order.Dequeue());
             }

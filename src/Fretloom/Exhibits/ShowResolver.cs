@@ -1,6 +1,7 @@
 using Fretloom.Hand;
 using Fretloom.Neck;
 using Fretloom.Sentences;
+using Fretloom.Sentences.Show;
 using Fretloom.Shapes;
 using Fretloom.Theory;
 
@@ -90,11 +91,13 @@ public static class ShowResolver
     internal static Player PlayerOf(ShowSentence complete, Instrument instrument) =>
         new(instrument, complete.Hand ?? HandSize.Adult, complete.IsTurnedOver, complete.UsesThumb == true);
 
-    private static Exhibit Exhibit(ShowSentence complete, NeckMap map, Player player, ShapeQuery.Answer shapes) =>
-        new()
+    private static Exhibit Exhibit(ShowSentence complete, NeckMap map, Player player, ShapeQuery.Answer shapes)
+    {
+        var phrases = complete.Phrases;
+        return new()
         {
-            Sentence = complete.ToString(),
-            Phrases = complete.Phrases,
+            Sentence = ShowPrinter.Print(phrases),
+            Phrases = phrases,
             Name = ExhibitName.Of(complete),
             Map = map,
             Labels = complete.Labels!.Value,
@@ -115,6 +118,7 @@ public static class ShowResolver
                 ? SymmetryFinder.Of(map)
                 : null,
         };
+    }
 
     /// <summary>The sentence with everything it leaves unsaid.</summary>
     internal static ShowSentence Completed(ShowSentence sentence, ShowDefaults defaults)

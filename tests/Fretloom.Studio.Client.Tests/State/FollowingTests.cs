@@ -75,6 +75,34 @@ public sealed class FollowingTests : IDisposable
     }
 
     [Fact]
+    public async Task What_is_said_while_the_browser_is_busy_goes_before_what_was_foreseen()
+    {
+        var idle = _page.JSInterop.SetupVoid("studio.idle");
+        var part = Begun();
+        _studio.Foresee(InG);
+        await _clock.PassAsync(LongEnough);
+
+        await SayAsync(InF);
+        idle.SetVoidResult();
+        await _clock.PassAsync(LongEnough);
+
+        Assert.Equal(["C major", "F major"], part.WorkedOut);
+    }
+
+    [Fact]
+    public async Task What_is_foreseen_twice_is_worked_out_once()
+    {
+        var part = Begun();
+        _studio.Foresee(InG);
+        _studio.Foresee(InG);
+
+        await _clock.PassAsync(LongEnough);
+
+        Assert.Equal(["C major", "G major"], part.WorkedOut);
+        Assert.Equal(1, Waits("studio.idle"));
+    }
+
+    [Fact]
     public async Task With_a_shape_brought_out_it_is_worked_out_for_that()
     {
         var part = Begun();
@@ -84,6 +112,7 @@ public sealed class FollowingTests : IDisposable
         await _clock.PassAsync(LongEnough);
 
         Assert.Equal("F major, shape 2", part.Said);
+        Assert.Equal(0, Waits("studio.painted"));
     }
 
     private Part Begun() => _page.Render<Part>().Instance;

@@ -2,7 +2,7 @@
 {
   // The program would ask for these later.
   const runtime = fetch("_framework/dotnet.native.wasm");
-  const assemblies = fetch("_framework/assemblies.bin").then(opened);
+  let assemblies = fetch("_framework/assemblies.bin").then(opened);
 
   // One file that begins with the length of its list, four bytes, the least first; then the list, JSON: where each assembly begins, counted from the
   // list's end, and its length in bytes.
@@ -20,6 +20,8 @@
     return null;
   };
   Blazor.start({ loadBootResource: part });
+  // The runtime has its own copy.
+  studio.whenReady.then(() => (assemblies = null));
 }
 if ("serviceWorker" in navigator) {
   studio.whenReady.then(() => navigator.serviceWorker.register("service-worker.js", { updateViaCache: "none" })).catch(() => {});

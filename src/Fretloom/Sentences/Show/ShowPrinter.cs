@@ -7,7 +7,11 @@ namespace Fretloom.Sentences.Show;
 internal static class ShowPrinter
 {
     /// <summary>The sentence: subjects, instrument and capo, key, strings, frets, voicing, number of shapes, labels, hand; what is unsaid is left out.</summary>
-    public static string Print(ShowSentence sentence) => "show " + string.Join(", ", Words(sentence));
+    public static string Print(ShowSentence sentence) => Print(Phrases(sentence));
+
+    /// <summary>The sentence that has these phrases.</summary>
+    public static string Print(IEnumerable<SaidPhrase> phrases) =>
+        "show " + string.Join(", ", phrases.Select(phrase => phrase.Words));
 
     /// <summary>The words of the phrases in order.</summary>
     public static IEnumerable<string> Words(ShowSentence sentence) => Phrases(sentence).Select(phrase => phrase.Words);
