@@ -92,6 +92,7 @@ public class AskTests(Chromium chromium, RunningStudio studio)
     [Fact]
     public async Task Where_a_chord_has_no_shape_with_its_root_lowest_a_button_asks_for_inversions()
     {
+        // 3333, whose lowest note is E flat: common practice, no source.
         await using var opened = await OpenAsync("show the chord Cm7, one note per string, on a ukulele");
         var page = opened.Page;
         await Assertions.Expect(page.Locator(".view")).ToContainTextAsync("No shape of Cm7 fits");

@@ -1,9 +1,10 @@
 using Fretloom.Exhibits;
 using Fretloom.Studio.Client.Ask;
+using Fretloom.Studio.Client.State;
 using Fretloom.Studio.Client.Words;
 using Microsoft.AspNetCore.Components;
 
-namespace Fretloom.Studio.Client.State;
+namespace Fretloom.Studio.Client.See;
 
 /// <summary>
 /// A part of the page that follows the neck. What it shows is worked out after the neck is seen; where that was known, or foreseen, it is there in the
@@ -27,7 +28,7 @@ public abstract class Following<T> : Spoken
 
     /// <summary>What is seen.</summary>
     [Inject]
-    protected Studio Studio { get; set; } = null!;
+    protected State.Studio Studio { get; set; } = null!;
 
     /// <summary>The page.</summary>
     [Inject]

@@ -1,11 +1,12 @@
 using Bunit;
 using Fretloom.Exhibits;
+using Fretloom.Studio.Client.See;
 using Fretloom.Studio.Client.State;
 using Fretloom.Studio.Client.Tests.Write;
 using Fretloom.Studio.Client.Words;
 using Microsoft.Extensions.DependencyInjection;
 
-namespace Fretloom.Studio.Client.Tests.State;
+namespace Fretloom.Studio.Client.Tests.See;
 
 public sealed class FollowingTests : IDisposable
 {
