@@ -24,6 +24,8 @@ public class NeckTests(Chromium chromium, RunningStudio studio)
     public async Task Every_cell_lies_where_its_mark_is_drawn()
     {
         await using var opened = await OpenAsync();
+        // The cells come after the picture.
+        await Spot(opened.Page, "1:0").WaitForAsync();
 
         // The marks of the picture are circles; each has its middle inside the cell of its spot.
         var astray = await opened.Page.EvaluateAsync<int>(
