@@ -13,6 +13,7 @@ builder.Services.AddSingleton(services => new HttpClient(new AtTheDoor(services.
 {
     BaseAddress = new Uri(builder.HostEnvironment.BaseAddress),
 });
+builder.Services.AddSingleton(_ => Opening.Now());
 builder.Services.AddSingleton<Labels>();
 builder.Services.AddSingleton<History>();
 builder.Services.AddSingleton<Studio>();
@@ -24,7 +25,9 @@ builder.Services.AddSingleton<LessonFolder>();
 builder.Services.AddSingleton<EditorModule>();
 builder.Services.AddSingleton<IDrafts>(services => services.GetRequiredService<EditorModule>());
 builder.Services.AddSingleton<LessonDesk>();
+builder.Services.AddSingleton(services => new Lazy<LessonDesk>(services.GetRequiredService<LessonDesk>));
 builder.Services.AddSingleton<Handout>();
+builder.Services.AddSingleton(services => new Lazy<Handout>(services.GetRequiredService<Handout>));
 builder.Services.AddSingleton<EngravingWorker>();
 builder.Services.AddSingleton<IEngravingEngine>(services => services.GetRequiredService<EngravingWorker>());
 builder.Services.AddSingleton<BrowserEngraver>();

@@ -8,6 +8,12 @@ namespace Fretloom.Studio.Client.State;
 /// <param name="Names">How notes are named, which no sentence says.</param>
 public sealed record Link(string Sentence, NoteNaming Names)
 {
+    /// <summary>The link that an address holds; null when it has no sentence. Names it does not know are English.</summary>
+    public static Link? Of(string? sentence, string? names) =>
+        sentence is { Length: > 0 }
+            ? new Link(sentence, Enum.GetValues<NoteNaming>().FirstOrDefault(one => one.ToString() == names))
+            : null;
+
     /// <summary>The link to what is seen; a sentence that cannot be read stands as it is.</summary>
     public static Link To(Studio studio) =>
         new(studio.Error is null ? studio.Exhibit.Sentence : studio.View.Sentence, studio.Defaults.NoteNames);

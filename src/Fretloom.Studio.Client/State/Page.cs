@@ -26,10 +26,7 @@ public sealed class Page(IJSRuntime browser)
         Now.InvokeVoid("studio.address", link.Sentence, Names(link.Names), said, isStep);
 
     /// <summary>The link in the address; null when there is none.</summary>
-    public Link? Asked() =>
-        Asked("show") is { Length: > 0 } sentence
-            ? new Link(sentence, Enum.GetValues<NoteNaming>().FirstOrDefault(names => Names(names) == Asked("names")))
-            : null;
+    public Link? Asked() => Link.Of(Asked("show"), Asked("names"));
 
     /// <summary>What was said when the address was written in this tab; null when it was not.</summary>
     public string? Said => Now.Invoke<string?>("studio.said");
@@ -42,20 +39,11 @@ public sealed class Page(IJSRuntime browser)
     /// <summary>Remembers a setting in this browser.</summary>
     public void Remember(string name, string value) => Now.InvokeVoid("studio.remember", name, value);
 
-    /// <summary>The browser's language, such as <c>de-AT</c>.</summary>
-    public string Language => Now.Invoke<string>("studio.language");
-
     /// <summary>Sets the theme of the page: <c>auto</c>, <c>light</c>, <c>dark</c> or <c>print</c>.</summary>
     public void Theme(string theme) => Now.InvokeVoid("studio.theme", theme);
 
     /// <summary>Tells the page which language its words are in.</summary>
     public void Speaks(string language) => Now.InvokeVoid("studio.speaks", language);
-
-    /// <summary>Whether the page is pointed at with fingers.</summary>
-    public bool IsTouched => Now.Invoke<bool>("studio.isTouched");
-
-    /// <summary>The room there will be for the neck, in CSS pixels.</summary>
-    public double NeckRoom => Now.Invoke<double>("studio.neckRoom");
 
     /// <summary>Moves on to the sentence.</summary>
     public void ToSentence() => Focus("#sentence");
@@ -85,8 +73,8 @@ public sealed class Page(IJSRuntime browser)
     /// <summary>Waits until the browser has nothing else to do.</summary>
     public ValueTask Idle() => browser.InvokeVoidAsync("studio.idle");
 
-    /// <summary>Tells whoever waits for it that the studio is ready.</summary>
-    public void Ready() => Now.InvokeVoid("studio.ready");
+    /// <summary>Tells whoever waits for it that the studio is ready, and waits until it is seen; a neck that the host drew goes where the studio's will be.</summary>
+    public ValueTask Ready() => browser.InvokeVoidAsync("studio.ready");
 
     /// <summary>Sounds notes on an instrument.</summary>
     /// <param name="instrument">Whose strings are heard.</param>
@@ -136,6 +124,6 @@ public sealed class Page(IJSRuntime browser)
     public void ToggleFullScreen() => Now.InvokeVoid("studio.toggleFullScreen");
 
     /// <summary>Tells a listener when a key of the whole page is <c>Pressed</c>, and when the browser went <c>Elsewhere</c> in the history of this tab.</summary>
-    public void Listen<T>(DotNetObjectReference<T> listener)
-        where T : class => Now.InvokeVoid("studio.listen", listener);
+    public ValueTask Listen<T>(DotNetObjectReference<T> listener)
+        where T : class => browser.InvokeVoidAsync("studio.listen", listener);
 }

@@ -1,16 +1,28 @@
 using System.Globalization;
-using System.Text.Json;
 
 namespace Fretloom.Studio.Client.Words;
 
 /// <summary>Everything the studio says, in the reader's language. Sentences of the grammar and findings stay English.</summary>
-/// <remarks>The words stand in <c>labels.json</c>: for each key an object with the languages.</remarks>
+/// <remarks>The words stand in <c>labels.tsv</c>: a row for each key, a column for each language, tab-separated, in the order of the first row, which names them.</remarks>
 public sealed class Labels
 {
     /// <summary>The language of a key that another language lacks.</summary>
     public const string Fallback = "en";
 
-    private readonly Dictionary<string, Dictionary<string, string>> _words = Read();
+    private readonly Dictionary<string, string[]> _words = [];
+    private readonly string[] _columns;
+
+    /// <summary>Reads the table. JSON would take longer to read than anything else at the start.</summary>
+    public Labels()
+    {
+        using var file = new StreamReader(typeof(Labels).Assembly.GetManifestResourceStream("labels.tsv")!);
+        _columns = Cells(file.ReadLine()!)[1..];
+        while (file.ReadLine() is { } row)
+        {
+            var cells = Cells(row);
+            _words.Add(cells[0], cells[1..]);
+        }
+    }
 
     /// <summary>The languages there are, by code, English first.</summary>
     public static IReadOnlyList<(string Code, string Name)> Languages { get; } = [("en", "English"), ("de", "Deutsch")];
@@ -26,7 +38,7 @@ public sealed class Labels
 
     /// <summary>The words of a key.</summary>
     /// <exception cref="KeyNotFoundException">There is no such key.</exception>
-    public string this[string key] => In(Language, key) ?? _words[key][Fallback];
+    public string this[string key] => In(Language, key) ?? In(Fallback, key)!;
 
     /// <summary>The words of a key with what belongs in its braces.</summary>
     /// <exception cref="KeyNotFoundException">There is no such key.</exception>
@@ -34,7 +46,8 @@ public sealed class Labels
         string.Format(CultureInfo.InvariantCulture, this[key], values);
 
     /// <summary>The words of a key in one language; null when that language lacks them.</summary>
-    public string? In(string language, string key) => _words[key].GetValueOrDefault(language);
+    public string? In(string language, string key) =>
+        _words[key][Array.IndexOf(_columns, language)] is { Length: > 0 } words ? words : null;
 
     /// <summary>Speaks another language; one that is not known leaves things as they are.</summary>
     /// <param name="code">A code such as <c>de</c> or <c>de-AT</c>.</param>
@@ -48,31 +61,5 @@ public sealed class Labels
         }
     }
 
-    // Word by word: a document of the whole file would take longer to set up than to read.
-    private static Dictionary<string, Dictionary<string, string>> Read()
-    {
-        using var file = typeof(Labels).Assembly.GetManifestResourceStream("labels.json")!;
-        var text = new byte[file.Length];
-        file.ReadExactly(text);
-        var words = new Dictionary<string, Dictionary<string, string>>();
-        var (key, language) = ("", "");
-        var json = new Utf8JsonReader(text);
-        while (json.Read())
-        {
-            if (json.TokenType == JsonTokenType.String)
-            {
-                words[key].Add(language, json.GetString()!);
-            }
-            else if (json is { TokenType: JsonTokenType.PropertyName, CurrentDepth: 1 })
-            {
-                words.Add(key = json.GetString()!, []);
-            }
-            else if (json.TokenType == JsonTokenType.PropertyName)
-            {
-                language = json.GetString()!;
-            }
-        }
-
-        return words;
-    }
+    private static string[] Cells(string row) => row.Split('\t');
 }

@@ -29,16 +29,30 @@ public class OpeningTests(Chromium chromium, RunningStudio studio)
         var early = page.Locator(".opening-neck svg");
         await early.WaitForAsync();
         var (labels, at) = (await LabelsOf(early), await early.BoundingBoxAsync());
+        await page.EvaluateAsync(
+            """
+            () => {
+              globalThis.without = 0;
+              const look = () => {
+                if (!document.querySelector(".opening-neck svg, .opened svg, .dock .now svg")) without++;
+                requestAnimationFrame(look);
+              };
+              look();
+            }
+            """
+        );
         program.SetResult();
         await page.Locator("html[data-ready]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
 
         var neck = page.Locator(".dock .now svg");
+        await neck.WaitForAsync();
         Assert.Equal(labels, await LabelsOf(neck));
         var now = await neck.BoundingBoxAsync();
         Assert.Equal(at!.X, now!.X, 1.5);
         Assert.Equal(at.Width, now.Width, 1.5);
         Assert.Equal(at.Y, now.Y, 1.5);
-        Assert.Equal(0, await early.CountAsync());
+        Assert.Equal(1, await page.Locator(".dock svg").CountAsync());
+        Assert.Equal(0, await page.EvaluateAsync<int>("without"));
     }
 
     // Letters in the order of the alphabet: the program writes those of one kind together.

@@ -73,6 +73,18 @@ public class LinkTests
         Assert.Equal(link, Link.To(there));
     }
 
+    [Theory]
+    [InlineData("show the thirds", "German", NoteNaming.German)]
+    [InlineData("show the thirds", null, NoteNaming.English)]
+    [InlineData("show the thirds", "Cipher", NoteNaming.English)]
+    public void An_address_holds_a_sentence_and_perhaps_names(string sentence, string? names, NoteNaming read) =>
+        Assert.Equal(new Link(sentence, read), Link.Of(sentence, names));
+
+    [Theory]
+    [InlineData(null)]
+    [InlineData("")]
+    public void An_address_without_a_sentence_is_no_link(string? sentence) => Assert.Null(Link.Of(sentence, "German"));
+
     [Fact]
     public void Note_names_are_part_of_the_link() =>
         Assert.Equal(NoteNaming.German, Link.To(At(Lesson("guitar", "B major", NoteNaming.German))).Names);

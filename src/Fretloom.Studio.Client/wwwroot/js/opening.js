@@ -1,8 +1,7 @@
 // The host draws the neck while the program is on its way, where the program will draw it. Without a host it is seen somewhat later.
 {
   const place = document.querySelector(".opening-neck");
-  const isAside = studio.asked("lesson") || studio.remembered("writing") === "true";
-  if (!isAside && matchMedia("(min-width: 901px) and (min-height: 561px) and (pointer: fine)").matches) {
+  if (!studio.isWriting() && matchMedia("(min-width: 901px) and (min-height: 561px) and (pointer: fine)").matches) {
     const asked = new URLSearchParams({
       show: studio.asked("show") || place.dataset.sentence,
       names: studio.asked("names") ?? "",

@@ -1,7 +1,6 @@
 // What the studio asks of the browser.
 globalThis.studio = (() => {
   const root = document.documentElement;
-  let listener;
 
   const store = {
     read: name => {
@@ -61,17 +60,35 @@ globalThis.studio = (() => {
     true,
   );
 
+  // Whoever hears of what concerns the whole page. What happens before somebody listens waits.
+  let listen;
+  const listener = new Promise(come => (listen = come));
+  const tell = (what, ...words) => void listener.then(one => one.invokeMethod(what, ...words));
+  addEventListener("popstate", () => tell("Elsewhere"));
+  addEventListener("keydown", event => {
+    const name = whole(event);
+    if (name === null) return;
+    event.preventDefault();
+    tell("Pressed", name);
+  });
+
   // A page that is not seen paints nothing, and need not be waited for.
   const painted = wait =>
     document.hidden ? Promise.resolve() : new Promise(done => requestAnimationFrame(() => setTimeout(done, wait)));
   // What is painted is then brought to the screen by other threads, which need the processor for about three frames.
   const seen = () => painted(48);
+  const asked = name => new URLSearchParams(location.search).get(name);
+  const said = () => history.state?.said ?? null;
+  const isWriting = () => !!asked("lesson") || store.read("writing") === "true";
+  // As wide as the window without the dock's edges; once it is there the dock tells its width itself.
+  const neckRoom = () => root.clientWidth - (matchMedia("(max-width: 900px)").matches ? 32 : 64);
+  let neck = null;
   let tellReady;
   const whenReady = new Promise(done => (tellReady = done));
   const idle = () => new Promise(done => (globalThis.requestIdleCallback ?? setTimeout)(done));
 
   return {
-    asked: name => new URLSearchParams(location.search).get(name),
+    asked,
     forget: name => {
       const url = new URL(location.href);
       url.searchParams.delete(name);
@@ -87,21 +104,33 @@ globalThis.studio = (() => {
       if (isStep && !isSame) history.pushState({ said }, "", url);
       else history.replaceState({ said }, "", url);
     },
-    said: () => history.state?.said ?? null,
-    // As wide as the window without the dock's edges; once it is there the dock tells its width itself.
-    neckRoom: () => root.clientWidth - (matchMedia("(max-width: 900px)").matches ? 32 : 64),
-    isTouched: () => matchMedia("(pointer: coarse)").matches,
+    said,
+    // In this order: the link's sentence and names, what was said, whether the lesson is to be written, language, theme, whether fingers point, the room
+    // for the neck, whether a neck is seen.
+    opening: () => [
+      asked("show"),
+      asked("names"),
+      said(),
+      String(isWriting()),
+      store.read("language") ?? navigator.language,
+      store.read("theme"),
+      String(matchMedia("(pointer: coarse)").matches),
+      String(neckRoom()),
+      String((neck = document.querySelector(".opening-neck svg")) !== null),
+    ],
+    isWriting,
+    neckRoom,
     remembered: store.read,
     remember: store.write,
-    language: () => navigator.language,
     theme: name => {
       store.write("theme", name);
       theme(name);
     },
     speaks: language => (root.lang = language),
     ready: () => {
+      if (neck) document.querySelector(".opened")?.append(neck);
       root.dataset.ready = "true";
-      seen().then(tellReady);
+      return seen().then(tellReady);
     },
     whenReady,
     sound: (figures, midis, gapSeconds) => import("./sound.js").then(sound => sound.pluck(figures, midis, gapSeconds)),
@@ -129,15 +158,6 @@ globalThis.studio = (() => {
     },
     reveal: id => setTimeout(() => document.getElementById(id)?.scrollIntoView({ block: "nearest" })),
     focus: selector => setTimeout(() => document.querySelector(selector)?.focus()),
-    listen: to => {
-      listener = to;
-      addEventListener("popstate", () => listener.invokeMethod("Elsewhere"));
-      addEventListener("keydown", event => {
-        const name = whole(event);
-        if (name === null) return;
-        event.preventDefault();
-        listener.invokeMethod("Pressed", name);
-      });
-    },
+    listen,
   };
 })();
