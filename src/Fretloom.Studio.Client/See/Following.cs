@@ -7,8 +7,8 @@ using Microsoft.AspNetCore.Components;
 namespace Fretloom.Studio.Client.See;
 
 /// <summary>
-/// A part of the page that follows the neck. What it shows is worked out after the neck is seen; where that was known, or foreseen, it is there in the
-/// frame after the neck's.
+/// A part of the page that follows the neck. Where what it shows was seen before, or foreseen, it is there in the neck's own frame; else it is worked
+/// out after the neck is seen.
 /// </summary>
 /// <typeparam name="T">What it shows of an exhibit.</typeparam>
 public abstract class Following<T> : Spoken
@@ -16,6 +16,9 @@ public abstract class Following<T> : Spoken
 {
     // What takes longer to make ready would hold up who goes through a list.
     private static readonly TimeSpan Longest = TimeSpan.FromMilliseconds(50);
+
+    /// <summary>How many of what is foreseen in one list is made ready to be shown at once, the nearest first.</summary>
+    protected const int Near = 12;
 
     // So long nothing more is foreseen before this is made ready: necks come first.
     private static readonly TimeSpan Rest = TimeSpan.FromMilliseconds(150);
@@ -68,22 +71,38 @@ public abstract class Following<T> : Spoken
         _foreseen.Clear();
     }
 
+    /// <summary>Shows something else.</summary>
+    protected virtual void Show(T what)
+    {
+        Shown = what;
+        StateHasChanged();
+    }
+
+    /// <summary>Called when the browser has nothing else to do, with something that may be shown soon.</summary>
+    protected virtual void MakeReady(T what) { }
+
     private void Follow()
     {
         _foreseen.Clear();
-        Errands.Run(FollowAsync);
+        var turn = ++_turn;
+        if (ShapeAt is null && _kept.Knows(Studio.Exhibit))
+        {
+            Show(Known(Studio.Exhibit));
+        }
+        else
+        {
+            Errands.Run(() => FollowAsync(turn));
+        }
     }
 
     // Only the last of several changes is shown.
-    private async Task FollowAsync()
+    private async Task FollowAsync(int turn)
     {
-        var turn = ++_turn;
-        await (ShapeAt is null && _kept.Knows(Studio.Exhibit) ? Page.Painted() : Page.Seen());
+        await Page.Seen();
         if (turn == _turn)
         {
             // With a shape brought out it is hardly ever the same again.
-            Shown = ShapeAt is { } shape ? WorkOut(Studio.Exhibit, shape) : Known(Studio.Exhibit);
-            StateHasChanged();
+            Show(ShapeAt is { } shape ? WorkOut(Studio.Exhibit, shape) : Known(Studio.Exhibit));
         }
     }
 
@@ -91,7 +110,7 @@ public abstract class Following<T> : Spoken
 
     private void Foresee(Exhibit exhibit)
     {
-        if (!_kept.Knows(exhibit) && !_foreseen.Any(one => ReferenceEquals(one, exhibit)))
+        if (!_foreseen.Any(one => ReferenceEquals(one, exhibit)))
         {
             _foreseen.Enqueue(exhibit);
             var turn = ++_foreseeing;
@@ -102,6 +121,7 @@ public abstract class Following<T> : Spoken
     private async Task MakeReadyAsync(int turn)
     {
         await Task.Delay(Rest, Clock);
+        var made = 0;
         while (turn == _foreseeing && _foreseen.Count > 0)
         {
             await Page.Idle();
@@ -112,10 +132,16 @@ public abstract class Following<T> : Spoken
             }
 
             var begun = Clock.GetTimestamp();
-            Known(exhibit);
+            var ready = Known(exhibit);
             if (Clock.GetElapsedTime(begun) > Longest)
             {
                 _foreseen.Clear();
+            }
+
+            if (made++ < Near)
+            {
+                await Page.Idle();
+                MakeReady(ready);
             }
         }
     }

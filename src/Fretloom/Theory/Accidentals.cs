@@ -28,6 +28,11 @@ public static class Accidentals
     public static string Pretty(string ascii)
     {
         ArgumentNullException.ThrowIfNull(ascii);
+        if (!HasSigns(ascii))
+        {
+            return ascii;
+        }
+
         var text = new StringBuilder(ascii.Length);
         for (var at = 0; at < ascii.Length; )
         {
@@ -47,7 +52,7 @@ public static class Accidentals
 
     private static string PrettyWord(string word)
     {
-        if (!word.AsSpan().ContainsAny('b', '#'))
+        if (!HasSigns(word))
         {
             return word;
         }
@@ -61,6 +66,8 @@ public static class Accidentals
         var joint = word.IndexOfAny(['-', '/', '(', ')', '[', ']']);
         return joint < 0 ? word : PrettyWord(word[..joint]) + word[joint] + PrettyWord(word[(joint + 1)..]);
     }
+
+    private static bool HasSigns(ReadOnlySpan<char> text) => text.ContainsAny('b', '#');
 
     private static bool IsMusic(string word) =>
         Chord.TryParse(word, out _)

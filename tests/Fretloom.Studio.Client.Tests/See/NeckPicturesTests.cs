@@ -12,13 +12,18 @@ public sealed class NeckPicturesTests : IDisposable
 
     private readonly BunitContext _page = new();
     private readonly NeckPictures _pictures = new(3);
-    private readonly IRenderedComponent<NeckStack> _stack;
+    private readonly IRenderedComponent<LayerStack<WrittenNeck>> _stack;
     private int _changed;
 
     public NeckPicturesTests()
     {
-        _pictures.Changed += () => _changed++;
-        _stack = _page.Render<NeckStack>(stack => stack.Add(one => one.Pictures, _pictures));
+        _pictures.Layers.Changed += () => _changed++;
+        _stack = _page.Render<LayerStack<WrittenNeck>>(stack =>
+            stack
+                .Add(one => one.Layers, _pictures.Layers)
+                .Add(one => one.Kind, "neck")
+                .Add(one => one.ChildContent, neck => page => page.AddMarkupContent(0, neck.Svg))
+        );
     }
 
     public void Dispose() => _page.Dispose();
@@ -30,13 +35,13 @@ public sealed class NeckPicturesTests : IDisposable
     {
         _stack.InvokeAsync(() => _pictures.Show(exhibit, shape, [], room, NarrowestFret));
         AssertPageIsOf();
-        return _pictures.Now!;
+        return _pictures.Layers.Now!;
     }
 
     private bool Put()
     {
         var isPut = false;
-        _stack.InvokeAsync(() => isPut = _pictures.PutNextInPage());
+        _stack.InvokeAsync(() => isPut = _pictures.Layers.PutNextInPage());
         AssertPageIsOf();
         return isPut;
     }
@@ -45,14 +50,14 @@ public sealed class NeckPicturesTests : IDisposable
     private void AssertPageIsOf()
     {
         Assert.Equal(
-            _pictures.InPage.Select(picture => picture == _pictures.Now ? "now" : "near"),
+            _pictures.Layers.InPage.Select(picture => picture == _pictures.Layers.Now ? "neck now" : "neck near"),
             _stack.FindAll("div").Select(layer => layer.ClassName)
         );
         Assert.Equal(
-            _pictures.InPage.Select(picture => IdOf(picture.Svg)),
+            _pictures.Layers.InPage.Select(picture => IdOf(picture.Svg)),
             _stack.FindAll("svg > title").Select(title => title.Id)
         );
-        Assert.Contains(_pictures.Now, _pictures.InPage);
+        Assert.Contains(_pictures.Layers.Now, _pictures.Layers.InPage);
     }
 
     private static string IdOf(string svg) => svg.Split("<title id=\"")[1].Split('"')[0];
@@ -65,14 +70,14 @@ public sealed class NeckPicturesTests : IDisposable
 
         _pictures.Foresee(next);
         _pictures.Foresee(next);
-        Assert.Equal([now], _pictures.InPage);
+        Assert.Equal([now], _pictures.Layers.InPage);
         Assert.True(Put());
         Assert.False(Put());
-        var foreseen = _pictures.InPage[^1];
+        var foreseen = _pictures.Layers.InPage[^1];
         var changed = _changed;
 
         Assert.Same(foreseen, Show(next));
-        Assert.Equal([now, foreseen], _pictures.InPage);
+        Assert.Equal([now, foreseen], _pictures.Layers.InPage);
         Assert.Equal(changed, _changed);
     }
 
@@ -87,8 +92,8 @@ public sealed class NeckPicturesTests : IDisposable
             Put();
         }
 
-        Assert.Equal(["C major", "G major", "A major"], _pictures.InPage.Select(KeyOf));
-        Assert.Same(now, _pictures.InPage[0]);
+        Assert.Equal(["C major", "G major", "A major"], _pictures.Layers.InPage.Select(KeyOf));
+        Assert.Same(now, _pictures.Layers.InPage[0]);
     }
 
     [Fact]
@@ -99,10 +104,10 @@ public sealed class NeckPicturesTests : IDisposable
 
         var first = Show(exhibit, exhibit.Shapes!.Value[0]);
         var second = Show(exhibit, exhibit.Shapes!.Value[1]);
-        Assert.Equal([plain, second], _pictures.InPage);
+        Assert.Equal([plain, second], _pictures.Layers.InPage);
 
         Assert.Same(plain, Show(exhibit));
-        Assert.Equal([plain], _pictures.InPage);
+        Assert.Equal([plain], _pictures.Layers.InPage);
         Assert.NotSame(first, second);
     }
 
@@ -119,7 +124,7 @@ public sealed class NeckPicturesTests : IDisposable
         Assert.False(Put());
         _pictures.Foresee(Of("D major"));
         Assert.True(Put());
-        Assert.Equal([after], _pictures.InPage.Take(1));
+        Assert.Equal([after], _pictures.Layers.InPage.Take(1));
     }
 
     [Fact]
@@ -130,8 +135,8 @@ public sealed class NeckPicturesTests : IDisposable
 
         pictures.Foresee(Of("G major"));
 
-        Assert.False(pictures.PutNextInPage());
-        Assert.Single(pictures.InPage);
+        Assert.False(pictures.Layers.PutNextInPage());
+        Assert.Single(pictures.Layers.InPage);
         Assert.Throws<ArgumentOutOfRangeException>(() => new NeckPictures(0));
     }
 
