@@ -92,6 +92,8 @@ internal static class StudioTimes
             await page.EvaluateAsync("() => navigator.serviceWorker.ready");
             // What a new worker still does, it does before anybody comes again.
             await page.WaitForTimeoutAsync(3000);
+            // The browser keeps what it made of the scripts when it meets them again.
+            await ReadyAsync(page, address);
             warm.Add(await ReadyAsync(page, address));
         }
 

@@ -17,9 +17,6 @@ public abstract class Following<T> : Spoken
     // What takes longer to make ready would hold up who goes through a list.
     private static readonly TimeSpan Longest = TimeSpan.FromMilliseconds(50);
 
-    /// <summary>How many of what is foreseen in one list is made ready to be shown at once, the nearest first.</summary>
-    protected const int Near = 12;
-
     // So long nothing more is foreseen before this is made ready: necks come first.
     private static readonly TimeSpan Rest = TimeSpan.FromMilliseconds(150);
 
@@ -51,6 +48,9 @@ public abstract class Following<T> : Spoken
     /// <param name="shape">Which of its shapes is brought out; null for none, and for a part that shows none.</param>
     protected abstract T WorkOut(Exhibit exhibit, int? shape);
 
+    /// <summary>Of how much that is foreseen in one list <see cref="MakeReady"/> is told, the nearest first.</summary>
+    protected virtual int Near => 0;
+
     /// <summary>The shape that is brought out here; null for none.</summary>
     protected virtual int? ShapeAt => null;
 
@@ -69,6 +69,7 @@ public abstract class Following<T> : Spoken
         Studio.Changed -= Follow;
         Studio.Foreseen -= Foresee;
         _foreseen.Clear();
+        _turn++;
     }
 
     /// <summary>Shows something else.</summary>
@@ -110,7 +111,7 @@ public abstract class Following<T> : Spoken
 
     private void Foresee(Exhibit exhibit)
     {
-        if (!_foreseen.Any(one => ReferenceEquals(one, exhibit)))
+        if ((Near > 0 || !_kept.Knows(exhibit)) && !_foreseen.Any(one => ReferenceEquals(one, exhibit)))
         {
             _foreseen.Enqueue(exhibit);
             var turn = ++_foreseeing;
@@ -121,7 +122,7 @@ public abstract class Following<T> : Spoken
     private async Task MakeReadyAsync(int turn)
     {
         await Task.Delay(Rest, Clock);
-        var made = 0;
+        var (said, made) = (_turn, 0);
         while (turn == _foreseeing && _foreseen.Count > 0)
         {
             await Page.Idle();
@@ -141,7 +142,11 @@ public abstract class Following<T> : Spoken
             if (made++ < Near)
             {
                 await Page.Idle();
-                MakeReady(ready);
+                // Nothing was said meanwhile.
+                if (said == _turn)
+                {
+                    MakeReady(ready);
+                }
             }
         }
     }

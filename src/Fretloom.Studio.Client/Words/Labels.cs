@@ -20,6 +20,11 @@ public sealed class Labels
         while (file.ReadLine() is { } row)
         {
             var cells = Cells(row);
+            if (cells.Length != 1 + _columns.Length)
+            {
+                throw new InvalidDataException($"labels.tsv: '{cells[0]}' has not one cell for each language.");
+            }
+
             _words.Add(cells[0], cells[1..]);
         }
     }
@@ -47,7 +52,7 @@ public sealed class Labels
 
     /// <summary>The words of a key in one language; null when that language lacks them.</summary>
     public string? In(string language, string key) =>
-        _words[key][Array.IndexOf(_columns, language)] is { Length: > 0 } words ? words : null;
+        Array.IndexOf(_columns, language) is >= 0 and var at && _words[key][at] is { Length: > 0 } words ? words : null;
 
     /// <summary>Speaks another language; one that is not known leaves things as they are.</summary>
     /// <param name="code">A code such as <c>de</c> or <c>de-AT</c>.</param>

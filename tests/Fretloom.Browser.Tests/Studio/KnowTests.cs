@@ -47,6 +47,25 @@ public class KnowTests(Chromium chromium, RunningStudio studio)
     }
 
     [Fact]
+    public async Task Shapes_that_are_each_others_image_are_listed_whenever_their_list_is_opened()
+    {
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+        var list = page.Locator(".findings details");
+
+        await list.Locator("summary").ClickAsync();
+        await list.Locator("li").First.WaitForAsync();
+        // Where there are none, the list is taken away.
+        await page.PickAsync("the strings", "on string 1");
+        await Assertions.Expect(list).ToHaveCountAsync(0);
+        await page.Keyboard.PressAsync("Control+z");
+        await list.Locator("summary").ClickAsync();
+        await list.Locator("li button").First.ClickAsync();
+
+        Assert.StartsWith("Show the chords", await page.SentenceAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task What_is_related_can_be_looked_at()
     {
         await using var opened = await OpenAsync();

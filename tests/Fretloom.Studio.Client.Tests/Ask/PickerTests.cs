@@ -208,11 +208,11 @@ public sealed class PickerTests : IDisposable
     }
 
     [Fact]
-    public void While_the_list_is_open_every_choice_is_made_ready_the_nearest_first()
+    public void While_the_list_is_open_every_other_choice_is_made_ready_the_nearest_first()
     {
         Rendered().Find("button").Click();
 
-        Assert.Equal(["in D major", "in C major", "in Bb major"], _foreseen);
+        Assert.Equal(["in C major", "in Bb major"], _foreseen);
     }
 
     [Fact]
@@ -235,7 +235,7 @@ public sealed class PickerTests : IDisposable
 
         Rendered().Find("button").Click();
 
-        Assert.Equal(["in D major"], _foreseen);
+        Assert.Equal(["in C major"], _foreseen);
     }
 
     [Fact]

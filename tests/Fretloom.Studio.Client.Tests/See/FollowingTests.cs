@@ -151,6 +151,8 @@ public sealed class FollowingTests : IDisposable
 
         protected override int? ShapeAt => Studio.View.ShapeAt;
 
+        protected override int Near => 12;
+
         protected override void MakeReady(string what) => Ready.Add(what);
 
         protected override string WorkOut(Exhibit exhibit, int? shape)
