@@ -109,8 +109,8 @@ public class NeckTests(Chromium chromium, RunningStudio studio)
         await using var opened = await OpenAsync();
         var page = opened.Page;
 
-        Assert.Equal(1, await page.Locator("#neck-grid [tabindex='0']").CountAsync());
         await page.Locator("#neck-grid [tabindex='0']").FocusAsync();
+        Assert.Equal(1, await page.Locator("#neck-grid [tabindex='0']").CountAsync());
         foreach (var key in new[] { "ArrowDown", "ArrowDown", "ArrowRight", "ArrowRight", "Enter" })
         {
             await page.Keyboard.PressAsync(key);
