@@ -89,11 +89,14 @@ internal static class StudioTimes
                 transferred += what!.Value.GetProperty("encodedDataLength").GetDouble();
             first.Add(await ReadyAsync(page, address));
             bytes = transferred;
+            // Telling of every request would hold the next loads up.
+            await network.DetachAsync();
             await page.EvaluateAsync("() => navigator.serviceWorker.ready");
             // What a new worker still does, it does before anybody comes again.
             await page.WaitForTimeoutAsync(3000);
             // The browser keeps what it made of the scripts when it meets them again.
             await ReadyAsync(page, address);
+            await page.WaitForTimeoutAsync(1000);
             warm.Add(await ReadyAsync(page, address));
         }
 
