@@ -9,6 +9,7 @@ namespace Fretloom.Studio.Client.See;
 
 /// <summary>Pictures of necks, written for the page. Those in which no shape is brought out are kept, so that they can be made before they are wanted.</summary>
 /// <param name="most">How many stand in the page at once, the one that is seen among them; at least 1.</param>
+/// <exception cref="ArgumentOutOfRangeException">There is no room for one.</exception>
 public sealed class NeckPictures(int most)
 {
     private readonly Kept<Exhibit, WrittenNeck> _kept = new(ReferenceEqualityComparer.Instance);
