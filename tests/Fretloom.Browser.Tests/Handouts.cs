@@ -42,7 +42,7 @@ public sealed class Handouts : IDisposable
         builder.Build(lasting, new BuildOptions(_folder) { Formats = [HandoutFormat.Html] });
 
         var scope = DiscoveryParser.Parse("on a guitar, on strings 4-1, in every major key").Value!;
-        var found = ClaimDiscovery.Run(scope, new DiscoveryOptions { Count = 15 });
+        var found = ClaimDiscovery.Run(scope, new DiscoveryOptions { Count = 4 });
         File.WriteAllText(PathOf(Discovered), DiscoveryReport.Write(found));
     }
 

@@ -4,7 +4,9 @@ using Fretloom.Scores.Scripting;
 namespace Fretloom.Scores.Tests.Engraving;
 
 /// <summary>An engine that somebody else runs sets the same systems as the program's own.</summary>
-public sealed class ScoreEngraverTests(WarmEngraver warm) : IClassFixture<WarmEngraver>
+public sealed class ScoreEngraverTests(WarmEngraver warm, ScoreEngraverTests.Elsewhere elsewhere)
+    : IClassFixture<WarmEngraver>,
+        IClassFixture<ScoreEngraverTests.Elsewhere>
 {
     public static TheoryData<string> Sentences => [.. Repertoire.Others];
 
@@ -18,10 +20,32 @@ public sealed class ScoreEngraverTests(WarmEngraver warm) : IClassFixture<WarmEn
         Task<EngravedExercise> engraved;
         lock (ScriptRuntime.Gate)
         {
-            using var engine = new EngraverEngine(EngraverEngine.Library);
-            engraved = new ScoreEngraver(engine).EngraveAsync(exercise, 170);
+            engraved = new ScoreEngraver(elsewhere.Engine).EngraveAsync(exercise, 170);
         }
 
         Assert.Equal(expected.Systems, (await engraved).Systems);
+    }
+
+    /// <summary>The engine of somebody else, started once.</summary>
+    public sealed class Elsewhere : IDisposable
+    {
+        internal EngraverEngine Engine { get; } = Start();
+
+        /// <inheritdoc/>
+        public void Dispose()
+        {
+            lock (ScriptRuntime.Gate)
+            {
+                Engine.Dispose();
+            }
+        }
+
+        private static EngraverEngine Start()
+        {
+            lock (ScriptRuntime.Gate)
+            {
+                return new EngraverEngine(EngraverEngine.Library);
+            }
+        }
     }
 }

@@ -8,7 +8,7 @@ namespace Fretloom.Tests.Sentences.Claims;
 /// <summary>What is said of claims that cannot be read.</summary>
 public class ClaimErrorTests
 {
-    private const int Damages = 100_000;
+    private const int Damages = 30_000;
 
     private static readonly ClaimDefaults TopStrings = new(
         stringSets: [new NamedStrings("top", StringSet.Run(3, 1)), new NamedStrings("Upper Four", StringSet.Run(4, 1))]
