@@ -50,7 +50,7 @@ public class AskTests(Chromium chromium, RunningStudio studio)
         await page.Keyboard.PressAsync("Enter");
 
         // After D the next in fifths.
-        await Assertions.Expect(key).ToHaveTextAsync("in A major");
+        await Assertions.Expect(key.Locator(".words")).ToHaveTextAsync("in A major");
         await Assertions.Expect(key).ToBeFocusedAsync();
     }
 
@@ -65,7 +65,7 @@ public class AskTests(Chromium chromium, RunningStudio studio)
         await page.PickAsync("the instrument", "on a ukulele");
 
         await Assertions
-            .Expect(page.Locator("button.phrase[aria-label^='the instrument']"))
+            .Expect(page.Locator("button.phrase[aria-label^='the instrument'] .words"))
             .ToHaveTextAsync("on a ukulele");
         Assert.DoesNotContain("6-3", await page.SentenceAsync(), StringComparison.Ordinal);
         await Assertions.Expect(page.Locator("#neck-grid [role=row]")).ToHaveCountAsync(5);
@@ -165,10 +165,14 @@ public class AskTests(Chromium chromium, RunningStudio studio)
         );
 
     // All that is written on the neck and said of its spots; how wide it is hangs on the room.
-    private static Task<string> NeckAsync(IPage page) =>
-        page.EvaluateAsync<string>(
+    private static async Task<string> NeckAsync(IPage page)
+    {
+        await page.Locator("#neck-grid [role=gridcell]")
+            .First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        return await page.EvaluateAsync<string>(
             "[...document.querySelectorAll('.dock .now text, .dock .now title, #neck-grid [role]')].map(one => one.ariaLabel ?? one.textContent).join('\\n')"
         );
+    }
 
     [Fact]
     public async Task Back_and_forward_step_through_the_views()

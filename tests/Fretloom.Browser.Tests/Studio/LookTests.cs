@@ -92,8 +92,8 @@ public class LookTests(Chromium chromium, RunningStudio studio)
         ("body", "color", "--ink"),
         ("main", "backgroundColor", "--paper"),
         (".dock", "backgroundColor", "--paper"),
-        (".phrase:not(.unsaid)", "borderBottomColor", "--focus"),
-        (".phrase.unsaid", "color", "--quiet"),
+        (".phrase:not(.unsaid) .words", "borderBottomColor", "--focus"),
+        (".phrase.unsaid .words", "color", "--quiet"),
     ];
 
     [Fact]
