@@ -212,6 +212,29 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
     }
 
     [Fact]
+    public async Task The_list_of_lessons_opens_one_only_when_it_is_chosen()
+    {
+        await using var opened = await OpenAsync();
+        var list = opened.Page.Locator("select.lessons");
+        await Assertions.Expect(list.Locator("option")).Not.ToHaveCountAsync(1);
+        await list.FocusAsync();
+
+        foreach (var key in new[] { "ArrowDown", "End", "t" })
+        {
+            await list.PressAsync(key);
+            await Assertions.Expect(list).ToHaveValueAsync(Name);
+            await opened.Page.Keyboard.PressAsync("Escape");
+        }
+
+        await list.PressAsync("ArrowUp");
+        await opened.Page.Keyboard.PressAsync("Home");
+        await opened.Page.Keyboard.PressAsync("Enter");
+
+        await Assertions.Expect(list).Not.ToHaveValueAsync(Name);
+        await Assertions.Expect(Editor(opened)).Not.ToContainTextAsync("First.");
+    }
+
+    [Fact]
     public async Task Two_windows_on_one_file_keep_both_texts()
     {
         await using var one = await OpenAsync();

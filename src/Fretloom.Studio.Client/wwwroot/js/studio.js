@@ -60,6 +60,15 @@ globalThis.studio = (() => {
     true,
   );
 
+  // A list whose every choice opens something is opened by the keys that would else choose in it at once.
+  addEventListener("keydown", event => {
+    const list = event.target.closest?.("select[data-opens]");
+    if (!list?.showPicker || event.ctrlKey || event.metaKey || event.altKey) return;
+    if (!/^(Arrow|Page|Home|End)/.test(event.key) && (event.key.length > 1 || event.key === " ")) return;
+    event.preventDefault();
+    list.showPicker();
+  });
+
   // Whoever hears of what concerns the whole page. What happens before somebody listens waits.
   let listen;
   const listener = new Promise(come => (listen = come));
