@@ -7,7 +7,7 @@ namespace Fretloom.Pages.Pictures;
 /// <summary>What is to be said beside the pictures of an exhibit for the sake of the hand.</summary>
 /// <param name="Summary">How many shapes are in reach, where a hand was named; else empty.</param>
 /// <param name="OutOfReach">Where a hand was named: which shapes are not in reach, what they ask, what to do instead; no rows when all are.</param>
-/// <param name="Cautions">Where no hand was named: a sentence for the very wide shapes, one for the wide ones, one for those without fingering.</param>
+/// <param name="Cautions">Where no hand was named: a sentence for the very wide shapes, one for the wide ones, one for those without fingering; and one for single notes with fingers that lie wide.</param>
 /// <param name="General">The general words of caution, to be said once on a page; null when nothing is wide.</param>
 internal sealed record HandNotes(string Summary, TextTable OutOfReach, ValueList<string> Cautions, string? General)
 {
@@ -23,12 +23,17 @@ internal sealed record HandNotes(string Summary, TextTable OutOfReach, ValueList
     public static HandNotes Of(Exhibit exhibit)
     {
         var wide = exhibit.InHand.Where(one => one.Width != Width.InReach).ToList();
+        var notes = exhibit.NoteStretch is { } stretch and not { Width: Width.InReach }
+            ? $"{Hand.Cautions.Opening(stretch.Width, exhibit.Player.Hand)}: {stretch.Words}."
+            : null;
         var report = ReachReport.Of(exhibit);
         return new HandNotes(
             report?.Summary ?? "",
             report is null ? NoRows : NoRows with { Rows = [.. Rows(exhibit, wide)] },
-            report is null ? [.. Sentences(exhibit, wide)] : [],
-            wide.Count > 0 ? $"{Hand.Cautions.General(exhibit.Player.Hand)} {Hand.Cautions.Settings}" : null
+            [.. report is null ? Sentences(exhibit, wide) : [], .. notes is null ? Array.Empty<string>() : [notes]],
+            wide.Count > 0 || notes is not null
+                ? $"{Hand.Cautions.General(exhibit.Player.Hand)} {Hand.Cautions.Settings}"
+                : null
         );
     }
 

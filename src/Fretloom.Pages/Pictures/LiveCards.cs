@@ -33,6 +33,22 @@ public static class LiveCards
         return rows.ToValueList();
     }
 
+    /// <summary>What is to be said beside them for the sake of the hand: how many are in reach or, where no hand was named, which are not; then in general.</summary>
+    /// <param name="exhibit">What is shown.</param>
+    /// <returns>Sentences; none when every shape is in reach and no hand was named.</returns>
+    public static ValueList<string> Cautions(Exhibit exhibit)
+    {
+        ArgumentNullException.ThrowIfNull(exhibit);
+        var notes = HandNotes.Of(exhibit);
+        var report = ReachReport.Of(exhibit);
+        return new[] { report?.Summary }
+            .Concat(report?.Lines ?? notes.Cautions)
+            .Append(notes.General)
+            .OfType<string>()
+            .Where(words => words.Length > 0)
+            .ToValueList();
+    }
+
     private static (double Left, double Each, int Most) Cards(Exhibit exhibit, double width)
     {
         var layout = CardLayout.Of(exhibit, width);

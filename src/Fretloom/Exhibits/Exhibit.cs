@@ -49,8 +49,11 @@ public sealed record Exhibit
     /// <summary>The shapes as the hand takes them, in the order of <see cref="Shapes"/>; empty when none were asked for.</summary>
     public ValueList<ShapeInHand> InHand { get; init; }
 
-    /// <summary>Fingers for single notes in a position, in the order of <see cref="Notes"/>; empty when no fingers were asked for.</summary>
+    /// <summary>Fingers for single notes in a position, or for spots that are taken as one shape, far string first; empty when no fingers were asked for.</summary>
     public ValueList<FingeredNote> NoteFingers { get; init; }
+
+    /// <summary>The pair of fingers that works hardest in <see cref="NoteFingers"/>; null when no two are down at one time.</summary>
+    public Stretch? NoteStretch { get; init; }
 
     /// <summary>Whether fingers are shown: inside the marks with <see cref="LabelStyle.Fingers"/>, else beside them.</summary>
     public bool ShowsFingers { get; init; }

@@ -91,11 +91,12 @@ public sealed class ShapeByHand
     /// <summary>Frets reversed about its own middle; null where that leaves the neck.</summary>
     public ValueList<Spot>? Mirrored() => OnNeck(Motions.Mirrored(Spots, Middle));
 
-    /// <summary>The sentence that shows it.</summary>
+    /// <summary>The sentence that shows it, with fingers where there are any.</summary>
     public string Sentence =>
         $"show the spots {string.Join(' ', Spots)}, on {Player.Instrument.NameWithArticle}"
         + (Player.Instrument.Capo > 0 ? FormattableString.Invariant($", with a capo at {Player.Instrument.Capo}") : "")
-        + $", in {Key}";
+        + $", in {Key}"
+        + (Fingering.IsFound ? ", with fingers" : "");
 
     private double Middle => (Spots.Min(spot => spot.Fret) + Spots.Max(spot => spot.Fret)) / 2.0;
 

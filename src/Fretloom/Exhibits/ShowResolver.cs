@@ -40,7 +40,7 @@ public static class ShowResolver
 
         var exhibit = Exhibit(complete, map, player, shapes) with { NoteNames = defaults.NoteNames };
         return exhibit.ShowsFingers && exhibit.Shapes is null
-            ? WithNoteFingers(exhibit, PositionOfNotes(complete))
+            ? WithNoteFingers(exhibit, complete)
             : Resolution.Shown(exhibit);
     }
 
@@ -65,11 +65,13 @@ public static class ShowResolver
         );
 
     /// <summary>
-    /// Single notes are fingered as a line, the far string's first: in their position if the hand can stay there, else with shifts.
+    /// Spots alone are fingered as a shape that was put together by hand, single notes in a position as a line, the far string's first.
     /// </summary>
-    private static Resolution WithNoteFingers(Exhibit exhibit, int? position)
+    private static Resolution WithNoteFingers(Exhibit exhibit, ShowSentence complete)
     {
-        if (position is null || exhibit.Notes is not { } notes)
+        var position = PositionOfNotes(complete);
+        var areSpots = complete.Subjects.All(subject => subject is Subject.GivenSpots);
+        if (exhibit.Notes is not { } notes || (position is null && !areSpots))
         {
             return Resolution.Refused(ShowPhrase.Labels, NoFingers);
         }
@@ -79,12 +81,21 @@ public static class ShowResolver
             return Resolution.Shown(exhibit);
         }
 
-        var line = notes.Select(note => (LineNote)new LineNote.At(note.Spot)).ToValueList();
-        var inPlace = LineFingering.Find(exhibit.Player, line, [new LineRule.StayIn(position.Value)]);
-        var answer = inPlace.IsFound ? inPlace : LineFingering.Find(exhibit.Player, line, []);
+        var spots = notes.Select(note => note.Spot).ToValueList();
+        var answer = areSpots
+            ? new ShapeByHand(exhibit.Player, exhibit.Map.Key, spots).Fingering
+            : InPosition(exhibit.Player, spots, position!.Value);
         return answer.IsFound
-            ? Resolution.Shown(exhibit with { NoteFingers = answer.Best.Notes })
+            ? Resolution.Shown(exhibit with { NoteFingers = answer.Best.Notes, NoteStretch = answer.Best.Widest })
             : Resolution.Refused(ShowPhrase.Labels, answer.Refusal.Message);
+    }
+
+    // If the hand can stay there, else with shifts.
+    private static FingeringAnswer InPosition(Player player, ValueList<Spot> spots, int position)
+    {
+        var line = spots.Select(spot => (LineNote)new LineNote.At(spot)).ToValueList();
+        var inPlace = LineFingering.Find(player, line, [new LineRule.StayIn(position)]);
+        return inPlace.IsFound ? inPlace : LineFingering.Find(player, line, []);
     }
 
     /// <summary>The hand of a completed sentence.</summary>

@@ -124,6 +124,39 @@ public class FingersTests
         }
     }
 
+    /// <summary>Spots that are named are taken as one shape: the grips of every beginner's book (common practice, no source).</summary>
+    [Theory]
+    [InlineData("the spots 5:3 4:2 2:1", "3 2 1")]
+    [InlineData("the spots 4:0 3:2 2:3 1:2", "0 1 3 2")]
+    [InlineData("the spots 6:1 5:3 4:3 3:2 2:1 1:1", "1 3 4 2 1 1")]
+    public void Spots_have_the_fingers_of_the_shape_they_make(string sentence, string fingers)
+    {
+        var exhibit = Shown($"{sentence}, with fingers");
+
+        Assert.Equal(
+            fingers,
+            string.Join(
+                ' ',
+                exhibit.Notes!.Value.Select(note =>
+                    exhibit.FingerAt(note.Spot) is { } finger and not Finger.None ? finger.ToLabel() : "0"
+                )
+            )
+        );
+        Assert.Equal(Width.InReach, exhibit.NoteStretch?.Width);
+    }
+
+    [Fact]
+    public void Spots_that_lie_far_apart_tell_how_far() =>
+        Assert.Equal(Width.VeryWide, Shown("the spots 6:1 5:6 2:1, with fingers").NoteStretch?.Width);
+
+    [Fact]
+    public void Spots_that_no_hand_takes_are_refused() =>
+        Assert.StartsWith(
+            "No hand of 189 mm reaches from string 6, fret 1 to string 5, fret 14",
+            Assert.Single(ShowQuestion.Answer("the spots 6:1 5:14, as fingers", ShowDefaults.Standard).Errors).Message,
+            StringComparison.Ordinal
+        );
+
     [Fact]
     public void Shapes_and_their_fingers_stand_in_one_order()
     {

@@ -83,5 +83,6 @@ public class ShapeByHandTests
 
         Assert.Equal(shape.Spots, exhibit.Notes!.Value.Select(note => note.Spot).ToValueList());
         Assert.Equal(shape.Key, exhibit.Map.Key);
+        Assert.All(shape.Fingering.Best!.Notes, note => Assert.Equal(note.Finger, exhibit.FingerAt(note.Spot)));
     }
 }
