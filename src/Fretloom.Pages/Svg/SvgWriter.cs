@@ -40,8 +40,8 @@ public sealed class SvgWriter
 
     /// <summary>
     /// Writes a drawing that is drawn anew while a hand waits for it, for a page that carries <see cref="SvgTheme.ScreenStyles"/>. It looks the same
-    /// in fewer elements: in each outermost group what is painted alike is drawn together, in the order in which each way of painting is first met,
-    /// so that only what lies apart may change places.
+    /// in fewer elements: in each outermost group what is painted alike is drawn together. What stands in one inner group, as the rings and the letter of a
+    /// mark, keeps its order; inner groups may change places, so those that are painted differently lie apart.
     /// </summary>
     /// <inheritdoc cref="Write(Drawing, SvgTheme, string, bool)"/>
     public static string WriteGathered(Drawing drawing, SvgTheme theme, string id) =>
@@ -188,15 +188,15 @@ public sealed class SvgWriter
             return;
         }
 
-        foreach (var alike in group.Leaves.GroupBy(LookOf))
+        foreach (var alike in Gathered(group))
         {
-            switch (alike.Key.Way)
+            switch (LookOf(alike[0]).Way)
             {
                 case Way.Line:
                     Lines(alike.Cast<Node.Line>());
                     break;
                 case Way.Letter:
-                    Letters([.. alike.Cast<Node.Label>()]);
+                    Letters(alike.ConvertAll(letter => (Node.Label)letter));
                     break;
                 default:
                     foreach (var node in alike)
@@ -207,6 +207,31 @@ public sealed class SvgWriter
                     break;
             }
         }
+    }
+
+    // What is painted alike joins the last run that is, unless it would then lie below what its own inner group has drawn before it.
+    private static List<List<Node>> Gathered(Node.Group group)
+    {
+        var runs = new List<List<Node>>();
+        var last = new Dictionary<(Way Way, long Paint, long Type), int>();
+        foreach (var child in group.Children)
+        {
+            var below = 0;
+            foreach (var leaf in child is Node.Group inner ? inner.Leaves : [child])
+            {
+                var look = LookOf(leaf);
+                if (!last.TryGetValue(look, out var run) || run < below)
+                {
+                    run = last[look] = runs.Count;
+                    runs.Add([]);
+                }
+
+                runs[run].Add(leaf);
+                below = run;
+            }
+        }
+
+        return runs;
     }
 
     private enum Way

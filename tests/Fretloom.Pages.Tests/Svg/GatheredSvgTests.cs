@@ -5,6 +5,7 @@ using Fretloom.Exhibits;
 using Fretloom.Pages.Pictures;
 using Fretloom.Pages.Svg;
 using Fretloom.Pages.Tests.Pictures;
+using Fretloom.Shapes;
 
 namespace Fretloom.Pages.Tests.Svg;
 
@@ -16,9 +17,13 @@ public partial class GatheredSvgTests
 
     private static (XElement Plain, XElement Gathered) Both(string sentence)
     {
-        var drawing = LiveNeck
-            .Of(ShowQuestion.Answer(sentence, ShowDefaults.Standard).Value!, null, 900, hasLegend: true)
-            .Drawing;
+        var exhibit = ShowQuestion.Answer(sentence, ShowDefaults.Standard).Value!;
+        return Both(exhibit, exhibit.Shapes?.FirstOrDefault());
+    }
+
+    private static (XElement Plain, XElement Gathered) Both(Exhibit exhibit, Shape? focus)
+    {
+        var drawing = LiveNeck.Of(exhibit, focus, 900, hasLegend: true).Drawing;
         return (
             XElement.Parse(SvgWriter.Write(drawing, SvgTheme.Screen, "neck", isAlone: false)),
             XElement.Parse(SvgWriter.WriteGathered(drawing, SvgTheme.Screen, "neck"))
@@ -55,6 +60,58 @@ public partial class GatheredSvgTests
             );
         }
     }
+
+    /// <summary>The rings, grounds and letters at one place are drawn in the order of the plain picture, whatever shape is brought out.</summary>
+    [Theory]
+    [InlineData("the scale, in fifth position, on a bass, in F# minor")]
+    [InlineData("the seventh chords, on a guitar, in D major, in every inversion, as members")]
+    [InlineData("the triads, on a ukulele, in Bb major, with fingers")]
+    [InlineData("C, F and G7, on a banjo, strummed, as fingers")]
+    [InlineData("the chord IV, on a mandolin, in Eb minor, in every inversion, for a left-handed player")]
+    public void What_lies_at_one_place_keeps_its_order(string sentence)
+    {
+        var exhibit = ShowQuestion.Answer(sentence, ShowDefaults.Standard).Value!;
+        foreach (var focus in exhibit.Shapes!.Value.Prepend(null))
+        {
+            var (plain, gathered) = Both(exhibit, focus);
+
+            Assert.Equal(ByPlace(plain), ByPlace(gathered));
+        }
+    }
+
+    // A line for each place of a mark: its circles, and the letters that stand on them, in the order drawn.
+    private static IEnumerable<string> ByPlace(XElement svg)
+    {
+        var pieces = Layers(svg).Where(layer => Name(layer) == "marks").Descendants().SelectMany(Drawn).ToList();
+        return pieces
+            .Where(piece => piece.What[0] == 'r')
+            .Select(piece => (piece.X, piece.Y))
+            .Distinct()
+            .Order()
+            .Select(at => string.Join(" < ", pieces.Where(piece => IsAt(piece, at)).Select(piece => piece.What)));
+    }
+
+    private static bool IsAt((double X, double Y, string What) piece, (double X, double Y) at) =>
+        Math.Abs(piece.X - at.X) < 0.1 && Math.Abs(piece.Y - at.Y) < 6;
+
+    private static IEnumerable<(double X, double Y, string What)> Drawn(XElement one) =>
+        one.Name.LocalName switch
+        {
+            "circle" =>
+            [
+                (Number(one, "cx"), Number(one, "cy"), $"r{one.Attribute("r")!.Value} {one.Attribute("class")}"),
+            ],
+            "text" => Letters(one)
+                .Select(
+                    (place, at) =>
+                        (
+                            place.X,
+                            place.Y,
+                            $"{(Places(one, "x").Count() == 1 ? one.Value : one.Value[at])} {one.Attribute("class")}"
+                        )
+                ),
+            _ => [],
+        };
 
     [Fact]
     public void A_neck_of_24_frets_takes_less_than_half_the_elements()
