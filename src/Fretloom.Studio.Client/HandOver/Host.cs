@@ -66,10 +66,10 @@ public sealed class Host(HttpClient http, Labels labels)
 
                 if (state.State != "working")
                 {
-                    var said = state.Diagnostics?.Select(found => $"{found.Line}: {found.Message}");
-                    return HostAnswer.Failed(
-                        string.Join("\n", said ?? []) is { Length: > 0 } words ? words : labels["host-failed"]
-                    );
+                    var said = (state.Diagnostics ?? []).Where(found => found.Severity == "error").ToList();
+                    return said.Count > 0
+                        ? new HostAnswer(null, "", labels["files-nothing"], said)
+                        : HostAnswer.Failed(labels["host-failed"]);
                 }
 
                 await Task.Delay(Pause, stop);
@@ -123,7 +123,13 @@ public sealed class Host(HttpClient http, Labels labels)
 /// <param name="Bytes">The file; null when something went wrong.</param>
 /// <param name="Name">Its name.</param>
 /// <param name="Problem">What went wrong, in words; null when nothing did.</param>
-public sealed record HostAnswer(byte[]? Bytes, string Name, string? Problem)
+/// <param name="Findings">What in the lesson is to be mended first; null or empty for nothing.</param>
+public sealed record HostAnswer(
+    byte[]? Bytes,
+    string Name,
+    string? Problem,
+    IReadOnlyList<HandoutFinding>? Findings = null
+)
 {
     internal static HostAnswer Failed(string problem) => new(null, "", problem);
 }

@@ -13,6 +13,9 @@ public sealed partial record Opening
     /// <summary>What was said when that address was written in this tab; null when it was not.</summary>
     public string? Said { get; init; }
 
+    /// <summary>What the lesson beside it said of itself above its text; null or empty for none.</summary>
+    public string? Above { get; init; }
+
     /// <summary>Whether the lesson is to be written: the address names one, or it was being written last.</summary>
     public bool IsWriting { get; init; }
 
@@ -39,12 +42,13 @@ public sealed partial record Opening
         {
             Link = Link.Of(said[0], said[1]),
             Said = said[2],
-            IsWriting = said[3] == "true",
-            Language = said[4] ?? "",
-            Theme = said[5],
-            IsTouched = said[6] == "true",
-            NeckRoom = double.Parse(said[7]!, CultureInfo.InvariantCulture),
-            HasNeck = said[8] == "true",
+            Above = said[3],
+            IsWriting = said[4] == "true",
+            Language = said[5] ?? "",
+            Theme = said[6],
+            IsTouched = said[7] == "true",
+            NeckRoom = double.Parse(said[8]!, CultureInfo.InvariantCulture),
+            HasNeck = said[9] == "true",
         };
     }
 

@@ -21,9 +21,10 @@ public sealed class Page(IJSRuntime browser)
     /// <summary>Writes a link into the address.</summary>
     /// <param name="link">The link.</param>
     /// <param name="said">What was said, without what is taken for granted: kept beside the address, in this tab alone.</param>
+    /// <param name="above">What the lesson that supplies it says of itself; empty for none. Kept there too.</param>
     /// <param name="isStep">Whether the browser's Back is to come back to the address before; else this one takes its place.</param>
-    public void Address(Link link, string said, bool isStep) =>
-        Now.InvokeVoid("studio.address", link.Sentence, Names(link.Names), said, isStep);
+    public void Address(Link link, string said, string above, bool isStep) =>
+        Now.InvokeVoid("studio.address", link.Sentence, Names(link.Names), said, above, isStep);
 
     /// <summary>The link in the address; null when there is none.</summary>
     public Link? Asked() => Link.Of(Asked("show"), Asked("names"));
@@ -94,6 +95,11 @@ public sealed class Page(IJSRuntime browser)
 
     /// <summary>Hands a file to the browser, which saves it.</summary>
     public ValueTask Save(string name, byte[] bytes) => browser.InvokeVoidAsync("studio.save", name, bytes);
+
+    /// <summary>Hands a picture to the browser as SVG that carries its fonts.</summary>
+    /// <param name="name">The file's name.</param>
+    /// <param name="svg">The picture.</param>
+    public ValueTask SaveSvg(string name, string svg) => browser.InvokeVoidAsync("studio.saveSvg", name, svg);
 
     /// <summary>Hands a picture to the browser as PNG with a transparent ground.</summary>
     /// <param name="name">The file's name.</param>

@@ -45,6 +45,9 @@ public sealed class Studio
     /// <summary>What the sentence leaves unsaid: from the lesson that is open.</summary>
     public ShowDefaults Defaults { get; private set; } = ShowDefaults.Standard;
 
+    /// <summary>What that lesson says of itself above its text; empty for none.</summary>
+    public string Above { get; private set; } = "";
+
     /// <summary>What there is to see: of the sentence, or of the last one that could be read.</summary>
     public Exhibit Exhibit => _exhibit ??= Answer(FirstSentence).Value!;
 
@@ -148,11 +151,13 @@ public sealed class Studio
     }
 
     /// <summary>Takes other words for granted: another lesson is open, or says something else of itself.</summary>
-    public void Assume(ShowDefaults defaults)
+    /// <param name="defaults">What is left unsaid.</param>
+    /// <param name="above">What the lesson says above its text, from which they come; empty for none.</param>
+    public void Assume(ShowDefaults defaults, string above = "")
     {
         if (defaults != Defaults)
         {
-            (Defaults, IsPassing) = (defaults, true);
+            (Defaults, Above, IsPassing) = (defaults, above, true);
             _answers.Clear();
             Follow(isNew: true);
         }

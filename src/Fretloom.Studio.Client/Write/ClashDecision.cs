@@ -28,6 +28,13 @@ internal sealed class ClashDecision(OpenLesson lesson, LessonFolder folder, Draf
     {
         lesson.Catch();
         var session = lesson.Session;
+        if (choice == ClashChoice.Theirs && clash.IsGone)
+        {
+            lesson.Close();
+            await shelf.DropAsync(name);
+            return;
+        }
+
         if (choice == ClashChoice.Theirs && clash.Theirs is { } theirs)
         {
             lesson.Clash = null;

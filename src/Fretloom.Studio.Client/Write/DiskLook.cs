@@ -13,7 +13,7 @@ internal sealed class DiskLook(OpenLesson lesson, LessonFolder folder, DraftShel
         if (
             session != lesson.Session
             || answer.Answer is not (Answer.Done or Answer.IsMissing)
-            || file?.ETag == lesson.ETag
+            || (file?.ETag == lesson.ETag && lesson.Clash is not { IsGone: true })
         )
         {
             return;
@@ -21,7 +21,7 @@ internal sealed class DiskLook(OpenLesson lesson, LessonFolder folder, DraftShel
 
         if (file is null)
         {
-            await LoseAsync(name);
+            await LoseAsync();
         }
         else
         {
@@ -29,13 +29,15 @@ internal sealed class DiskLook(OpenLesson lesson, LessonFolder folder, DraftShel
         }
     }
 
-    private async Task LoseAsync(string name)
+    // A file that is gone was taken away by somebody: whether it comes back is to be chosen.
+    private async Task LoseAsync()
     {
-        if (lesson.ETag is not null)
+        if (lesson.ETag is not null && lesson.Clash is not { IsGone: true })
         {
-            lesson.IsNow(null, null);
-            lesson.Tell(new Notice("write-gone", name));
+            lesson.Clash = Clash.Gone(lesson.OnDisk);
+            lesson.IsNow(lesson.ETag, null);
             await shelf.KeepAsync();
+            lesson.Tell();
         }
     }
 
@@ -43,11 +45,13 @@ internal sealed class DiskLook(OpenLesson lesson, LessonFolder folder, DraftShel
     {
         if (theirs == lesson.Text)
         {
+            lesson.Clash = null;
             lesson.IsNow(etag, theirs);
             await shelf.DropAsync(name);
         }
-        else if (lesson.IsSaved)
+        else if (lesson.IsSaved || (lesson.Clash is { IsGone: true } gone && gone.Before == lesson.Text))
         {
+            lesson.Clash = null;
             lesson.Take(theirs, etag);
             await shelf.DropAsync(name);
             lesson.Tell(new Notice("write-changed-outside", name));

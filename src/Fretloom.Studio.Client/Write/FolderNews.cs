@@ -41,7 +41,7 @@ internal sealed class FolderNews(
             await Task.Delay(Moment, clock);
         }
 
-        if (lesson.Name is { } name && lesson.Clash is null)
+        if (lesson.Name is { } name && lesson.Clash is null or { IsGone: true })
         {
             await disk.LookAsync(name);
         }
@@ -61,8 +61,10 @@ internal sealed class FolderNews(
         }
 
         etag = etag?.Trim('"');
-        if (etag is not null && (etag == lesson.ETag || saver.Sends(etag)))
+        if (etag is not null && lesson.Clash is not { IsGone: true } && (etag == lesson.ETag || saver.Sends(etag)))
         {
+            // Its title may be another.
+            await RefreshAsync();
             return;
         }
 
@@ -75,5 +77,6 @@ internal sealed class FolderNews(
         }
 
         await disk.LookAsync(name);
+        await RefreshAsync();
     }
 }

@@ -54,14 +54,11 @@ public sealed class LessonDesk
         remove => _lesson.TextSet -= value;
     }
 
-    /// <summary>Raised when a block is to be put in at the cursor; the editor answers by <see cref="Type"/>.</summary>
-    public event Action<string>? Inserting;
-
     /// <summary>Raised when the teacher asks for the files of the lesson.</summary>
     public event Action? BuildAsked;
 
     /// <summary>What stands in the editor at this moment; null without an editor. Typing is told a little later.</summary>
-    public Func<string?>? Live
+    public Func<Written?>? Live
     {
         get => _lesson.Live;
         set => _lesson.Live = value;
@@ -72,6 +69,9 @@ public sealed class LessonDesk
 
     /// <summary>What is written.</summary>
     public string Text => _lesson.Text;
+
+    /// <summary>Where the cursor was when the editor was asked last, counted in UTF-16 units from 0; null where it was never put anywhere.</summary>
+    public int? Cursor => _lesson.Cursor;
 
     /// <summary>The SHA-256 of the file that the text grew from, in hexadecimal; null when there is none on the disk.</summary>
     public string? ETag => _lesson.ETag;
@@ -125,9 +125,9 @@ public sealed class LessonDesk
             return false;
         }
 
-        if (answer.Answer == Answer.IsNoText)
+        if (answer.Answer is Answer.IsNoText or Answer.Refused)
         {
-            _lesson.Tell(new Notice("write-no-text", name));
+            _lesson.Tell(WhyNotOpened(answer, name));
             return false;
         }
 
@@ -154,19 +154,20 @@ public sealed class LessonDesk
 
         if (left is not [var newest, ..])
         {
-            _lesson.Tell(
-                answer.Answer == Answer.Unreached
-                    ? new Notice("write-not-reached")
-                    : new Notice("write-not-there", name)
-            );
+            _lesson.Tell(WhyNotOpened(answer, name));
             return false;
         }
 
-        // Without a host, and of a lesson that never came to the disk, what the browser has is all there is.
-        var etag = answer.Answer == Answer.IsMissing ? null : newest.ETag;
-        _lesson.Begin(name, null, etag, newest.Text, WrittenForm.Plain);
+        // Without a host, and of a lesson that is not on the disk, what the browser has is all there is.
+        _lesson.Begin(name, null, newest.ETag, newest.Text, WrittenForm.Plain);
         var session = _lesson.Session;
         await _shelf.TakeOverAsync(newest);
+        if (answer.Answer == Answer.IsMissing && newest.ETag is not null)
+        {
+            _lesson.Clash = Write.Clash.Gone(null);
+            _lesson.Tell();
+        }
+
         _saver.SaveLater(Rest);
         await _shelf.OfferNextAsync(session);
         return true;
@@ -249,7 +250,7 @@ public sealed class LessonDesk
         _lesson.Tell();
     }
 
-    /// <summary>Puts a block in at the cursor, with an empty line on both sides; without a lesson a new one is begun.</summary>
+    /// <summary>Puts a block in where the cursor stands or stood last, at the end where it never was; without a lesson a new one is begun.</summary>
     /// <param name="fence">The whole block with its fences.</param>
     /// <param name="seen">What a new lesson is called after.</param>
     public async Task InsertBlockAsync(string fence, Exhibit seen)
@@ -257,18 +258,30 @@ public sealed class LessonDesk
         if (!IsOpen)
         {
             await StartAsync(NewLesson.With(seen, fence));
+            _lesson.Insert(Text, Text.Length);
+            return;
         }
-        else if (Inserting is not null)
+
+        _lesson.Catch();
+        var (text, cursor) = BlockPlace.Put(Text, Cursor, fence);
+        Type(text);
+        _lesson.Insert(text, cursor);
+        await _shelf.KeepAsync();
+    }
+
+    /// <summary>Where the editor is to show the cursor, since a block was put in there; null where none was. Asked once.</summary>
+    internal int? TakeInserted() => _lesson.TakeInserted();
+
+    /// <summary>The editor is closed: where it was left is known.</summary>
+    public void LeaveEditor()
+    {
+        if (Live?.Invoke() is { } live)
         {
-            Inserting(fence);
+            Type(live.Text);
         }
-        else
-        {
-            var text = $"{Text.TrimEnd()}\n\n{fence.TrimEnd()}\n";
-            Type(text);
-            _lesson.Replace(text);
-            await _shelf.KeepAsync();
-        }
+
+        _lesson.Catch();
+        Live = null;
     }
 
     /// <summary>Asks for the files of the lesson.</summary>
@@ -314,6 +327,15 @@ public sealed class LessonDesk
 
     /// <summary>Takes a notice away.</summary>
     public void Dismiss() => _lesson.Tell(null);
+
+    private static Notice WhyNotOpened(FileAnswer answer, string name) =>
+        answer switch
+        {
+            { Answer: Answer.IsNoText } => new Notice("write-no-text", name),
+            { Answer: Answer.IsMissing } => new Notice("write-not-there", name),
+            { Reason.Length: > 0 } => new Notice("write-not-opened", $"{name}: {answer.Reason}"),
+            _ => new Notice("write-not-reached"),
+        };
 
     // Answers whether nothing is lost by leaving.
     private async Task<bool> LeaveAsync()

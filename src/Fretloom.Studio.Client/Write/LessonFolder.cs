@@ -144,7 +144,7 @@ public sealed class LessonFolder(HttpClient host)
         return new FileAnswer(answer, await ReasonOf(response), etag);
     }
 
-    // Errors are {"error":{"message":"..."}}; whatever else answers is told by its number.
+    // Errors are {"error":{"message":"..."}}; whatever else answers is told by its number, unless it stands in for a host that is away.
     private static async Task<string> ReasonOf(HttpResponseMessage response)
     {
         try
@@ -154,7 +154,9 @@ public sealed class LessonFolder(HttpClient host)
         }
         catch (Exception problem) when (problem is JsonException or KeyNotFoundException or InvalidOperationException)
         {
-            return ((int)response.StatusCode).ToString(CultureInfo.InvariantCulture);
+            return response.StatusCode >= HttpStatusCode.InternalServerError
+                ? ""
+                : ((int)response.StatusCode).ToString(CultureInfo.InvariantCulture);
         }
     }
 }

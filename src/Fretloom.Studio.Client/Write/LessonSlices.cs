@@ -24,7 +24,8 @@ internal static partial class LessonSlices
         ];
     }
 
-    private static string Front(string text) => Above().Match(text).Value;
+    /// <summary>What stands above a lesson, with the lines that fence it; empty for nothing.</summary>
+    public static string Front(string text) => Above().Match(text).Value;
 
     [GeneratedRegex(@"\A---[ \t]*\n.*?^---[ \t]*$", RegexOptions.Singleline | RegexOptions.Multiline)]
     private static partial Regex Above();

@@ -3,6 +3,8 @@ namespace Fretloom.Studio.Client.Write;
 /// <summary>The lesson that is open: what is written, which file it grew from, and what there is to say of it.</summary>
 internal sealed class OpenLesson
 {
+    private bool _hasInserted;
+
     /// <summary>Raised when anything here is another than it was.</summary>
     public event Action? Changed;
 
@@ -10,7 +12,10 @@ internal sealed class OpenLesson
     public event Action<bool>? TextSet;
 
     /// <summary>What stands in the editor at this moment; null without an editor.</summary>
-    public Func<string?>? Live { get; set; }
+    public Func<Written?>? Live { get; set; }
+
+    /// <summary>Where the cursor was when the editor was asked last; null where it was never put anywhere.</summary>
+    public int? Cursor { get; private set; }
 
     /// <summary>Counts the lessons that were open: an answer that comes late is for another one.</summary>
     public int Session { get; private set; }
@@ -57,7 +62,19 @@ internal sealed class OpenLesson
         Session++;
         (Name, OnDisk, ETag, Text, Form) = (name, onDisk, etag, text, form);
         (Clash, LeftBehind, Notice, Trouble) = (null, null, null, "");
+        (Cursor, _hasInserted) = (null, false);
         State = IsSaved ? SaveState.Saved : SaveState.Waiting;
+        TextSet?.Invoke(true);
+        Tell();
+    }
+
+    /// <summary>Lets the lesson go: none is open.</summary>
+    public void Close()
+    {
+        Session++;
+        (Name, OnDisk, ETag, Text, Form) = (null, null, null, "", WrittenForm.Plain);
+        (Clash, LeftBehind, Notice, Trouble, State) = (null, null, null, "", SaveState.Saved);
+        (Cursor, _hasInserted) = (null, false);
         TextSet?.Invoke(true);
         Tell();
     }
@@ -86,7 +103,7 @@ internal sealed class OpenLesson
     {
         if (IsOpen && Live?.Invoke() is { } live)
         {
-            Text = live;
+            (Text, Cursor) = live;
         }
     }
 
@@ -95,6 +112,21 @@ internal sealed class OpenLesson
     {
         Text = text;
         TextSet?.Invoke(false);
+    }
+
+    /// <summary>Takes a text into which a block was put, and where the cursor stands behind it.</summary>
+    public void Insert(string text, int cursor)
+    {
+        (Text, Cursor, _hasInserted) = (text, cursor, true);
+        TextSet?.Invoke(false);
+    }
+
+    /// <summary>Where the cursor stands behind a block that was put in and that no editor has shown; null without one. Asked once.</summary>
+    public int? TakeInserted()
+    {
+        var at = _hasInserted ? Cursor : null;
+        _hasInserted = false;
+        return at;
     }
 
     /// <summary>Takes over what is on the disk.</summary>

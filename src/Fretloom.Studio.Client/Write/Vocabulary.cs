@@ -14,9 +14,9 @@ namespace Fretloom.Studio.Client.Write;
 /// <param name="Options">The options of each kind of block.</param>
 public sealed record Vocabulary(
     IReadOnlyList<FrontWord> Front,
-    IReadOnlyList<string> Show,
-    IReadOnlyList<string> Play,
-    IReadOnlyList<string> Claim,
+    IReadOnlyList<WordGroup> Show,
+    IReadOnlyList<WordGroup> Play,
+    IReadOnlyList<WordGroup> Claim,
     IReadOnlyDictionary<string, IReadOnlyList<string>> Options
 )
 {
@@ -30,21 +30,24 @@ public sealed record Vocabulary(
     {
         var instruments = Catalogue.All.Select(instrument => instrument.Name).ToList();
         var keys = Modes.SelectMany(mode => Tonics.Select(tonic => $"{tonic} {mode}")).ToList();
+        // What there is to show or play begins a sentence; its group comes first.
         var shown = Phrases
-            .All.SelectMany(kind => kind.Examples)
-            .Concat(Catalogue.All.Select(instrument => "on " + instrument.NameWithArticle))
-            .Concat(keys.Select(key => $"in {key}"))
-            .Distinct()
+            .All.Select(kind => new WordGroup(kind.Name, [.. kind.Examples.Concat(More(kind, keys)).Distinct()]))
             .ToList();
-        var played = PlayPhrases.All.SelectMany(kind => kind.Examples).Concat(shown).Distinct().ToList();
+        var played = PlayPhrases.All.Select(kind => new WordGroup(kind.Name, [.. kind.Examples]));
         return new Vocabulary(
             [.. LessonWords.FrontMatter.Select(word => new FrontWord(word, ValuesOf(word, instruments, keys)))],
             shown,
-            played,
-            ClaimWords.All,
+            [new WordGroup("what to play", ["the scale", .. shown[0].Words]), .. played, .. shown[1..]],
+            [new WordGroup("", ClaimWords.All)],
             LessonWords.Options.ToDictionary(kind => kind.Key, kind => (IReadOnlyList<string>)[.. kind.Value])
         );
     }
+
+    private static IEnumerable<string> More(PhraseKind kind, IEnumerable<string> keys) =>
+        kind == Phrases.Instrument ? Catalogue.All.Select(instrument => "on " + instrument.NameWithArticle)
+        : kind == Phrases.Key ? keys.Select(key => $"in {key}")
+        : [];
 
     private static List<string> ValuesOf(string word, List<string> instruments, List<string> keys) =>
         word switch
@@ -60,6 +63,11 @@ public sealed record Vocabulary(
             _ => [],
         };
 }
+
+/// <summary>Phrases that name the same thing.</summary>
+/// <param name="Name">What they name, such as <c>the key</c>; empty for different things.</param>
+/// <param name="Words">The phrases.</param>
+public sealed record WordGroup(string Name, IReadOnlyList<string> Words);
 
 /// <summary>A word above a lesson.</summary>
 /// <param name="Name">The word before the colon.</param>

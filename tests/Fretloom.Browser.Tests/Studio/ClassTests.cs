@@ -1,4 +1,6 @@
 using System.Text.RegularExpressions;
+using Fretloom.Exhibits;
+using Fretloom.Pages.Pictures;
 using Microsoft.Playwright;
 
 namespace Fretloom.Browser.Tests.Studio;
@@ -54,6 +56,32 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
             .ToBeDisabledAsync();
         await page.Keyboard.PressAsync("Escape");
 
+        await Assertions.Expect(page.Locator("#class")).ToBeHiddenAsync();
+    }
+
+    /// <summary>A page in full screen is drawn over everything else in the window: the dialog must lie over it.</summary>
+    [Fact]
+    public async Task The_screen_is_taken_given_back_by_F_and_the_picture_lies_over_the_page()
+    {
+        const string IsOver = "document.elementFromPoint(innerWidth / 2, innerHeight / 2).closest('#class') !== null";
+        await using var opened = await OpenAsync();
+        var page = opened.Page;
+        var full = page.Locator("html:fullscreen");
+
+        await page.ShowToClassAsync();
+        await Assertions.Expect(full).ToHaveCountAsync(1);
+        Assert.True(await page.EvaluateAsync<bool>(IsOver));
+
+        await page.Keyboard.PressAsync("f");
+        await Assertions.Expect(full).ToHaveCountAsync(0);
+        await Assertions.Expect(page.Locator("#class")).ToBeVisibleAsync();
+
+        await page.ClickAsync("#class >> text=Full screen");
+        await Assertions.Expect(full).ToHaveCountAsync(1);
+        Assert.True(await page.EvaluateAsync<bool>(IsOver));
+
+        await page.Keyboard.PressAsync("Escape");
+        await Assertions.Expect(full).ToHaveCountAsync(0);
         await Assertions.Expect(page.Locator("#class")).ToBeHiddenAsync();
     }
 
@@ -216,7 +244,7 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
 
         var download = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("text=Still (PNG)"));
 
-        Assert.Equal("fretloom-1.png", download.SuggestedFilename);
+        Assert.Equal("d-major-1.png", download.SuggestedFilename);
         await IsPictureOnNothingAsync(page, download);
     }
 
@@ -242,6 +270,28 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
             Convert.ToBase64String(bytes)
         );
         Assert.Equal([0, 1], alphas);
+    }
+
+    /// <summary>A program that opens the file has none of our fonts.</summary>
+    [Fact]
+    public async Task What_is_seen_is_saved_as_one_picture_that_carries_its_fonts()
+    {
+        const string Triads = "show the triads, in D major";
+        await using var opened = await chromium.OpenStudioAsync(studio.Address, Triads);
+        var page = opened.Page;
+
+        var download = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("text=Picture (SVG)"));
+        Assert.Equal("the-triads-in-d-major.svg", download.SuggestedFilename);
+        await Assertions.Expect(page.GetByText("the-triads-in-d-major.svg is saved")).ToBeVisibleAsync();
+        var svg = System.Xml.Linq.XDocument.Load((await download.PathAsync())!);
+        var pictures = PicturePlan.For(ShowQuestion.Answer(Triads, ShowDefaults.Standard).Value!).Count;
+        Assert.True(pictures > 1);
+        Assert.Equal(pictures, svg.Root!.Elements().Count(one => one.Name.LocalName == "svg"));
+        Assert.Equal(6, Regex.Count(svg.ToString(), "@font-face"));
+
+        download = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("text=Picture (PNG)"));
+        Assert.Equal("the-triads-in-d-major.png", download.SuggestedFilename);
+        await IsPictureOnNothingAsync(page, download);
     }
 
     [Fact]

@@ -14,7 +14,7 @@ public class ClipboardTests(Chromium chromium, RunningStudio studio)
     {
         await using var opened = await chromium.OpenStudioAsync(
             studio.Address,
-            "show the seventh chords, on strings 4-1, in D major",
+            "show the notes of the key, in D major",
             options: new() { ServiceWorkers = ServiceWorkerPolicy.Block, Permissions = Allowed }
         );
         var page = opened.Page;

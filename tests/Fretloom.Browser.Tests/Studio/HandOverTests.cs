@@ -84,6 +84,28 @@ public sealed partial class HandOverTests(Chromium chromium) : IAsyncLifetime
         }
     }
 
+    [Fact]
+    public async Task What_keeps_a_lesson_from_being_made_is_told_and_led_to()
+    {
+        await File.WriteAllTextAsync(
+            Path.Combine(_studio!.Folder, Name),
+            Text.Replace("the triads", "the tirads", StringComparison.Ordinal),
+            TestContext.Current.CancellationToken
+        );
+        await using var opened = await chromium.OpenStudioAsync($"{_studio.Address}?lesson={Name}");
+        var page = opened.Page;
+        await Assertions.Expect(page.Locator(".cm-content")).ToContainTextAsync("Two things");
+        await page.ClickAsync("text=Make files");
+        var files = page.Locator(".files");
+
+        await files.GetByText("PDF").ClickAsync();
+        await Assertions.Expect(files.GetByRole(AriaRole.Status)).ToContainTextAsync("Nothing was made");
+        await files.GetByText("Go to line 7").ClickAsync();
+        await page.Keyboard.InsertTextAsync("Here: ");
+
+        await Assertions.Expect(page.Locator(".cm-content")).ToContainTextAsync("the Here: tirads");
+    }
+
     // What files of each kind begin with, by their standards.
     private static readonly (string Ending, string Head)[] Heads =
     [

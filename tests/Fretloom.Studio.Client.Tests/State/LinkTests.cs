@@ -1,7 +1,9 @@
 using Fretloom.Exhibits;
+using Fretloom.Lessons;
 using Fretloom.Neck;
 using Fretloom.Sentences;
 using Fretloom.Studio.Client.State;
+using Fretloom.Studio.Client.Write;
 using Fretloom.Theory;
 
 namespace Fretloom.Studio.Client.Tests.State;
@@ -99,6 +101,24 @@ public class LinkTests
         Assert.Equal("show the thirds", link.ToSay("show the thirds", here));
         Assert.Equal(link.Sentence, link.ToSay("show the thirds", At(ShowDefaults.Standard)));
         Assert.Equal(link.Sentence, link.ToSay(null, here));
+    }
+
+    /// <summary>What a lesson says above its text is enough to leave unsaid what was left unsaid beside it.</summary>
+    [Fact]
+    public void What_was_said_beside_a_lesson_is_said_again_from_what_stands_above_it()
+    {
+        const string Lesson =
+            "---\ntitle: T\ninstrument: low-G ukulele\nkey: F major\nhand: small\nplayer: left-handed\n---\n\nText.\n";
+        var here = new Client.State.Studio(new History());
+        here.Assume(FrontMatter.Of(Lesson).Defaults, LessonSlices.Front(Lesson));
+        here.Say("show the thirds", "");
+        var link = Link.To(here);
+
+        var again = new Client.State.Studio(new History());
+        again.Assume(FrontMatter.Of(here.Above).Defaults, here.Above);
+
+        Assert.Equal(here.Defaults, again.Defaults);
+        Assert.Equal("show the thirds", link.ToSay("show the thirds", again));
     }
 
     [Fact]

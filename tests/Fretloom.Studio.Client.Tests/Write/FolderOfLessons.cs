@@ -28,6 +28,9 @@ internal sealed class FolderOfLessons : HttpMessageHandler
     /// <summary>A name that no file can have here.</summary>
     public string? Untaken { get; set; }
 
+    /// <summary>Why nothing can be written, as the host says it; null when it can.</summary>
+    public string? Trouble { get; set; }
+
     /// <summary>How often a file was written or was to be.</summary>
     public int Puts { get; private set; }
 
@@ -78,9 +81,9 @@ internal sealed class FolderOfLessons : HttpMessageHandler
     }
 
     private HttpResponseMessage Get(string name) =>
-        Files.TryGetValue(name, out var text)
-            ? Tagged(Response(HttpStatusCode.OK, text, "text/markdown"), text)
-            : Response(HttpStatusCode.NotFound, """{"error":{"message":"There is none."}}""", "application/json");
+        !Files.TryGetValue(name, out var text) ? Failed(HttpStatusCode.NotFound, "There is none.")
+        : text.Length > SourceTextLimit ? Failed(HttpStatusCode.RequestEntityTooLarge, "It is too large.")
+        : Tagged(Response(HttpStatusCode.OK, text, "text/markdown"), text);
 
     private HttpResponseMessage Put(string name, HttpRequestMessage request, string text)
     {
@@ -88,16 +91,17 @@ internal sealed class FolderOfLessons : HttpMessageHandler
         BeforeWriting?.Invoke();
         if (name == Untaken)
         {
-            return Response(HttpStatusCode.NotFound, """{"error":{"message":"There is none."}}""", "application/json");
+            return Failed(HttpStatusCode.NotFound, "There is none.");
         }
 
         if (text.Length > SourceTextLimit)
         {
-            return Response(
-                HttpStatusCode.RequestEntityTooLarge,
-                """{"error":{"message":"It is too large."}}""",
-                "application/json"
-            );
+            return Failed(HttpStatusCode.RequestEntityTooLarge, "It is too large.");
+        }
+
+        if (Trouble is not null)
+        {
+            return Failed(HttpStatusCode.InternalServerError, Trouble);
         }
 
         var isThere = Files.TryGetValue(name, out var now);
@@ -122,6 +126,9 @@ internal sealed class FolderOfLessons : HttpMessageHandler
     }
 
     private const int SourceTextLimit = 1_000_000;
+
+    private static HttpResponseMessage Failed(HttpStatusCode status, string why) =>
+        Response(status, $$$"""{"error":{"message":"{{{why}}}"}}""", "application/json");
 
     private static HttpResponseMessage Response(HttpStatusCode status, string text, string kind) =>
         new(status) { Content = new StringContent(text, Encoding.UTF8, kind) };

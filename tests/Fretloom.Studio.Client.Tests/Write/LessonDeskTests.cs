@@ -230,18 +230,78 @@ public sealed class LessonDeskTests : IDisposable
     }
 
     [Fact]
-    public async Task A_file_that_is_gone_is_written_again_when_one_goes_on()
+    public async Task A_file_that_is_gone_comes_back_only_when_it_is_chosen()
+    {
+        await LoseAsync();
+        Type(Mine);
+        await RestAsync();
+        await _desk.ReturnAsync();
+        Assert.Empty(_folder.Files);
+        Assert.Equal(Mine, _desk.Text);
+
+        await _desk.ChooseAsync(ClashChoice.Mine);
+        Assert.Equal(Mine, _folder.Files[Name]);
+        Assert.Null(_desk.Clash);
+    }
+
+    [Fact]
+    public async Task A_file_that_is_gone_is_not_written_again_by_leaving_it_and_its_text_is_kept()
+    {
+        _folder.Files["two.md"] = Theirs;
+        await LoseAsync();
+        Assert.True(await _desk.OpenAsync("two.md"));
+        Assert.DoesNotContain(Name, _folder.Files.Keys);
+
+        Assert.True(await _desk.OpenAsync(Name));
+        Assert.Equal(Before, _desk.Text);
+        await RestAsync();
+        Assert.DoesNotContain(Name, _folder.Files.Keys);
+        Assert.NotNull(_desk.Clash);
+    }
+
+    [Fact]
+    public async Task A_lesson_whose_file_is_gone_can_be_let_go()
+    {
+        await LoseAsync();
+        await _desk.ChooseAsync(ClashChoice.Theirs);
+        await RestAsync();
+
+        Assert.False(_desk.IsOpen);
+        Assert.Empty(_folder.Files);
+        Assert.False(await _desk.OpenAsync(Name));
+    }
+
+    /// <summary>Some programs save a file by taking it away and putting another in its place.</summary>
+    [Theory]
+    [InlineData(Before)]
+    [InlineData(Theirs)]
+    public async Task A_file_that_comes_back_is_as_if_it_had_never_been_gone(string text)
+    {
+        await LoseAsync();
+        _folder.Files[Name] = text;
+        await _desk.FileChangedAsync(Name, FolderOfLessons.ETagOf(text));
+
+        Assert.Equal((text, null), (_desk.Text, _desk.Clash));
+        Assert.True(_desk.IsSaved);
+    }
+
+    [Fact]
+    public async Task A_file_that_comes_back_while_one_wrote_is_a_choice()
+    {
+        await LoseAsync();
+        Type(Mine);
+        _folder.Files[Name] = Theirs;
+        await _desk.FileChangedAsync(Name, FolderOfLessons.ETagOf(Theirs));
+
+        Assert.Equal((Mine, Theirs), (_desk.Text, _desk.Clash?.Theirs));
+    }
+
+    private async Task LoseAsync()
     {
         await _desk.OpenAsync(Name);
         _folder.Files.Remove(Name);
         await _desk.FileChangedAsync(Name, null);
-        Assert.Equal(("write-gone", Before), (_desk.Notice?.Label, _desk.Text));
-        await RestAsync();
-        Assert.Empty(_folder.Files);
-
-        Type(Mine);
-        await RestAsync();
-        Assert.Equal(Mine, _folder.Files[Name]);
+        Assert.Equal((true, Before), (_desk.Clash is { Theirs: null }, _desk.Text));
     }
 
     [Fact]
@@ -357,7 +417,7 @@ public sealed class LessonDeskTests : IDisposable
         ShowQuestion.Answer("every D, on a low-G ukulele, in Bb major", ShowDefaults.Standard).Value!;
 
     [Fact]
-    public async Task A_block_goes_to_the_end_where_no_editor_is_open()
+    public async Task A_block_goes_to_the_end_where_the_cursor_never_was()
     {
         await _desk.OpenAsync(Name);
         await _desk.InsertBlockAsync("```show\nevery D\n```", Seen);
@@ -385,22 +445,63 @@ public sealed class LessonDeskTests : IDisposable
     }
 
     [Fact]
-    public async Task A_block_goes_to_the_cursor_where_an_editor_is_open()
+    public async Task A_block_goes_to_where_the_cursor_was_left()
+    {
+        _folder.Files[Name] = "# One\n\nFirst.\n\nSecond.\n";
+        await _desk.OpenAsync(Name);
+        _desk.Live = () => new Written(_folder.Files[Name], 9);
+        _desk.LeaveEditor();
+        Assert.Null(_desk.Live);
+
+        await _desk.InsertBlockAsync("```show\nevery D\n```", Seen);
+        Assert.Equal("# One\n\nFirst.\n\n```show\nevery D\n```\n\n\nSecond.\n", _desk.Text);
+        Assert.Equal(_desk.Text.IndexOf("\n\n\nSecond", StringComparison.Ordinal) + 1, _desk.TakeInserted());
+        Assert.Null(_desk.TakeInserted());
+
+        await _desk.InsertBlockAsync("```show\nevery G\n```", Seen);
+        Assert.EndsWith("```\n\n```show\nevery G\n```\n\n\nSecond.\n", _desk.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Another_lesson_knows_nothing_of_the_cursor_of_the_last()
+    {
+        _folder.Files["two.md"] = Theirs;
+        await _desk.OpenAsync(Name);
+        _desk.Live = () => new Written(Before, 1);
+        _desk.LeaveEditor();
+        await _desk.OpenAsync("two.md");
+
+        Assert.Null(_desk.Cursor);
+    }
+
+    [Fact]
+    public async Task What_is_not_opened_says_why()
+    {
+        _folder.Files["long.md"] = new string('a', 1_000_001);
+        Assert.False(await _desk.OpenAsync("long.md"));
+
+        Assert.Equal(new Notice("write-not-opened", "long.md: It is too large."), _desk.Notice);
+    }
+
+    [Fact]
+    public async Task What_keeps_the_host_from_saving_is_told_in_its_words_and_tried_again()
     {
         await _desk.OpenAsync(Name);
-        var inserted = new List<string>();
-        _desk.Inserting += inserted.Add;
-        await _desk.InsertBlockAsync("```show\nevery D\n```", Seen);
+        _folder.Trouble = "The disk is full.";
+        Type(Mine);
+        await RestAsync();
+        Assert.Equal((SaveState.Failed, "The disk is full."), (_desk.State, _desk.Trouble));
 
-        Assert.Equal(["```show\nevery D\n```"], inserted);
-        Assert.Equal(Before, _desk.Text);
+        _folder.Trouble = null;
+        await _clock.PassAsync(TimeSpan.FromMinutes(1));
+        Assert.Equal((SaveState.Saved, ""), (_desk.State, _desk.Trouble));
     }
 
     [Fact]
     public async Task What_stands_in_the_editor_counts_before_it_is_told()
     {
         await _desk.OpenAsync(Name);
-        _desk.Live = () => Mine;
+        _desk.Live = () => new Written(Mine, null);
         _folder.Files[Name] = Theirs;
         await _desk.FileChangedAsync(Name, FolderOfLessons.ETagOf(Theirs));
 

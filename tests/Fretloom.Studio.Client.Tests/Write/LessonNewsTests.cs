@@ -47,6 +47,24 @@ public sealed class LessonNewsTests : BunitContext
         Assert.Equal(beside is null ? null : Before + beside + "\n", _folder.Files.GetValueOrDefault("one-2.md"));
     }
 
+    [Theory]
+    [InlineData(0, Before)]
+    [InlineData(1, null)]
+    public async Task A_file_that_is_gone_is_put_back_or_let_go_by_a_button(int button, string? onDisk)
+    {
+        await _desk.OpenAsync(Name);
+        var news = Render<LessonNews>();
+        _folder.Files.Remove(Name);
+        await news.InvokeAsync(() => _desk.FileChangedAsync(Name, null));
+
+        Assert.Contains("is gone from the folder", news.Markup, StringComparison.Ordinal);
+        await news.FindAll(".choices button")[button].ClickAsync(new());
+
+        Assert.Empty(news.FindAll(".choices"));
+        Assert.Equal(onDisk, _folder.Files.GetValueOrDefault(Name));
+        Assert.Equal(onDisk is not null, _desk.IsOpen);
+    }
+
     [Fact]
     public async Task A_draft_that_was_left_behind_is_offered()
     {

@@ -20,7 +20,7 @@ export function show(id, to) {
   dialog.showModal();
   dialog.focus();
   dialog.querySelectorAll("iframe").forEach(listenIn);
-  dialog.requestFullscreen?.().catch(() => {});
+  takeScreen();
   measure();
 }
 
@@ -30,9 +30,14 @@ export function end(id) {
 }
 
 export function toggle() {
-  if (!document.fullscreenElement) return dialog.requestFullscreen?.().catch(() => {});
+  if (!document.fullscreenElement) return takeScreen();
   isLeaving = true;
-  return document.exitFullscreen().catch(() => {});
+  return document.exitFullscreen().catch(() => (isLeaving = false));
+}
+
+// A dialog may not take the screen itself (Fullscreen API, 3): the page does, and the dialog lies over it.
+function takeScreen() {
+  return document.documentElement.requestFullscreen?.().catch(() => {});
 }
 
 function measure() {

@@ -8,10 +8,16 @@ const faces = [
   ["Fretloom Accidentals", 600, "FretloomAccidentals-Bold.ttf"],
 ];
 const pixelsPerPoint = 4;
+// What every browser can draw on in one direction, in pixels.
+const mostPixels = 16000;
 let styles;
 
 export function save(name, bytes) {
   saveBlob(name, new Blob([bytes]));
+}
+
+export async function saveSvg(name, svg) {
+  saveBlob(name, new Blob([await withFonts(svg)], { type: "image/svg+xml" }));
 }
 
 export async function savePng(name, svg) {
@@ -58,19 +64,25 @@ function saveBlob(name, blob) {
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
-// A picture drawn as an image sees no fonts of the page: it carries its own. Its ground is transparent.
-async function pngOf(svg) {
+// A picture that stands alone, or is drawn as an image, sees no fonts of the page: it carries its own.
+async function withFonts(svg) {
   styles ??= Promise.all(faces.map(faceOf)).then(all => `<style>${all.join("")}</style>`);
   // Fonts that did not come are asked for again.
   styles.catch(() => (styles = undefined));
-  const whole = svg.replace(/<svg[^>]*>/, open => open + "__styles__").replace("__styles__", await styles);
+  const style = await styles;
+  return svg.replace(/<svg[^>]*>/, open => open + style);
+}
+
+// Its ground is transparent.
+async function pngOf(svg) {
   const image = new Image();
-  image.src = URL.createObjectURL(new Blob([whole], { type: "image/svg+xml" }));
+  image.src = URL.createObjectURL(new Blob([await withFonts(svg)], { type: "image/svg+xml" }));
   await image.decode();
   const canvas = document.createElement("canvas");
   // A CSS pixel is 3/4 of a point.
-  canvas.width = Math.ceil(image.width * 0.75 * pixelsPerPoint);
-  canvas.height = Math.ceil(image.height * 0.75 * pixelsPerPoint);
+  const scale = Math.min(0.75 * pixelsPerPoint, mostPixels / Math.max(image.width, image.height));
+  canvas.width = Math.ceil(image.width * scale);
+  canvas.height = Math.ceil(image.height * scale);
   canvas.getContext("2d").drawImage(image, 0, 0, canvas.width, canvas.height);
   URL.revokeObjectURL(image.src);
   return new Promise(done => canvas.toBlob(done, "image/png"));

@@ -88,6 +88,7 @@ globalThis.studio = (() => {
   const seen = () => painted(48);
   const asked = name => new URLSearchParams(location.search).get(name);
   const said = () => history.state?.said ?? null;
+  const above = () => history.state?.above ?? null;
   const isWriting = () => !!asked("lesson") || store.read("writing") === "true";
   // As wide as the window without the dock's edges; once it is there the dock tells its width itself.
   const neckRoom = () => root.clientWidth - (matchMedia("(max-width: 900px)").matches ? 32 : 64);
@@ -103,23 +104,24 @@ globalThis.studio = (() => {
       url.searchParams.delete(name);
       history.replaceState(history.state, "", url);
     },
-    address: (sentence, names, said, isStep) => {
+    address: (sentence, names, said, above, isStep) => {
       const url = new URL(location.href);
       url.searchParams.set("show", sentence);
       if (names) url.searchParams.set("names", names);
       else url.searchParams.delete("names");
       const isSame = url.href === location.href;
-      if (isSame && history.state?.said === said) return;
-      if (isStep && !isSame) history.pushState({ said }, "", url);
-      else history.replaceState({ said }, "", url);
+      if (isSame && history.state?.said === said && history.state.above === above) return;
+      if (isStep && !isSame) history.pushState({ said, above }, "", url);
+      else history.replaceState({ said, above }, "", url);
     },
     said,
-    // In this order: the link's sentence and names, what was said, whether the lesson is to be written, language, theme, whether fingers point, the room
+    // In this order: the link's sentence and names, what was said, what the lesson beside it said of itself, whether the lesson is to be written, language, theme, whether fingers point, the room
     // for the neck, whether a neck is seen.
     opening: () => [
       asked("show"),
       asked("names"),
       said(),
+      above(),
       String(isWriting()),
       store.read("language") ?? navigator.language,
       store.read("theme"),
@@ -144,6 +146,7 @@ globalThis.studio = (() => {
     whenReady,
     sound: (figures, midis, gapSeconds) => import("./sound.js").then(sound => sound.pluck(figures, midis, gapSeconds)),
     save: (name, bytes) => import("./files.js").then(files => files.save(name, bytes)),
+    saveSvg: (name, svg) => import("./files.js").then(files => files.saveSvg(name, svg)),
     savePng: (name, svg) => import("./files.js").then(files => files.savePng(name, svg)),
     copyPng: svg => import("./files.js").then(files => files.copyPng(svg)),
     saveStaves: (name, frame) => import("./files.js").then(files => files.saveStaves(name, frame)),

@@ -19,8 +19,11 @@ function ofFront(line, vocabulary, from, explicit) {
 function ofSentence(line, kind, vocabulary, from, explicit) {
   const start = kind === "claim" ? claimStart(line.before) : phraseStart(line.before);
   if (!explicit && line.before.length === start) return null;
-  const words = [...options(vocabulary[kind] ?? [], "text")];
-  const keys = options(vocabulary.options[kind] ?? [], "property").map(one => ({ ...one, apply: one.label + ": " }));
+  // In the order of a sentence until something is typed; then the best matches come first.
+  const isBare = line.before.length === start;
+  const section = (name, rank) => (name ? { section: { name, rank: isBare ? rank : "dynamic" } } : {});
+  const words = (vocabulary[kind] ?? []).flatMap((group, rank) => options(group.words, "text", section(group.name, rank)));
+  const keys = options(vocabulary.options[kind] ?? [], "property", section("options of the block", words.length)).map(one => ({ ...one, apply: one.label + ": " }));
   return { from: from + start, options: start === 0 || line.before.trim() === line.before ? [...words, ...keys] : words };
 }
 
@@ -42,6 +45,8 @@ function ofFence(line, from) {
 export const completion = vocabulary =>
   autocompletion({
     icons: false,
+    // All there are: what is not seen cannot be gone to.
+    maxRenderedOptions: 500,
     override: [
       context => {
         const line = context.state.doc.lineAt(context.pos);

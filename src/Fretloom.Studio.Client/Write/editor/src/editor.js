@@ -26,11 +26,14 @@ function difference(before, after) {
   return { from: start, to: before.length - end, insert: after.slice(start, after.length - end) };
 }
 
+// Where the text of a lesson begins: below the lines above it, and the empty one that follows them.
+const afterFront = text => /^(?:---[ \t]*\n(?:.*\n)*?---[ \t]*(?:\n|$)\n?)?/.exec(text)[0].length;
+
 /// Puts an editor into an element. The listener is told: Typed(text), Asked("save" | "build"), Moved(line).
 export function create(parent, text, label, vocabulary, listener) {
   const language = new Compartment();
   const writing = new Compartment();
-  let [timer, isQuiet, line] = [0, false, 1];
+  let [timer, isQuiet, isPlaced, line] = [0, false, false, 1];
   let draft = null;
   let marked = {};
 
@@ -56,6 +59,7 @@ export function create(parent, text, label, vocabulary, listener) {
       timer = setTimeout(tell, rest);
     }
     if (update.selectionSet || update.docChanged) {
+      if (!isQuiet) isPlaced = true;
       const now = update.state.doc.lineAt(update.state.selection.main.head).number;
       if (now !== line) listener.invokeMethodAsync("Moved", (line = now));
     }
@@ -113,7 +117,8 @@ export function create(parent, text, label, vocabulary, listener) {
       clearTimeout(timer);
       timer = 0;
       draft = name === null ? null : { name, etag };
-      view.setState(EditorState.create({ doc: next, extensions }));
+      view.setState(EditorState.create({ doc: next, selection: { anchor: afterFront(next) }, extensions }));
+      isPlaced = false;
       lock();
       view.scrollDOM.scrollTop = 0;
     },
@@ -129,20 +134,8 @@ export function create(parent, text, label, vocabulary, listener) {
       draft = name === null ? null : { name, etag };
       lock();
     },
-    /// A block with an empty line on both sides, after the lines that the cursor stands in; the cursor moves behind it.
-    insert: block => {
-      const doc = view.state.doc;
-      const head = view.state.selection.main.head;
-      const at = doc.lineAt(head);
-      const place = at.text.trim() === "" ? at.from : at.to;
-      const before = doc.sliceString(Math.max(0, place - 2), place);
-      const lead = place === 0 || before.endsWith("\n\n") ? "" : before.endsWith("\n") || at.text.trim() === "" ? "\n" : "\n\n";
-      const after = doc.sliceString(place, place + 2);
-      const tail = after.startsWith("\n") || after === "" ? "\n" : "\n\n";
-      const insert = lead + block.trimEnd() + tail;
-      view.dispatch({ changes: { from: place, insert }, selection: { anchor: place + insert.length - (tail.length - 1) }, scrollIntoView: true });
-      view.focus();
-    },
+    /// Puts the cursor at a place in the text.
+    place: at => view.dispatch({ selection: { anchor: Math.min(at, view.state.doc.length) }, scrollIntoView: true }),
     problems: found => {
       const doc = view.state.doc;
       // What is told of a problem would go away if it were marked again.
@@ -182,6 +175,8 @@ export function create(parent, text, label, vocabulary, listener) {
     },
     speak: words => view.dispatch({ effects: language.reconfigure(attributes(words)) }),
     text: () => view.state.doc.toString(),
+    /// Where the cursor stands; null while nobody put it anywhere.
+    cursor: () => (isPlaced ? view.state.selection.main.head : null),
     focus: () => view.focus(),
     close: () => {
       flush();

@@ -43,6 +43,10 @@ export const look = EditorView.theme({
   ".cm-tooltip-autocomplete > ul": { fontFamily: "var(--sans) !important", fontSize: "15px" },
   ".cm-tooltip-autocomplete > ul > li": { padding: "5px 10px !important", lineHeight: "20px" },
   ".cm-tooltip-autocomplete > ul > li[aria-selected]": { backgroundColor: "var(--focus) !important", color: "var(--on-focus) !important" },
+  ".cm-tooltip-autocomplete completion-section": {
+    display: "block !important", padding: "6px 10px 2px !important", borderBottom: "0 !important", opacity: "1 !important",
+    fontSize: "13px", lineHeight: "18px", fontWeight: "600", color: "var(--quiet)",
+  },
   ".cm-panels": { backgroundColor: "var(--desk)", color: "var(--ink)" },
   "@media (pointer: coarse)": {
     ".cm-tooltip-autocomplete > ul > li": { padding: "12px !important" },
