@@ -79,7 +79,8 @@ public sealed class LessonFolder(HttpClient host)
 
             // As bytes: a text reader would drop a byte order mark, and put something else for what is not UTF-8.
             var bytes = await response.Content.ReadAsByteArrayAsync();
-            return Utf8.IsValid(bytes)
+            // UTF-16 is valid UTF-8 too where it says plain English.
+            return Utf8.IsValid(bytes) && !bytes.Contains((byte)0)
                 ? (answer, new LessonFile(Encoding.UTF8.GetString(bytes), answer.ETag ?? ""))
                 : (new FileAnswer(Answer.IsNoText), null);
         }

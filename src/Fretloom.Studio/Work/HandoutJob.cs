@@ -95,9 +95,11 @@ internal sealed class HandoutJob(string id, string folder, string name, byte[] t
         _status = new("done", result.Files.Count, result.Files.Count, "", found, address);
     }
 
+    // Of one kind alone it says which.
     private string Zip(ValueList<BuiltFile> files)
     {
-        var path = Path.Combine(folder, Path.GetFileNameWithoutExtension(name) + ".zip");
+        var kind = options.Formats is [var only] ? $"-{only.ToString().ToLowerInvariant()}" : "";
+        var path = Path.Combine(folder, Path.GetFileNameWithoutExtension(name) + kind + ".zip");
         using var zip = System.IO.File.Create(path);
         ZipFiles.Write(
             zip,

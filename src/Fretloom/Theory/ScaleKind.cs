@@ -51,10 +51,11 @@ public sealed class ScaleKind
         new("double harmonic", "P1 m2 M3 P4 P5 m6 M7", "double harmonic major");
 
     /// <summary>Major pentatonic.</summary>
-    public static ScaleKind MajorPentatonic { get; } = new("major pentatonic", "P1 M2 M3 P5 M6", "pentatonic");
+    public static ScaleKind MajorPentatonic { get; } =
+        new("major pentatonic", "P1 M2 M3 P5 M6", "pentatonic", "pentatonic major");
 
     /// <summary>Minor pentatonic.</summary>
-    public static ScaleKind MinorPentatonic { get; } = new("minor pentatonic", "P1 m3 P4 P5 m7");
+    public static ScaleKind MinorPentatonic { get; } = new("minor pentatonic", "P1 m3 P4 P5 m7", "pentatonic minor");
 
     /// <summary>The blues scale: minor pentatonic with the lowered fifth. Written <c>blues</c>.</summary>
     public static ScaleKind Blues { get; } = new("blues", "P1 m3 P4 d5 P5 m7", "minor blues");

@@ -50,7 +50,7 @@ public sealed partial class HandOverTests(Chromium chromium) : IAsyncLifetime
         await Assertions.Expect(page.Locator(".cm-content")).ToContainTextAsync("Two things");
         await page.ClickAsync("text=Make files");
         var files = page.Locator(".files");
-        await files.GetByText("In every key").CheckAsync();
+        await files.GetByLabel("In the key of").SelectOptionAsync("all");
 
         await files.GetByText("All of them").ClickAsync();
         var progress = files.GetByRole(AriaRole.Progressbar);
@@ -82,6 +82,22 @@ public sealed partial class HandOverTests(Chromium chromium) : IAsyncLifetime
             Assert.Equal(12, entries.Select(entry => entry.FullName).Distinct().Count());
             Assert.All(entries, entry => Assert.StartsWith(head, Beginning(entry), StringComparison.Ordinal));
         }
+    }
+
+    [Fact]
+    public async Task A_lesson_is_made_in_the_key_of_one_student()
+    {
+        await using var opened = await chromium.OpenStudioAsync($"{_studio!.Address}?lesson={Name}");
+        var page = opened.Page;
+        await Assertions.Expect(page.Locator(".cm-content")).ToContainTextAsync("Two things");
+        await page.ClickAsync("text=Make files");
+        var files = page.Locator(".files");
+
+        await files.GetByLabel("In the key of").SelectOptionAsync("Bb");
+        var download = await page.RunAndWaitForDownloadAsync(() => files.GetByText("PDF").ClickAsync());
+
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open((await download.PathAsync())!);
+        Assert.Contains("B♭ major", pdf.GetPage(1).Text, StringComparison.Ordinal);
     }
 
     [Fact]

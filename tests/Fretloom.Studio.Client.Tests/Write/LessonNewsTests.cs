@@ -72,7 +72,11 @@ public sealed class LessonNewsTests : BunitContext
         var news = Render<LessonNews>();
         await news.InvokeAsync(() => _desk.OpenAsync(Name));
 
-        Assert.Contains("1970-01-01", news.Markup, StringComparison.Ordinal);
+        Assert.Contains(
+            $"{DateTimeOffset.UnixEpoch.ToLocalTime():yyyy-MM-dd HH:mm}",
+            news.Markup,
+            StringComparison.Ordinal
+        );
         await news.FindAll(".choices button")[0].ClickAsync(new());
         Assert.Equal(Before + "Lost?\n", _folder.Files[Name]);
     }

@@ -76,7 +76,7 @@ public class HandoutTests
         );
 
         Assert.Equal(13, status.GetProperty("of").GetInt32());
-        Assert.EndsWith("/file/short.zip", status.GetProperty("file").GetString(), StringComparison.Ordinal);
+        Assert.EndsWith("/file/short-html.zip", status.GetProperty("file").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -115,6 +115,21 @@ public class ShowErrorTests
     private static string Find(string text) =>
         text.StartsWith("the ", StringComparison.Ordinal) ? text[4..^" tuning".Length] : text;
 
+    [Theory]
+    [InlineData("In every major key, on guitar strings 4-1, there are exactly 3 full frets.", "every major")]
+    [InlineData("the triads, in every key", "every key")]
+    public void A_claim_that_is_to_be_shown_is_told_where_it_belongs(string text, string words)
+    {
+        var error = ShowParser.Parse(text).Errors[0];
+
+        Assert.StartsWith(
+            $"a picture shows one key: '{words}' is said in claims, which are checked",
+            error.Message,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(words, text.Substring(error.Column - 1, error.Length));
+    }
+
     [Fact]
     public void A_word_that_is_only_out_of_place_gets_no_suggestion() =>
         Assert.Null(ShowParser.Parse("show the chord, in D major").Errors[0].Repair);

@@ -55,6 +55,8 @@ public class ShowParserTests
     [InlineData("the chords G major and D minor, strummed", "show G and Dm, strummed")]
     [InlineData("easy, three strings, the A half-diminished seventh chord", "show Am7b5, easy, three strings")]
     [InlineData("C major and A minor", "show the C major scale and the A minor scale")]
+    [InlineData("C pentatonic minor scale", "show the C minor pentatonic scale")]
+    [InlineData("the notes of A pentatonic major", "show the A major pentatonic scale")]
     [InlineData("the minor pentatonic scale, in A major", "show the A minor pentatonic scale, in A major")]
     [InlineData("the major scale in the key of E flat", "show the Eb major scale")]
     [InlineData("C, in the open position", "show C, in first position")]

@@ -42,6 +42,15 @@ internal static class InversionPhrase
         at.Skip();
         if (at.AcceptAny("every", "all", "each", "any"))
         {
+            if (at.Current.IsAny("key", "keys", "major", "minor"))
+            {
+                return Failure.At(
+                    at.Previous,
+                    at.Current,
+                    $"a picture shows one key: '{at.Previous.Text} {at.Current.Text}' is said in claims, which are checked, and of what is played"
+                );
+            }
+
             draft.Voicing = draft.Voicing with { Inversions = ValueList.Create<int>([]) };
             return at.AcceptAny("inversion", "inversions")
                 ? null
