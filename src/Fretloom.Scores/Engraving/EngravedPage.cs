@@ -63,6 +63,7 @@ public static class EngravedPage
                 ["spacingStaff"] = 7,
                 ["svgFormatRaw"] = true,
                 ["svgViewBox"] = true,
+                ["topMarginHarm"] = 2.5,
                 ["xmlIdSeed"] = 1,
             }
         );

@@ -16,6 +16,9 @@ internal static partial class SystemPicture
     private const double UnderHead = 350;
     private const double HalfHead = 113;
 
+    // From the middle of a finger's figure to a stem that reaches as high: half of the figure and what can be seen between them.
+    private const double FromStem = 150;
+
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
     private static readonly XNamespace XLink = "http://www.w3.org/1999/xlink";
 
@@ -105,6 +108,11 @@ internal static partial class SystemPicture
 
     private static XElement Cleaned(XElement group)
     {
+        foreach (var measure in group.Descendants(Svg + "g").Where(element => Class(element) == "measure"))
+        {
+            KeepFromStems(measure);
+        }
+
         foreach (var text in group.Descendants(Svg + "text").ToList())
         {
             text.ReplaceWith(Letters(text).ToArray<object>());
@@ -130,6 +138,35 @@ internal static partial class SystemPicture
 
         return group;
     }
+
+    // The engraver sees to it that fingers are clear of heads and beams, not of the end of a stem beside them.
+    private static void KeepFromStems(XElement measure)
+    {
+        var stems = Of("stem")
+            .Elements(Svg + "path")
+            .Select(path => StemEnds().Match(path.Attribute("d")!.Value))
+            .ToList();
+        foreach (var text in Of("fing").Elements(Svg + "text").Where(text => text.Attribute("x") is not null))
+        {
+            var (x, y) = (Number(text.Attribute("x")!.Value), Number(text.Attribute("y")!.Value));
+            var beside = stems.Find(stem =>
+                Part(stem, 1) is var at && at > x && at < x + FromStem && Math.Min(Part(stem, 2), Part(stem, 3)) < y
+            );
+            if (beside is not null)
+            {
+                text.SetAttributeValue("x", Rounded(Part(beside, 1) - FromStem));
+            }
+        }
+
+        IEnumerable<XElement> Of(string kind) =>
+            measure.Descendants(Svg + "g").Where(element => Class(element) == kind);
+
+        static double Part(Match stem, int number) => Number(stem.Groups[number].Value);
+    }
+
+    // A stem goes straight up or down.
+    [GeneratedRegex(@"^M(\S+) (\S+) L\S+ (\S+)$")]
+    private static partial Regex StemEnds();
 
     // The engraver nests spans, each with a size of its own.
     private static IEnumerable<XElement> Letters(XElement text)

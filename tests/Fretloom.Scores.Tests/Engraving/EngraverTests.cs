@@ -238,6 +238,48 @@ public sealed class EngraverTests(WarmEngraver warm) : IClassFixture<WarmEngrave
         );
     }
 
+    /// <summary>A tenth of a millimetre between a figure and a stem reads as one sign; ours, without source.</summary>
+    [Theory]
+    [InlineData("play the seventh chords, on a low-G ukulele, in F major, broken, in quarters")]
+    [InlineData("play the scale, up and down, in G major, in quarters")]
+    public void No_finger_touches_a_stem_and_no_numeral_the_staff(string sentence)
+    {
+        const double Apart = 40;
+        var exercise = Played.Of(sentence);
+        foreach (
+            var picture in warm.Engraver.Engrave(exercise, A4).Systems.Select(system => XElement.Parse(system.Svg))
+        )
+        {
+            var stems = Groups(picture, "stem").Elements(Svg + "path").Select(EndsOf).ToList();
+            Assert.NotEmpty(stems);
+            var fingers = Words(picture, "fing").Select(Letters.Of).ToList();
+            Assert.NotEmpty(fingers);
+            Assert.All(
+                fingers,
+                finger =>
+                    Assert.DoesNotContain(
+                        stems,
+                        stem =>
+                            stem.Top < finger.Bottom && stem.X > finger.Left - Apart && stem.X < finger.Right + Apart
+                    )
+            );
+
+            var staff = Groups(picture, "staff").First().Elements(Svg + "path").Max(line => EndsOf(line).Top);
+            var numerals = Words(picture, "harm").Where(word => word.Attribute("font-weight") is null);
+            Assert.All(numerals, numeral => Assert.True(Letters.Of(numeral).Top > staff + Apart));
+        }
+
+        static (double X, double Top) EndsOf(XElement path)
+        {
+            var ends = path.Attribute("d")!
+                .Value.Split('M', 'L', ' ')
+                .Where(part => part.Length > 0)
+                .Select(Number)
+                .ToList();
+            return (ends[0], Math.Min(ends[1], ends[3]));
+        }
+    }
+
     [Fact]
     public void The_figure_of_a_triplet_stands_below_where_no_fingers_are()
     {
