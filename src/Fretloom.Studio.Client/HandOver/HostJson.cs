@@ -7,7 +7,7 @@ namespace Fretloom.Studio.Client.HandOver;
 /// <param name="Text">What it says, saved or not.</param>
 /// <param name="Formats">Kinds of file, such as <c>pdf</c>.</param>
 /// <param name="Keys"><c>all</c> for every key; null for one.</param>
-/// <param name="Key">The tonic of that one, such as <c>Bb</c>; null for the lesson's own.</param>
+/// <param name="Key">That one, such as <c>Bb major</c>; null for the lesson's own.</param>
 /// <param name="Paper"><c>a4</c> or <c>letter</c>.</param>
 /// <param name="LargePrint">Whether type is large.</param>
 public sealed record HandoutRequest(

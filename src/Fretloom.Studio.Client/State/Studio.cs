@@ -155,9 +155,10 @@ public sealed class Studio
     /// <param name="above">What the lesson says above its text, from which they come; empty for none.</param>
     public void Assume(ShowDefaults defaults, string above = "")
     {
+        Above = above;
         if (defaults != Defaults)
         {
-            (Defaults, Above, IsPassing) = (defaults, above, true);
+            (Defaults, IsPassing) = (defaults, true);
             _answers.Clear();
             Follow(isNew: true);
         }

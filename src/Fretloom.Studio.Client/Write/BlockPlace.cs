@@ -7,18 +7,20 @@ internal static class BlockPlace
     /// <param name="text">The lesson.</param>
     /// <param name="cursor">Where the cursor stands, counted in UTF-16 units from 0; null for nowhere.</param>
     /// <param name="block">The block.</param>
-    /// <returns>The new text, and where the cursor stands in it: in the line below the block, which is empty and has an empty one below it.</returns>
+    /// <returns>The new text, and where the cursor stands in it: in the line below the block, which is empty; where more follows, an empty one lies between.</returns>
     public static (string Text, int Cursor) Put(string text, int? cursor, string block)
     {
-        var place = cursor is { } at ? GapFrom(at, text) : text.Length;
+        var (place, fence) = GapFrom(cursor ?? text.Length, text);
         var (before, after) = (text[..place].TrimEnd(), text[place..].TrimStart('\n'));
+        before += fence.Length > 0 ? $"\n{fence}" : "";
         var start = before.Length == 0 ? "" : before + "\n\n";
         var end = start + block.TrimEnd() + "\n";
         return (after.Length == 0 ? end : end + "\n\n" + after, end.Length);
     }
 
-    // The beginning of the first empty line there or below that parts two paragraphs or blocks; the end where there is none.
-    private static int GapFrom(int cursor, string text)
+    // The beginning of the first empty line there or below that parts two paragraphs or blocks; the end where there is none, with the fence of a block that
+    // is still open there, which is to be closed first.
+    private static (int Place, string OpenFence) GapFrom(int cursor, string text)
     {
         var above = LessonSlices.Front(text).Length;
         var fence = "";
@@ -43,12 +45,12 @@ internal static class BlockPlace
             }
             else if (words.Length == 0 && cursor <= start + line.Length)
             {
-                return start;
+                return (start, "");
             }
 
             start += line.Length + 1;
         }
 
-        return text.Length;
+        return (text.Length, fence);
     }
 }

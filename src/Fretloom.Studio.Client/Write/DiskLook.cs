@@ -7,21 +7,22 @@ internal sealed class DiskLook(OpenLesson lesson, LessonFolder folder, DraftShel
     /// <param name="name">Its name.</param>
     public async Task LookAsync(string name)
     {
-        var session = lesson.Session;
+        var (session, before) = (lesson.Session, lesson.ETag);
         var (answer, file) = await folder.ReadAsync(name);
         lesson.Catch();
-        if (
-            session != lesson.Session
-            || answer.Answer is not (Answer.Done or Answer.IsMissing)
-            || (file?.ETag == lesson.ETag && lesson.Clash is not { IsGone: true })
-        )
+        if (session != lesson.Session || answer.Answer is not (Answer.Done or Answer.IsMissing))
         {
             return;
         }
 
-        if (file is null)
+        if (lesson.ETag != before)
         {
-            await LoseAsync();
+            // Something was saved meanwhile: this answer may be older than that.
+            await LookAsync(name);
+        }
+        else if (file is null)
+        {
+            Lose();
         }
         else
         {
@@ -30,26 +31,33 @@ internal sealed class DiskLook(OpenLesson lesson, LessonFolder folder, DraftShel
     }
 
     // A file that is gone was taken away by somebody: whether it comes back is to be chosen.
-    private async Task LoseAsync()
+    private void Lose()
     {
         if (lesson.ETag is not null && lesson.Clash is not { IsGone: true })
         {
-            lesson.Clash = Clash.Gone(lesson.OnDisk);
-            lesson.IsNow(lesson.ETag, null);
-            await shelf.KeepAsync();
+            lesson.Clash = Clash.Gone;
             lesson.Tell();
         }
     }
 
     private async Task MeetAsync(string name, string theirs, string etag)
     {
-        if (theirs == lesson.Text)
+        if (etag == lesson.ETag && lesson.Clash is null or { IsDraft: true })
         {
+            return;
+        }
+
+        if (etag == lesson.ETag || theirs == lesson.Text)
+        {
+            // It is what this text grew from, or the same.
             lesson.Clash = null;
             lesson.IsNow(etag, theirs);
-            await shelf.DropAsync(name);
+            if (lesson.IsSaved)
+            {
+                await shelf.DropAsync(name);
+            }
         }
-        else if (lesson.IsSaved || (lesson.Clash is { IsGone: true } gone && gone.Before == lesson.Text))
+        else if (lesson.IsSaved)
         {
             lesson.Clash = null;
             lesson.Take(theirs, etag);

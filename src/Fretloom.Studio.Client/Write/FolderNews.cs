@@ -41,9 +41,9 @@ internal sealed class FolderNews(
             await Task.Delay(Moment, clock);
         }
 
-        if (lesson.Name is { } name && lesson.Clash is null or { IsGone: true })
+        if (lesson.Name is { } name)
         {
-            await disk.LookAsync(name);
+            await LookAsync(name);
         }
 
         await RefreshAsync();
@@ -61,7 +61,7 @@ internal sealed class FolderNews(
         }
 
         etag = etag?.Trim('"');
-        if (etag is not null && lesson.Clash is not { IsGone: true } && (etag == lesson.ETag || saver.Sends(etag)))
+        if (etag is not null && ((lesson.Clash is null && etag == lesson.ETag) || saver.Sends(etag)))
         {
             // Its title may be another.
             await RefreshAsync();
@@ -76,7 +76,16 @@ internal sealed class FolderNews(
             return;
         }
 
-        await disk.LookAsync(name);
+        await LookAsync(name);
         await RefreshAsync();
+    }
+
+    private async Task LookAsync(string name)
+    {
+        await disk.LookAsync(name);
+        if (lesson.Name == name && !lesson.IsSaved && lesson.Clash is null)
+        {
+            saver.SaveLater(LessonDesk.Rest);
+        }
     }
 }

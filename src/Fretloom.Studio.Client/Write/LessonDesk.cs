@@ -160,14 +160,9 @@ public sealed class LessonDesk
 
         // Without a host, and of a lesson that is not on the disk, what the browser has is all there is.
         _lesson.Begin(name, null, newest.ETag, newest.Text, WrittenForm.Plain);
+        _lesson.Clash = answer.Answer == Answer.IsMissing && newest.ETag is not null ? Write.Clash.Gone : null;
         var session = _lesson.Session;
         await _shelf.TakeOverAsync(newest);
-        if (answer.Answer == Answer.IsMissing && newest.ETag is not null)
-        {
-            _lesson.Clash = Write.Clash.Gone(null);
-            _lesson.Tell();
-        }
-
         _saver.SaveLater(Rest);
         await _shelf.OfferNextAsync(session);
         return true;
@@ -193,6 +188,11 @@ public sealed class LessonDesk
         }
 
         _lesson.Begin(name, null, null, begun.Text, WrittenForm.Plain);
+        if (begun.HasBlock)
+        {
+            _lesson.Insert(begun.Text, begun.Text.Length);
+        }
+
         var session = _lesson.Session;
         await _shelf.KeepAsync();
         await SaveAsync();
@@ -234,6 +234,12 @@ public sealed class LessonDesk
         }
 
         _lesson.Write(text);
+        SaveSoon();
+    }
+
+    // Something was written.
+    private void SaveSoon()
+    {
         _lesson.GoOn();
         if (IsSaved)
         {
@@ -258,14 +264,13 @@ public sealed class LessonDesk
         if (!IsOpen)
         {
             await StartAsync(NewLesson.With(seen, fence));
-            _lesson.Insert(Text, Text.Length);
             return;
         }
 
         _lesson.Catch();
         var (text, cursor) = BlockPlace.Put(Text, Cursor, fence);
-        Type(text);
         _lesson.Insert(text, cursor);
+        SaveSoon();
         await _shelf.KeepAsync();
     }
 

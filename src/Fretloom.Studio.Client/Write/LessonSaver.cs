@@ -23,6 +23,8 @@ internal sealed class LessonSaver(
     /// <summary>Whether something is on its way.</summary>
     public bool IsSaving { get; private set; }
 
+    private bool IsToSave => lesson.IsOpen && !lesson.IsSaved && lesson.Clash is null;
+
     /// <summary>Whether a file of the open lesson is what is on its way.</summary>
     public bool Sends(string etag) => _onItsWay == (lesson.Session, etag);
 
@@ -46,7 +48,7 @@ internal sealed class LessonSaver(
     public async Task SaveAsync()
     {
         lesson.Catch();
-        if (IsSaving || !lesson.IsOpen || lesson.Clash is not null)
+        if (IsSaving || !IsToSave)
         {
             return;
         }
@@ -54,7 +56,7 @@ internal sealed class LessonSaver(
         IsSaving = true;
         try
         {
-            while (!lesson.IsSaved && lesson.Clash is null && await SaveOnceAsync()) { }
+            while (IsToSave && await SaveOnceAsync()) { }
         }
         finally
         {
@@ -63,7 +65,7 @@ internal sealed class LessonSaver(
         }
 
         // A copy may have been asked for meanwhile. What failed is tried again later, what was refused when it changes.
-        if (!lesson.IsSaved && lesson.Clash is null && lesson.State is not (SaveState.Failed or SaveState.Refused))
+        if (IsToSave && lesson.State is not (SaveState.Failed or SaveState.Refused))
         {
             lesson.State = SaveState.Waiting;
             SaveLater(LessonDesk.Rest);

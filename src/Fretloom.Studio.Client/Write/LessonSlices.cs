@@ -27,6 +27,18 @@ internal static partial class LessonSlices
     /// <summary>What stands above a lesson, with the lines that fence it; empty for nothing.</summary>
     public static string Front(string text) => Above().Match(text).Value;
 
+    /// <summary>Where the text of a lesson begins: below what stands above it, and the empty line that follows.</summary>
+    public static int BodyOf(string text)
+    {
+        var at = Front(text).Length;
+        for (var line = 0; at > 0 && line < 2 && at < text.Length && text[at] == '\n'; line++)
+        {
+            at++;
+        }
+
+        return at;
+    }
+
     [GeneratedRegex(@"\A---[ \t]*\n.*?^---[ \t]*$", RegexOptions.Singleline | RegexOptions.Multiline)]
     private static partial Regex Above();
 

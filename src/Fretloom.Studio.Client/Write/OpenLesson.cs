@@ -59,21 +59,21 @@ internal sealed class OpenLesson
     /// <summary>Opens another lesson.</summary>
     public void Begin(string name, string? onDisk, string? etag, string text, WrittenForm form)
     {
-        Session++;
         (Name, OnDisk, ETag, Text, Form) = (name, onDisk, etag, text, form);
-        (Clash, LeftBehind, Notice, Trouble) = (null, null, null, "");
-        (Cursor, _hasInserted) = (null, false);
-        State = IsSaved ? SaveState.Saved : SaveState.Waiting;
-        TextSet?.Invoke(true);
-        Tell();
+        BeginAnew(IsSaved ? SaveState.Saved : SaveState.Waiting);
     }
 
     /// <summary>Lets the lesson go: none is open.</summary>
     public void Close()
     {
-        Session++;
         (Name, OnDisk, ETag, Text, Form) = (null, null, null, "", WrittenForm.Plain);
-        (Clash, LeftBehind, Notice, Trouble, State) = (null, null, null, "", SaveState.Saved);
+        BeginAnew(SaveState.Saved);
+    }
+
+    private void BeginAnew(SaveState state)
+    {
+        Session++;
+        (State, Clash, LeftBehind, Notice, Trouble) = (state, null, null, null, "");
         (Cursor, _hasInserted) = (null, false);
         TextSet?.Invoke(true);
         Tell();

@@ -1,5 +1,6 @@
 using Fretloom.Hand;
 using Fretloom.Neck;
+using Fretloom.Sentences.Show;
 using Fretloom.Shapes;
 using Fretloom.Theory;
 
@@ -91,12 +92,18 @@ public sealed class ShapeByHand
     /// <summary>Frets reversed about its own middle; null where that leaves the neck.</summary>
     public ValueList<Spot>? Mirrored() => OnNeck(Motions.Mirrored(Spots, Middle));
 
-    /// <summary>The sentence that shows it, with fingers where there are any.</summary>
-    public string Sentence =>
+    /// <summary>The sentence that shows it, with the same fingers where there are any.</summary>
+    /// <param name="defaults">What is left unsaid where it is said: of the hand and the way to play only what is otherwise is said.</param>
+    public string SentenceIn(ShowDefaults defaults) =>
         $"show the spots {string.Join(' ', Spots)}, on {Player.Instrument.NameWithArticle}"
         + (Player.Instrument.Capo > 0 ? FormattableString.Invariant($", with a capo at {Player.Instrument.Capo}") : "")
         + $", in {Key}"
-        + (Fingering.IsFound ? ", with fingers" : "");
+        + (Fingering.IsFound ? ", with fingers" + Playing(defaults) : "");
+
+    private string Playing(ShowDefaults defaults) =>
+        (Player.Hand == (defaults.Hand ?? default) ? "" : $", for {HandPhrases.WordsOf(Player.Hand)}")
+        + (Player.IsTurnedOver && !defaults.IsTurnedOver ? ", turned over" : "")
+        + (Player.UsesThumb == defaults.UsesThumb ? "" : $", {(Player.UsesThumb ? "with" : "without")} the thumb");
 
     private double Middle => (Spots.Min(spot => spot.Fret) + Spots.Max(spot => spot.Fret)) / 2.0;
 

@@ -1,3 +1,5 @@
+using Fretloom.Exhibits;
+using Fretloom.Pages.Pictures;
 using Microsoft.Playwright;
 
 namespace Fretloom.Browser.Tests.Studio;
@@ -5,16 +7,18 @@ namespace Fretloom.Browser.Tests.Studio;
 /// <summary>A picture on the clipboard, as another program takes it from there.</summary>
 public class ClipboardTests(Chromium chromium, RunningStudio studio)
 {
+    private const string Triads = "show the triads, in D major";
+
     private const string Copy = "text=Copy the picture";
 
     private static readonly string[] Allowed = ["clipboard-read", "clipboard-write"];
 
     [Fact]
-    public async Task A_picture_is_copied_as_PNG_of_its_size_with_a_transparent_ground()
+    public async Task All_that_is_seen_is_copied_as_one_PNG_of_its_size_with_a_transparent_ground()
     {
         await using var opened = await chromium.OpenStudioAsync(
             studio.Address,
-            "show the notes of the key, in D major",
+            Triads,
             options: new() { ServiceWorkers = ServiceWorkerPolicy.Block, Permissions = Allowed }
         );
         var page = opened.Page;
@@ -36,15 +40,18 @@ public class ClipboardTests(Chromium chromium, RunningStudio studio)
                 const { data } = context.getImageData(0, 0, image.width, image.height);
                 let inked = 0;
                 for (let at = 3; at < data.length; at += 4) inked += data[at] > 200 ? 1 : 0;
-                const box = document.querySelector("section.view .board svg").viewBox.baseVal;
-                return [image.width / box.width, image.height / box.height, data[3], inked > 10000 ? 1 : 0];
+                return [image.width, image.height, data[3], inked > 10000 ? 1 : 0];
             }
             """
         );
+        var pictures = PicturePlan.For(ShowQuestion.Answer(Triads, ShowDefaults.Standard).Value!);
+        var width = pictures.Max(picture => picture.Drawing.Width);
+        var height = pictures.Sum(picture => picture.Drawing.Height) + 12 * (pictures.Count - 1);
 
         Assert.Equal(4, found.Length);
-        Assert.Equal(4, found[0], 0.02);
-        Assert.Equal(4, found[1], 0.02);
+        Assert.True(pictures.Count > 1);
+        Assert.Equal(4, found[0] / width, 0.02);
+        Assert.Equal(4, found[1] / height, 0.02);
         Assert.Equal([0, 1], found[2..]);
     }
 

@@ -85,19 +85,26 @@ public sealed partial class HandOverTests(Chromium chromium) : IAsyncLifetime
     }
 
     [Fact]
-    public async Task A_lesson_is_made_in_the_key_of_one_student()
+    public async Task A_lesson_in_minor_is_made_in_the_key_of_one_student_spelled_as_players_meet_it()
     {
-        await using var opened = await chromium.OpenStudioAsync($"{_studio!.Address}?lesson={Name}");
+        await File.WriteAllTextAsync(
+            Path.Combine(_studio!.Folder, Name),
+            Text.Replace("D major", "A minor", StringComparison.Ordinal),
+            TestContext.Current.CancellationToken
+        );
+        await using var opened = await chromium.OpenStudioAsync($"{_studio.Address}?lesson={Name}");
         var page = opened.Page;
         await Assertions.Expect(page.Locator(".cm-content")).ToContainTextAsync("Two things");
         await page.ClickAsync("text=Make files");
         var files = page.Locator(".files");
 
-        await files.GetByLabel("In the key of").SelectOptionAsync("Bb");
+        var keys = files.GetByLabel("In the key of");
+        await Assertions.Expect(keys.Locator("option")).ToHaveCountAsync(13);
+        await keys.SelectOptionAsync(new SelectOptionValue { Label = "F♯ minor" });
         var download = await page.RunAndWaitForDownloadAsync(() => files.GetByText("PDF").ClickAsync());
 
         using var pdf = UglyToad.PdfPig.PdfDocument.Open((await download.PathAsync())!);
-        Assert.Contains("B♭ major", pdf.GetPage(1).Text, StringComparison.Ordinal);
+        Assert.Contains("F♯ minor", pdf.GetPage(1).Text, StringComparison.Ordinal);
     }
 
     [Fact]

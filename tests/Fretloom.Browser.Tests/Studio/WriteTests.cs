@@ -51,7 +51,7 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
     {
         for (var look = 0; look < 300; look++)
         {
-            if ((await File.ReadAllTextAsync(PathOf)).Contains(words, StringComparison.Ordinal))
+            if (File.Exists(PathOf) && (await File.ReadAllTextAsync(PathOf)).Contains(words, StringComparison.Ordinal))
             {
                 return;
             }

@@ -240,7 +240,9 @@ public sealed class EngraverTests(WarmEngraver warm) : IClassFixture<WarmEngrave
 
     /// <summary>A tenth of a millimetre between a figure and a stem reads as one sign; ours, without source.</summary>
     [Theory]
-    [InlineData("play the seventh chords, on a low-G ukulele, in F major, broken, in quarters")]
+    [InlineData(
+        "play the seventh chords from IV to III, on a low-G ukulele, in F major, on strings 4-1, frets 0-17, in quarters"
+    )]
     [InlineData("play the scale, up and down, in G major, in quarters")]
     public void No_finger_touches_a_stem_and_no_numeral_the_staff(string sentence)
     {

@@ -1,3 +1,4 @@
+using Fretloom.Lessons;
 using Fretloom.Studio.Client.Write;
 
 namespace Fretloom.Studio.Client.Tests.Write;
@@ -21,7 +22,8 @@ public class BlockPlaceTests
     )]
     [InlineData("````text\n```\n|\n```\n````\n\nSecond.", "````text\n```\n\n```\n````\n\nB^\n\nSecond.")]
     [InlineData("~~~\n|\n```\n~~~\n\nSecond.", "~~~\n\n```\n~~~\n\nB^\n\nSecond.")]
-    [InlineData("```show\n|the thirds", "```show\nthe thirds\n\nB^")]
+    [InlineData("```show\n|the thirds", "```show\nthe thirds\n```\n\nB^")]
+    [InlineData("First.|\n\n~~~~\n```\n", "First.\n\nB^\n\n~~~~\n```\n")]
     public void A_block_stands_alone_between_paragraphs_and_blocks(string text, string expected)
     {
         var (found, cursor) = BlockPlace.Put(text.Replace("|", "", StringComparison.Ordinal), text.IndexOf('|'), Block);
@@ -32,6 +34,16 @@ public class BlockPlaceTests
     [Fact]
     public void Without_a_cursor_a_block_goes_to_the_end() =>
         Assert.Equal("First.\n\n" + Block + "\n", BlockPlace.Put("First.\n\n\n", null, Block).Text);
+
+    [Fact]
+    public void A_block_that_is_still_written_is_closed_before_another_goes_to_the_end()
+    {
+        var (text, _) = BlockPlace.Put("---\ntitle: T\n---\n\n```show\nthe thirds\n", null, Block);
+
+        var lesson = Lesson.Parse(text);
+        Assert.Empty(lesson.Diagnostics);
+        Assert.Equal(2, lesson.Blocks.Count);
+    }
 
     /// <summary>Wherever the cursor stands, every line that was there is there still, in its order.</summary>
     [Fact]

@@ -25,6 +25,9 @@ internal sealed class FolderOfLessons : HttpMessageHandler
     /// <summary>What the next answer waits for.</summary>
     public Task? BeforeAnswering { get; set; }
 
+    /// <summary>What the next answer with a file waits for, which is then as it was when it was asked for.</summary>
+    public Task? BeforeReading { get; set; }
+
     /// <summary>A name that no file can have here.</summary>
     public string? Untaken { get; set; }
 
@@ -71,13 +74,20 @@ internal sealed class FolderOfLessons : HttpMessageHandler
         }
 
         var file = path["/api/lessons/".Length..];
-        return request.Method == HttpMethod.Put
-            ? Put(
-                file,
-                request,
-                Encoding.UTF8.GetString(await request.Content!.ReadAsByteArrayAsync(cancellationToken))
-            )
-            : Get(file);
+        if (request.Method == HttpMethod.Put)
+        {
+            var text = await request.Content!.ReadAsByteArrayAsync(cancellationToken);
+            return Put(file, request, Encoding.UTF8.GetString(text));
+        }
+
+        var answer = Get(file);
+        if (BeforeReading is { } reading)
+        {
+            BeforeReading = null;
+            await reading;
+        }
+
+        return answer;
     }
 
     private HttpResponseMessage Get(string name) =>

@@ -245,18 +245,57 @@ public sealed class LessonDeskTests : IDisposable
     }
 
     [Fact]
-    public async Task A_file_that_is_gone_is_not_written_again_by_leaving_it_and_its_text_is_kept()
+    public async Task A_file_that_is_gone_is_not_written_again_by_leaving_it_and_what_was_written_is_kept()
     {
         _folder.Files["two.md"] = Theirs;
         await LoseAsync();
+        Type(Mine);
         Assert.True(await _desk.OpenAsync("two.md"));
         Assert.DoesNotContain(Name, _folder.Files.Keys);
 
         Assert.True(await _desk.OpenAsync(Name));
-        Assert.Equal(Before, _desk.Text);
+        Assert.Equal(Mine, _desk.Text);
         await RestAsync();
         Assert.DoesNotContain(Name, _folder.Files.Keys);
         Assert.NotNull(_desk.Clash);
+    }
+
+    [Fact]
+    public async Task Where_nothing_was_written_nothing_is_kept_of_a_file_that_is_gone()
+    {
+        _folder.Files["two.md"] = Theirs;
+        await LoseAsync();
+        await _desk.OpenAsync("two.md");
+
+        Assert.Empty(_drafts.Left(Name));
+        Assert.False(await _desk.OpenAsync(Name));
+    }
+
+    /// <summary>The choice is made while a save of what was typed before is out.</summary>
+    [Fact]
+    public async Task A_lesson_that_is_let_go_while_it_is_saved_stays_closed()
+    {
+        await _desk.OpenAsync(Name);
+        Type(Mine);
+        var answer = new TaskCompletionSource();
+        _folder.BeforeAnswering = answer.Task;
+        var saved = _desk.SaveAsync();
+        _folder.Files.Remove(Name);
+        var looked = _desk.ReturnAsync();
+        await _clock.PassAsync(TimeSpan.FromSeconds(1));
+        await _desk.ChooseAsync(ClashChoice.Theirs);
+        answer.SetResult();
+        await saved;
+        await _clock.PassAsync(TimeSpan.FromSeconds(1));
+        await looked;
+        if (_desk.Clash is not null)
+        {
+            await _desk.ChooseAsync(ClashChoice.Theirs);
+        }
+
+        await RestAsync();
+        Assert.Equal((false, SaveState.Saved), (_desk.IsOpen, _desk.State));
+        Assert.Empty(_folder.Files);
     }
 
     [Fact]
@@ -283,6 +322,52 @@ public sealed class LessonDeskTests : IDisposable
 
         Assert.Equal((text, null), (_desk.Text, _desk.Clash));
         Assert.True(_desk.IsSaved);
+    }
+
+    [Fact]
+    public async Task The_same_file_that_comes_back_is_written_on()
+    {
+        await LoseAsync();
+        Type(Mine);
+        _folder.Files[Name] = Before;
+        await _desk.FileChangedAsync(Name, FolderOfLessons.ETagOf(Before));
+        Assert.Null(_desk.Clash);
+        await RestAsync();
+
+        Assert.Equal(Mine, _folder.Files[Name]);
+    }
+
+    [Fact]
+    public async Task A_change_that_was_taken_back_elsewhere_is_no_choice_any_more()
+    {
+        await _desk.OpenAsync(Name);
+        Type(Mine);
+        _folder.Files[Name] = Theirs;
+        await _desk.SaveAsync();
+        Assert.NotNull(_desk.Clash);
+        _folder.Files[Name] = Before;
+        await _desk.FileChangedAsync(Name, FolderOfLessons.ETagOf(Before));
+        Assert.Null(_desk.Clash);
+        await RestAsync();
+
+        Assert.Equal(Mine, _folder.Files[Name]);
+    }
+
+    /// <summary>An answer that was on its way while something newer was saved says nothing of what is on the disk now.</summary>
+    [Fact]
+    public async Task An_old_answer_does_not_undo_what_was_saved_since()
+    {
+        await _desk.OpenAsync(Name);
+        var answer = new TaskCompletionSource();
+        _folder.BeforeReading = answer.Task;
+        var looked = _desk.FileChangedAsync(Name, FolderOfLessons.ETagOf(Theirs));
+        Type(Mine);
+        await _desk.SaveAsync();
+        Assert.Equal(Mine, _folder.Files[Name]);
+        answer.SetResult();
+        await looked;
+
+        Assert.Equal((Mine, true, null), (_desk.Text, _desk.IsSaved, _desk.Clash));
     }
 
     [Fact]
@@ -475,8 +560,29 @@ public sealed class LessonDeskTests : IDisposable
     }
 
     [Fact]
+    public async Task A_new_lesson_that_is_begun_with_a_block_takes_what_is_typed_at_once()
+    {
+        var answer = new TaskCompletionSource();
+        _folder.BeforeAnswering = answer.Task;
+        var begun = _desk.InsertBlockAsync("```show\nevery D\n```", Seen);
+        Assert.Equal(_desk.Text.Length, _desk.TakeInserted());
+        var typed = _desk.Text + "More.";
+        _desk.Live = () => new Written(typed, typed.Length);
+        answer.SetResult();
+        await begun;
+        await RestAsync();
+
+        Assert.Equal((typed, null), (_desk.Text, _desk.TakeInserted()));
+        Assert.Equal(typed, _folder.Files[_desk.Name!]);
+    }
+
+    [Fact]
     public async Task What_is_not_opened_says_why()
     {
+        _folder.Files["utf16.md"] = "#\0 \0T\0\n\0";
+        Assert.False(await _desk.OpenAsync("utf16.md"));
+        Assert.Equal(new Notice("write-no-text", "utf16.md"), _desk.Notice);
+
         _folder.Files["long.md"] = new string('a', 1_000_001);
         Assert.False(await _desk.OpenAsync("long.md"));
 

@@ -79,10 +79,77 @@ public class ShapeByHandTests
     {
         var shape = Of(spots, key);
 
-        var exhibit = ShowQuestion.Answer(shape.Sentence, ShowDefaults.Standard).Value!;
+        var exhibit = ShowQuestion.Answer(shape.SentenceIn(ShowDefaults.Standard), ShowDefaults.Standard).Value!;
 
         Assert.Equal(shape.Spots, exhibit.Notes!.Value.Select(note => note.Spot).ToValueList());
         Assert.Equal(shape.Key, exhibit.Map.Key);
         Assert.All(shape.Fingering.Best!.Notes, note => Assert.Equal(note.Finger, exhibit.FingerAt(note.Spot)));
     }
+
+    /// <summary>A hand that is not the lesson's is said with the shape, so that its fingers are the same there.</summary>
+    [Fact]
+    public void Its_sentence_keeps_its_fingers_in_a_lesson_for_another_hand()
+    {
+        Player[] players =
+        [
+            Guitarist,
+            Guitarist with
+            {
+                Hand = HandSize.Small,
+            },
+            Guitarist with
+            {
+                Hand = HandSize.Large,
+            },
+            Guitarist with
+            {
+                UsesThumb = true,
+            },
+            Guitarist with
+            {
+                IsTurnedOver = true,
+            },
+        ];
+        ShowDefaults[] lessons =
+        [
+            ShowDefaults.Standard,
+            ShowDefaults.Standard with
+            {
+                Hand = HandSize.Small,
+            },
+            ShowDefaults.Standard with
+            {
+                UsesThumb = true,
+            },
+        ];
+        var found = 0;
+        foreach (var lesson in lessons)
+        {
+            foreach (var player in players)
+            {
+                foreach (var spots in Grips)
+                {
+                    var shape = new ShapeByHand(player, CMajor, spots.Split(' ').Select(Spot.Parse));
+                    var exhibit = ShowQuestion.Answer(shape.SentenceIn(lesson), lesson).Value!;
+                    foreach (var note in shape.Fingering.Best?.Notes ?? [])
+                    {
+                        Assert.Equal((spots, note.Finger), (spots, exhibit.FingerAt(note.Spot)));
+                        found++;
+                    }
+                }
+            }
+        }
+
+        Assert.True(found > 200);
+    }
+
+    private static readonly string[] Grips =
+    [
+        "6:3 5:12 1:1",
+        "6:1 5:3 4:3 3:2 2:1 1:1",
+        "6:2 4:0 3:2 2:3",
+        "6:3 5:2 4:0 3:0 2:0 1:3",
+        "4:9 3:7 2:7 1:5",
+        "5:3 4:5 3:4",
+    ];
 }

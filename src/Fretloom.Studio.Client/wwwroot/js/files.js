@@ -8,8 +8,9 @@ const faces = [
   ["Fretloom Accidentals", 600, "FretloomAccidentals-Bold.ttf"],
 ];
 const pixelsPerPoint = 4;
-// What every browser can draw on in one direction, in pixels.
-const mostPixels = 16000;
+// What every browser can draw on, in pixels: on one side, and in all. From memory; telephones allow the least.
+const longestSide = 16384;
+const mostPixels = 16_777_216;
 let styles;
 
 export function save(name, bytes) {
@@ -80,9 +81,13 @@ async function pngOf(svg) {
   await image.decode();
   const canvas = document.createElement("canvas");
   // A CSS pixel is 3/4 of a point.
-  const scale = Math.min(0.75 * pixelsPerPoint, mostPixels / Math.max(image.width, image.height));
-  canvas.width = Math.ceil(image.width * scale);
-  canvas.height = Math.ceil(image.height * scale);
+  const scale = Math.min(
+    0.75 * pixelsPerPoint,
+    longestSide / Math.max(image.width, image.height),
+    Math.sqrt(mostPixels / (image.width * image.height)),
+  );
+  canvas.width = Math.floor(image.width * scale);
+  canvas.height = Math.floor(image.height * scale);
   canvas.getContext("2d").drawImage(image, 0, 0, canvas.width, canvas.height);
   URL.revokeObjectURL(image.src);
   return new Promise(done => canvas.toBlob(done, "image/png"));

@@ -26,9 +26,6 @@ function difference(before, after) {
   return { from: start, to: before.length - end, insert: after.slice(start, after.length - end) };
 }
 
-// Where the text of a lesson begins: below the lines above it, and the empty one that follows them.
-const afterFront = text => /^(?:---[ \t]*\n(?:.*\n)*?---[ \t]*(?:\n|$)\n?)?/.exec(text)[0].length;
-
 /// Puts an editor into an element. The listener is told: Typed(text), Asked("save" | "build"), Moved(line).
 export function create(parent, text, label, vocabulary, listener) {
   const language = new Compartment();
@@ -112,12 +109,12 @@ export function create(parent, text, label, vocabulary, listener) {
   };
 
   return {
-    /// Another lesson: nothing of the last one can be taken back into it.
-    open: (next, name, etag) => {
+    /// Another lesson, with the cursor at a place in it: nothing of the last one can be taken back into it.
+    open: (next, name, etag, at) => {
       clearTimeout(timer);
       timer = 0;
       draft = name === null ? null : { name, etag };
-      view.setState(EditorState.create({ doc: next, selection: { anchor: afterFront(next) }, extensions }));
+      view.setState(EditorState.create({ doc: next, selection: { anchor: at }, extensions }));
       isPlaced = false;
       lock();
       view.scrollDOM.scrollTop = 0;
@@ -165,7 +162,7 @@ export function create(parent, text, label, vocabulary, listener) {
     },
     repair: offered => {
       const { start, length, text } = JSON.parse(offered);
-      view.dispatch({ changes: { from: start, to: start + length, insert: text }, annotations: isolateHistory.of("full") });
+      view.dispatch({ changes: { from: start, to: start + length, insert: text }, selection: { anchor: start + text.length }, annotations: isolateHistory.of("full") });
     },
     goTo: (number, column) => {
       const at = view.state.doc.line(Math.max(1, Math.min(number, view.state.doc.lines)));
