@@ -91,8 +91,7 @@ internal sealed class LessonResolver
         if (!resolution.IsShown)
         {
             var message = InThisKey(resolution.Error.Message);
-            _found.Error(show.Sentence.OffsetOf(resolution.Error.Phrase), message);
-            return new Block.Problem(show.Line, message);
+            return Problem(show.Line, show.Sentence.OffsetOf(resolution.Error.Phrase), message);
         }
 
         if (resolution.Exhibit.WhatIsMissing is { } missing)
@@ -109,9 +108,17 @@ internal sealed class LessonResolver
         return new Block.Figure(show.Line, ++_figures, resolution.Exhibit, options);
     }
 
+    private Block.Problem Problem(int line, int offset, string message)
+    {
+        var before = _found.Count;
+        _found.Error(offset, message);
+        return new Block.Problem(line, message) { At = _found.LineOfErrorAfter(before) };
+    }
+
     // A claim speaks of its own keys, so it comes out the same in every key of the lesson.
     private Block Checked(Block.Claim claim)
     {
+        var before = _found.Count;
         var (verdict, refusal) = _parsed.Verdicts.Of(claim.Said.Sentence);
         if (verdict is null)
         {
@@ -141,7 +148,7 @@ internal sealed class LessonResolver
                 _found.Error(claim.Said.Offset, claim.Said.Length, message, Mended(claim.Said, verdict));
             }
 
-            return new Block.Problem(claim.Line, message);
+            return new Block.Problem(claim.Line, message) { At = _found.LineOfErrorAfter(before) };
         }
 
         if (verdict.Verdict == Verdict.NothingToTest)
@@ -180,8 +187,7 @@ internal sealed class LessonResolver
         if (!resolution.IsPlayed)
         {
             var message = InThisKey(SentenceReader.Capital(resolution.Error.Message));
-            _found.Error(play.Said.OffsetOf(resolution.Error), message);
-            return new Block.Problem(play.Line, message);
+            return Problem(play.Line, play.Said.OffsetOf(resolution.Error), message);
         }
 
         var options = play.Options with { Caption = Fill(play.Options.Caption), Title = Fill(play.Options.Title) };

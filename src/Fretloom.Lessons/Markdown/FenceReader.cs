@@ -61,9 +61,9 @@ internal sealed partial class FenceReader(
         var (sentence, options) = PartsOf(fence);
         var before = found.Count;
         var parsed = SentenceReader.Read(sentence, front.Defaults, fence.Span.Start, found, memory);
-        var wrong = found.ErrorsAfter(before);
+        var problem = parsed is null ? ProblemOf(fence, before) : null;
         var read = Options(options);
-        return parsed is null ? new Block.Problem(fence.Line + 1, wrong) : new Block.Show(fence.Line + 1, parsed, read);
+        return problem ?? (Block)new Block.Show(fence.Line + 1, parsed!, read);
     }
 
     private Block Claim(FencedCodeBlock fence)
@@ -71,11 +71,9 @@ internal sealed partial class FenceReader(
         var (sentence, options) = PartsOf(fence);
         var before = found.Count;
         var parsed = SentenceReader.ReadClaim(sentence, front.ClaimDefaults, fence.Span.Start, found);
-        var wrong = found.ErrorsAfter(before);
+        var problem = parsed is null ? ProblemOf(fence, before) : null;
         var read = ClaimOptionsIn(options);
-        return parsed is null
-            ? new Block.Problem(fence.Line + 1, wrong)
-            : new Block.Claim(fence.Line + 1, parsed, read);
+        return problem ?? (Block)new Block.Claim(fence.Line + 1, parsed!, read);
     }
 
     private Block Play(FencedCodeBlock fence)
@@ -83,9 +81,9 @@ internal sealed partial class FenceReader(
         var (sentence, options) = PartsOf(fence);
         var before = found.Count;
         var parsed = SentenceReader.ReadPlay(sentence, front.Defaults, fence.Span.Start, found, memory);
-        var wrong = found.ErrorsAfter(before);
+        var problem = parsed is null ? ProblemOf(fence, before) : null;
         var read = ExerciseOptionsIn(options);
-        return parsed is null ? new Block.Problem(fence.Line + 1, wrong) : new Block.Play(fence.Line + 1, parsed, read);
+        return problem ?? (Block)new Block.Play(fence.Line + 1, parsed!, read);
     }
 
     private ExerciseOptions ExerciseOptionsIn(PlacedText text)
@@ -133,6 +131,10 @@ internal sealed partial class FenceReader(
         KeyWords.Check(entry.Value, entry.ValueOffset, found);
         ProseCheck.Check(entry.Value, entry.ValueOffset, bound);
     }
+
+    // What was found in the sentence of a block after some others.
+    private Block.Problem ProblemOf(FencedCodeBlock fence, int before) =>
+        new(fence.Line + 1, found.ErrorsAfter(before)) { At = found.LineOfErrorAfter(before) };
 
     private Block.Problem Problem(int line, int offset, string message)
     {

@@ -98,7 +98,11 @@ public abstract record Block(int Line)
     /// <summary>What stands in the place of a block that has an error, when a lesson is built in spite of it.</summary>
     /// <param name="Line">As for every block.</param>
     /// <param name="Message">What is wrong.</param>
-    public sealed record Problem(int Line, string Message) : Block(Line);
+    public sealed record Problem(int Line, string Message) : Block(Line)
+    {
+        /// <summary>The line with what is wrong, counted from 1; that of the block where it is all of it.</summary>
+        public int At { get; init; } = Line;
+    }
 }
 
 /// <summary>How a column of a table is set.</summary>

@@ -92,7 +92,7 @@ internal sealed class BlockTypst(PicturedLesson pictured, double width, double s
             ),
             Block.Exercise exercise => Exercise(exercise),
             Block.Problem problem => TypstMarkup.Problem(
-                TypstMarkup.Text(string.Create(CultureInfo.InvariantCulture, $"Line {problem.Line}")),
+                TypstMarkup.Text(string.Create(CultureInfo.InvariantCulture, $"Line {problem.At}")),
                 TypstMarkup.Text(problem.Message)
             ),
             _ => TypstMarkup.Empty,

@@ -156,7 +156,7 @@ internal sealed class BlockHtml
             case Block.Problem problem:
                 _html
                     .Open("aside", ("class", "problem"))
-                    .Element("strong", string.Create(CultureInfo.InvariantCulture, $"Line {problem.Line}"))
+                    .Element("strong", string.Create(CultureInfo.InvariantCulture, $"Line {problem.At}"))
                     .Element("p", problem.Message)
                     .Close();
                 break;

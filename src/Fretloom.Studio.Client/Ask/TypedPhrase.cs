@@ -1,4 +1,5 @@
 using Fretloom.Sentences;
+using Fretloom.Theory;
 
 namespace Fretloom.Studio.Client.Ask;
 
@@ -18,10 +19,21 @@ public static class TypedPhrase
     {
         ArgumentNullException.ThrowIfNull(kind);
         return Openings(kind)
-            .Prepend("")
-            .Select(opening => Read(kind, opening + typed, mends))
-            .FirstOrDefault(phrase => phrase is not null);
+                .Prepend("")
+                .Select(opening => Read(kind, opening + typed, mends))
+                .FirstOrDefault(phrase => phrase is not null)
+            ?? (kind == Phrases.Key ? GermanKey(typed) : null);
     }
+
+    // H, Es and Fis are names of keys in German; B stays what it is in English.
+    private static string? GermanKey(string typed) =>
+        !NoteName.TryParse(typed, out _)
+        && NoteNameSystem.German.TryParse(
+            char.ToUpperInvariant(typed[0]) + typed[1..].ToLowerInvariant(),
+            out var tonic
+        )
+            ? Read(Phrases.Key, $"in {tonic} major", mends: false)
+            : null;
 
     /// <summary>Tells why what was typed is no such phrase.</summary>
     /// <param name="kind">The kind that is picked.</param>

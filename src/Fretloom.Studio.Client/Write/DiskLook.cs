@@ -36,7 +36,7 @@ internal sealed class DiskLook(OpenLesson lesson, LessonFolder folder, DraftShel
         if (lesson.ETag is not null && lesson.Clash is not { IsGone: true })
         {
             lesson.Clash = Clash.Gone;
-            lesson.Tell();
+            lesson.Tell(null);
         }
     }
 

@@ -33,6 +33,9 @@ internal sealed class DraftShelf(OpenLesson lesson, IDrafts drafts)
     /// <summary>The drafts of a lesson that nobody is writing, the newest first.</summary>
     public async Task<IReadOnlyList<Draft>> LeftBehindAsync(string name) => await drafts.LeftBehindAsync(name);
 
+    /// <summary>The lessons of which something is kept.</summary>
+    public ValueTask<IReadOnlyList<string>> NamesAsync() => drafts.NamesAsync();
+
     /// <summary>Goes on with a draft. It is forgotten only when its text is kept as the lesson's own.</summary>
     public async Task TakeOverAsync(Draft draft)
     {

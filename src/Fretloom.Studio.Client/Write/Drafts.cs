@@ -26,6 +26,9 @@ public interface IDrafts
     /// <summary>Forgets a draft.</summary>
     ValueTask DiscardAsync(string key);
 
+    /// <summary>The lessons of which there is something that no other tab is writing now.</summary>
+    ValueTask<IReadOnlyList<string>> NamesAsync();
+
     /// <summary>The drafts of a lesson that nobody is writing now, the newest first.</summary>
     ValueTask<IReadOnlyList<Draft>> LeftBehindAsync(string name);
 }

@@ -28,6 +28,9 @@ public sealed class EditorModule(IJSRuntime browser) : IDrafts
     public async ValueTask DiscardAsync(string key) => await (await Script).InvokeVoidAsync("discard", key);
 
     /// <inheritdoc/>
+    public async ValueTask<IReadOnlyList<string>> NamesAsync() => await (await Script).InvokeAsync<string[]>("names");
+
+    /// <inheritdoc/>
     public async ValueTask<IReadOnlyList<Draft>> LeftBehindAsync(string name) =>
         WriteJson.Drafts(await (await Script).InvokeAsync<string>("leftBehind", name));
 }

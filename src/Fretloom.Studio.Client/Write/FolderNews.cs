@@ -6,6 +6,7 @@ internal sealed class FolderNews(
     LessonFolder folder,
     LessonSaver saver,
     DiskLook disk,
+    DraftShelf shelf,
     TimeProvider clock
 )
 {
@@ -14,10 +15,20 @@ internal sealed class FolderNews(
     /// <summary>The lessons in the folder; null while the host was not reached.</summary>
     public IReadOnlyList<LessonEntry>? Lessons { get; private set; }
 
-    /// <summary>Reads the list of lessons.</summary>
+    /// <summary>The lessons of which this browser keeps something that is not on the disk.</summary>
+    public IReadOnlyList<string> Unsaved { get; private set; } = [];
+
+    /// <summary>Reads the list of lessons, and what this browser keeps.</summary>
     public async Task RefreshAsync()
     {
         Lessons = await folder.ListAsync() ?? Lessons;
+        await RefreshUnsavedAsync();
+    }
+
+    /// <summary>Looks what this browser keeps.</summary>
+    public async Task RefreshUnsavedAsync()
+    {
+        Unsaved = await shelf.NamesAsync();
         lesson.Tell();
     }
 

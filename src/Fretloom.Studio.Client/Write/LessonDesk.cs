@@ -35,7 +35,7 @@ public sealed class LessonDesk
         _shelf = new DraftShelf(_lesson, drafts);
         var disk = new DiskLook(_lesson, folder, _shelf);
         _saver = new LessonSaver(_lesson, folder, _shelf, disk, clock, errands);
-        _news = new FolderNews(_lesson, folder, _saver, disk, clock);
+        _news = new FolderNews(_lesson, folder, _saver, disk, _shelf, clock);
         _decision = new ClashDecision(_lesson, folder, _shelf, _saver);
         _takenUp = new TakenUp(_lesson, _shelf, _saver);
     }
@@ -106,6 +106,9 @@ public sealed class LessonDesk
     /// <summary>The lessons in the folder; null while the host was not reached.</summary>
     public IReadOnlyList<LessonEntry>? Lessons => _news.Lessons;
 
+    /// <summary>The lessons of which this browser keeps something that is not on the disk, whether they are in the folder or not.</summary>
+    public IReadOnlyList<string> Unsaved => _news.Unsaved;
+
     /// <summary>Reads the list of lessons.</summary>
     public Task RefreshAsync() => _news.RefreshAsync();
 
@@ -149,6 +152,7 @@ public sealed class LessonDesk
             var (form, text) = WrittenForm.Of(file.Text);
             _lesson.Begin(name, text, file.ETag, text, form);
             await _shelf.OfferAsync(left);
+            await _news.RefreshUnsavedAsync();
             return true;
         }
 
@@ -188,11 +192,7 @@ public sealed class LessonDesk
         }
 
         _lesson.Begin(name, null, null, begun.Text, WrittenForm.Plain);
-        if (begun.HasBlock)
-        {
-            _lesson.Insert(begun.Text, begun.Text.Length);
-        }
-
+        _lesson.Insert(begun.Text, begun.Text.Length);
         var session = _lesson.Session;
         await _shelf.KeepAsync();
         await SaveAsync();
@@ -274,7 +274,7 @@ public sealed class LessonDesk
         await _shelf.KeepAsync();
     }
 
-    /// <summary>Where the editor is to show the cursor, since a block was put in there; null where none was. Asked once.</summary>
+    /// <summary>Where the editor is to show the cursor, since something was put in before it; null where nothing was. Asked once.</summary>
     internal int? TakeInserted() => _lesson.TakeInserted();
 
     /// <summary>The editor is closed: where it was left is known.</summary>

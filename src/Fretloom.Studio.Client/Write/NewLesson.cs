@@ -7,8 +7,7 @@ namespace Fretloom.Studio.Client.Write;
 /// <summary>What a new lesson says at first.</summary>
 /// <param name="Title">Its title.</param>
 /// <param name="Text">The whole text.</param>
-/// <param name="HasBlock">Whether a block stands in it already, behind which one goes on.</param>
-internal sealed record NewLesson(string Title, string Text, bool HasBlock = false)
+internal sealed record NewLesson(string Title, string Text)
 {
     // What means something to YAML.
     private static readonly SearchValues<char> Telling = SearchValues.Create(":#'\"{}[]&*!|>%@`");
@@ -28,11 +27,7 @@ internal sealed record NewLesson(string Title, string Text, bool HasBlock = fals
             ShowParser.ParseInstrument(instrument.ToString()).Value == instrument
                 ? $"instrument: {Quoted(instrument.ToString())}\n"
                 : "";
-        return new(
-            title,
-            $"---\ntitle: {Quoted(title)}\n{about}key: {seen.Map.Key}\n---\n\n{fence.TrimEnd()}\n",
-            HasBlock: true
-        );
+        return new(title, $"---\ntitle: {Quoted(title)}\n{about}key: {seen.Map.Key}\n---\n\n{fence.TrimEnd()}\n");
     }
 
     private static string Quoted(string words) =>

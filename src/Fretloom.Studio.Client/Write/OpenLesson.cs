@@ -114,14 +114,14 @@ internal sealed class OpenLesson
         TextSet?.Invoke(false);
     }
 
-    /// <summary>Takes a text into which a block was put, and where the cursor stands behind it.</summary>
+    /// <summary>Takes a text into which something was put, and where the cursor stands behind it.</summary>
     public void Insert(string text, int cursor)
     {
         (Text, Cursor, _hasInserted) = (text, cursor, true);
         TextSet?.Invoke(false);
     }
 
-    /// <summary>Where the cursor stands behind a block that was put in and that no editor has shown; null without one. Asked once.</summary>
+    /// <summary>Where the cursor stands behind what was put in and no editor has shown; null without one. Asked once.</summary>
     public int? TakeInserted()
     {
         var at = _hasInserted ? Cursor : null;

@@ -39,7 +39,7 @@ public sealed record Vocabulary(
             [.. LessonWords.FrontMatter.Select(word => new FrontWord(word, ValuesOf(word, instruments, keys)))],
             shown,
             [new WordGroup("what to play", ["the scale", .. shown[0].Words]), .. played, .. shown[1..]],
-            [new WordGroup("", ClaimWords.All)],
+            ClaimWords.Groups,
             LessonWords.Options.ToDictionary(kind => kind.Key, kind => (IReadOnlyList<string>)[.. kind.Value])
         );
     }
@@ -65,7 +65,7 @@ public sealed record Vocabulary(
 }
 
 /// <summary>Phrases that name the same thing.</summary>
-/// <param name="Name">What they name, such as <c>the key</c>; empty for different things.</param>
+/// <param name="Name">What they name, such as <c>the key</c>.</param>
 /// <param name="Words">The phrases.</param>
 public sealed record WordGroup(string Name, IReadOnlyList<string> Words);
 

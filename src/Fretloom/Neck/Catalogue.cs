@@ -55,8 +55,10 @@ public static class Catalogue
     private static string TuningFirst(string name) =>
         name.Split(" in ") is [var instrument, var tuning] ? $"{tuning} {instrument}" : name;
 
-    private static string Plain(string name)
+    /// <summary>A name, or a part of one, as names are compared.</summary>
+    public static string Plain(string name)
     {
+        ArgumentNullException.ThrowIfNull(name);
         var words = name.Split([' ', '-'], StringSplitOptions.RemoveEmptyEntries);
         return string.Join(' ', words.Select(PlainWord));
     }

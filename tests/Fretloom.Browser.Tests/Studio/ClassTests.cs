@@ -294,6 +294,27 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
         await IsPictureOnNothingAsync(page, download);
     }
 
+    /// <summary>The fonts in a picture come a little after it: the first one that is saved has all its words too.</summary>
+    [Fact]
+    public async Task The_first_picture_that_is_saved_is_like_every_later_one()
+    {
+        await using var opened = await chromium.OpenStudioAsync(studio.Address, "show the triads, in D major");
+        var pictures = new List<string>();
+        for (var time = 0; time < 3; time++)
+        {
+            var download = await opened.Page.RunAndWaitForDownloadAsync(() =>
+                opened.Page.ClickAsync("text=Picture (PNG)")
+            );
+            var bytes = await File.ReadAllBytesAsync(
+                (await download.PathAsync())!,
+                TestContext.Current.CancellationToken
+            );
+            pictures.Add(Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(bytes)));
+        }
+
+        Assert.Single(pictures.Distinct());
+    }
+
     [Fact]
     public async Task One_sheet_is_printed_without_a_lesson()
     {

@@ -138,7 +138,7 @@ public sealed class NewcomerTests(Chromium chromium) : IAsyncLifetime
         await Assertions.Expect(Handout(page).Locator("h1")).ToBeVisibleAsync();
 
         await page.GetByText("Make files").ClickAsync();
-        await page.CheckAsync(".files input >> nth=1");
+        await page.GetByLabel("In the key of").SelectOptionAsync("all");
         await page.ClickAsync("text=All of them (ZIP)");
         await page.GetByRole(AriaRole.Progressbar).WaitForAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Stop", Exact = true }).ClickAsync();

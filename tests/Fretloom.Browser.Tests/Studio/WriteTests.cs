@@ -192,6 +192,7 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
         await using var opened = await OpenAsync();
         await Editor(opened).GetByText("Second.").ClickAsync();
         await Lesson(opened).ClickAsync();
+        await Assertions.Expect(Editor(opened)).ToBeHiddenAsync();
 
         await opened.Page.GetByRole(AriaRole.Button, new() { Name = "Put into the lesson" }).First.ClickAsync();
         await Assertions.Expect(Editor(opened)).ToBeFocusedAsync();
@@ -199,6 +200,10 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
 
         await IsOnDiskAsync("Below.");
         var text = await File.ReadAllTextAsync(PathOf);
+        // It can be taken back, as what was typed before one looked elsewhere.
+        await opened.Page.Keyboard.PressAsync("Control+Z");
+        await opened.Page.Keyboard.PressAsync("Control+Z");
+        await Assertions.Expect(Editor(opened)).Not.ToContainTextAsync("```show");
         Assert.True(
             System.Text.RegularExpressions.Regex.IsMatch(text, "Second\\.\n\n```show\n[^`]*\n```\nBelow\\.\n\nLast\\."),
             text
@@ -262,6 +267,37 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
         Assert.False(File.Exists(PathOf));
     }
 
+    [Fact]
+    public async Task What_was_written_of_a_file_that_is_gone_is_in_the_list_when_one_went_elsewhere()
+    {
+        await using var opened = await OpenAsync();
+        var (page, list) = (opened.Page, opened.Page.Locator("select.lessons"));
+        File.Delete(PathOf);
+        await Assertions.Expect(page.GetByText("is gone from the folder")).ToBeVisibleAsync();
+        await TypeAsync(opened, "\nOnly here.\n");
+        await list.SelectOptionAsync("the-cloth-of-a-key.md");
+        await Assertions.Expect(Editor(opened)).ToContainTextAsync("The cloth of a key");
+
+        await list.SelectOptionAsync(new SelectOptionValue { Label = $"{Name} (not in the folder)" });
+        await Assertions.Expect(Editor(opened)).ToContainTextAsync("Only here.");
+        await Assertions.Expect(page.GetByText("is gone from the folder")).ToBeVisibleAsync();
+        Assert.False(File.Exists(PathOf));
+    }
+
+    [Fact]
+    public async Task The_list_names_the_lesson_that_is_open_whatever_comes_into_the_folder()
+    {
+        await using var opened = await OpenAsync();
+        var chosen = opened.Page.Locator("select.lessons option:checked");
+        await Assertions.Expect(chosen).ToHaveTextAsync("Mine");
+        await File.WriteAllTextAsync(Path.Combine(_studio!.Folder, "aaa.md"), "---\ntitle: Aaa\n---\n");
+        await Assertions
+            .Expect(opened.Page.Locator("select.lessons option", new() { HasText = "Aaa" }))
+            .ToHaveCountAsync(1);
+
+        await Assertions.Expect(chosen).ToHaveTextAsync("Mine");
+    }
+
     // Longer than the keys rest before a lesson is saved.
     private static readonly TimeSpan LessonRest = TimeSpan.FromSeconds(2);
 
@@ -278,11 +314,17 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
         await Assertions.Expect(list.Locator("completion-section").First).ToHaveTextAsync("what to play");
         await Assertions.Expect(list.Locator("li").First).ToHaveAttributeAsync("aria-selected", "true");
         await Assertions.Expect(list.GetByText("in Bb major", new() { Exact = true })).ToHaveCountAsync(1);
+        await Assertions.Expect(list.GetByText("title", new() { Exact = true })).ToHaveCountAsync(1);
         await opened.Page.Keyboard.InsertTextAsync("the sca");
         await Assertions.Expect(list.Locator("li").First).ToHaveTextAsync("the scale");
         await opened.Page.Keyboard.PressAsync("Enter");
 
         await Assertions.Expect(Editor(opened)).ToContainTextAsync("the scale");
+
+        // What there is to play is said; behind a comma comes how.
+        await opened.Page.Keyboard.InsertTextAsync(", ");
+        await opened.Page.Keyboard.PressAsync("Control+Space");
+        await Assertions.Expect(list.Locator("completion-section").First).Not.ToHaveTextAsync("what to play");
     }
 
     [Theory]

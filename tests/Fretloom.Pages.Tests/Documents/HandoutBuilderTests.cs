@@ -140,7 +140,7 @@ public sealed class HandoutBuilderTests : IDisposable
 
         Assert.True(result.HasErrors);
         Assert.Contains(
-            "class=\"problem\"><strong>Line 6</strong>",
+            "class=\"problem\"><strong>Line 7</strong>",
             File.ReadAllText(result.Files[0].Path),
             StringComparison.Ordinal
         );

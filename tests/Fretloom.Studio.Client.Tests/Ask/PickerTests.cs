@@ -1,4 +1,5 @@
 using Bunit;
+using Fretloom.Neck;
 using Fretloom.Studio.Client.Ask;
 using Fretloom.Studio.Client.State;
 using Fretloom.Studio.Client.Tests.Write;
@@ -321,6 +322,33 @@ public sealed class PickerTests : IDisposable
         picker.Find("input").Input(typed);
 
         Assert.Equal(at.Replace("Bb", "B♭", StringComparison.Ordinal), picker.Find("[role=option].at").TextContent);
+    }
+
+    [Theory]
+    [InlineData("low g", "on a low-G ukulele")]
+    [InlineData("7 string", "on a seven-string guitar")]
+    [InlineData("uke", "on a ukulele", "on a low-G ukulele", "on a baritone ukulele")]
+    [InlineData("baritone uke", "on a baritone ukulele")]
+    public void An_instrument_is_found_however_its_name_is_written(string typed, params string[] found)
+    {
+        string[] instruments =
+        [
+            "on a guitar",
+            "on a ukulele",
+            "on a low-G ukulele",
+            "on a baritone ukulele",
+            "on a seven-string guitar",
+        ];
+        var picker = _page.Render<Picker>(one =>
+            one.Add(picker => picker.Words, "on a guitar")
+                .Add(picker => picker.Offer, () => ChoiceGroup.One(instruments))
+                .Add(picker => picker.Fold, Catalogue.Plain)
+        );
+        picker.Find("button").Click();
+
+        picker.Find("input").Input(typed);
+
+        Assert.Equal(found, picker.FindAll("[role=option]").Select(option => option.TextContent));
     }
 
     [Fact]

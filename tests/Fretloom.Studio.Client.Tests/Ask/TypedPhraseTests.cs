@@ -13,6 +13,11 @@ public class TypedPhraseTests
     // By themselves they would be a chord and a scale to show.
     [InlineData("the key", "a minor", "in a minor")]
     [InlineData("the key", "Bb", null)]
+    // German names, which are no other key's in English.
+    [InlineData("the key", "H", "in B major")]
+    [InlineData("the key", "es", "in Eb major")]
+    [InlineData("the key", "Fis", "in F# major")]
+    [InlineData("the key", "B", null)]
     [InlineData("the instrument", "guitar", "on a guitar")]
     [InlineData("the frets", "5-9", "frets 5-9")]
     [InlineData("the strings", "4-1", "on strings 4-1")]

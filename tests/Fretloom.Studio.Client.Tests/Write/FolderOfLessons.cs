@@ -209,6 +209,9 @@ internal sealed class DraftsInMemory : IDrafts
         return default;
     }
 
+    public ValueTask<IReadOnlyList<string>> NamesAsync() =>
+        new([.. _store.Keys.Select(key => key[(key.IndexOf(' ', StringComparison.Ordinal) + 1)..]).Distinct()]);
+
     public ValueTask<IReadOnlyList<Draft>> LeftBehindAsync(string name) =>
         new([
             .. _store

@@ -271,6 +271,21 @@ public sealed class LessonDeskTests : IDisposable
         Assert.False(await _desk.OpenAsync(Name));
     }
 
+    [Fact]
+    public async Task What_is_only_in_the_browser_is_named_until_it_is_on_the_disk()
+    {
+        _folder.Files["two.md"] = Theirs;
+        await LoseAsync();
+        Type(Mine);
+        await _desk.OpenAsync("two.md");
+        Assert.Equal([Name], _desk.Unsaved);
+
+        await _desk.OpenAsync(Name);
+        await _desk.ChooseAsync(ClashChoice.Mine);
+        await _desk.RefreshAsync();
+        Assert.Empty(_desk.Unsaved);
+    }
+
     /// <summary>The choice is made while a save of what was typed before is out.</summary>
     [Fact]
     public async Task A_lesson_that_is_let_go_while_it_is_saved_stays_closed()

@@ -59,14 +59,12 @@ public class VocabularyTests
 
     public static TheoryData<string> Claims =>
         [
-            .. from begin in ClaimWords.All.Where(part => part.StartsWith("In every", StringComparison.Ordinal))
-            from said in Said
-            select $"{begin} on guitar strings 4-1, on frets 0 to 12, {said}.",
-            .. from place in ClaimWords.All.Where(part => part.StartsWith("on ", StringComparison.Ordinal))
-            select $"In every major key, {place} {Said.First()}.",
+            .. from begin in ClaimWords.Groups[0].Words
+            from said in ClaimWords.Groups[2].Words
+            select $"{begin} on guitar strings 4-1, on frets 0 to 12, {said}",
+            .. from place in ClaimWords.Groups[1].Words
+            select $"In every major key, {place} {ClaimWords.Groups[2].Words[0]}",
         ];
-
-    private static IEnumerable<string> Said => ClaimWords.All.Where(part => !part.EndsWith(','));
 
     [Theory]
     [MemberData(nameof(Claims))]

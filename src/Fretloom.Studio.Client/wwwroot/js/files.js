@@ -1,12 +1,14 @@
 // Files for the teacher: saved by the browser, or on the clipboard.
+// Each with a letter that it has.
 const faces = [
-  ["Source Sans 3", 400, "SourceSans3_400Regular.woff2"],
-  ["Source Sans 3", 700, "SourceSans3_700Bold.woff2"],
-  ["Source Serif 4", 400, "SourceSerif4_400Regular.woff2"],
-  ["Source Serif 4", 600, "SourceSerif4_600SemiBold.woff2"],
-  ["Fretloom Accidentals", 400, "FretloomAccidentals.ttf"],
-  ["Fretloom Accidentals", 600, "FretloomAccidentals-Bold.ttf"],
+  ["Source Sans 3", 400, "SourceSans3_400Regular.woff2", "M"],
+  ["Source Sans 3", 700, "SourceSans3_700Bold.woff2", "M"],
+  ["Source Serif 4", 400, "SourceSerif4_400Regular.woff2", "M"],
+  ["Source Serif 4", 600, "SourceSerif4_600SemiBold.woff2", "M"],
+  ["Fretloom Accidentals", 400, "FretloomAccidentals.ttf", "♯"],
+  ["Fretloom Accidentals", 600, "FretloomAccidentals-Bold.ttf", "♯"],
 ];
+const mark = 20;
 const pixelsPerPoint = 4;
 // What every browser can draw on, in pixels: on one side, and in all. From memory; telephones allow the least.
 const longestSide = 16384;
@@ -74,23 +76,44 @@ async function withFonts(svg) {
   return svg.replace(/<svg[^>]*>/, open => open + style);
 }
 
-// Its ground is transparent.
+// Its ground is transparent. A browser draws a picture before the fonts in it are ready, without its words: below the picture, where it is cut off, a
+// letter of each font tells when they are.
 async function pngOf(svg) {
-  const image = new Image();
-  image.src = URL.createObjectURL(new Blob([await withFonts(svg)], { type: "image/svg+xml" }));
-  await image.decode();
-  const canvas = document.createElement("canvas");
-  // A CSS pixel is 3/4 of a point.
+  const { width, height } = await imageOf(svg);
+  const letters = faces.map(([family, weight, , letter], at) => {
+    const place = `x="${at * mark}" y="${height + mark - 4}" font-size="${mark - 4}"`;
+    return `<text ${place} font-family="${family}" font-weight="${weight}">${letter}</text>`;
+  });
+  const image = await imageOf(
+    await withFonts(
+      `<svg xmlns="http://www.w3.org/2000/svg" width="${Math.max(width, faces.length * mark)}" height="${height + mark}">${svg}${letters.join("")}</svg>`,
+    ),
+  );
   const scale = Math.min(
     0.75 * pixelsPerPoint,
     longestSide / Math.max(image.width, image.height),
     Math.sqrt(mostPixels / (image.width * image.height)),
   );
-  canvas.width = Math.floor(image.width * scale);
-  canvas.height = Math.floor(image.height * scale);
-  canvas.getContext("2d").drawImage(image, 0, 0, canvas.width, canvas.height);
-  URL.revokeObjectURL(image.src);
+  const canvas = canvasOf(Math.floor(width * scale), Math.floor(height * scale));
+  const test = canvasOf(faces.length * mark, mark).getContext("2d", { willReadFrequently: true });
+  for (let tries = 0; tries < 100; tries++) {
+    test.drawImage(image, 0, -height);
+    if (faces.every((_, at) => isInked(test, at * mark))) break;
+    await new Promise(done => setTimeout(done, 20));
+  }
+  canvas.getContext("2d").drawImage(image, 0, 0, image.width * scale, image.height * scale);
   return new Promise(done => canvas.toBlob(done, "image/png"));
+}
+
+const canvasOf = (width, height) => Object.assign(document.createElement("canvas"), { width, height });
+const isInked = (context, left) => context.getImageData(left, 0, mark, mark).data.some((value, at) => at % 4 === 3 && value > 0);
+
+async function imageOf(svg) {
+  const image = new Image();
+  image.src = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
+  await image.decode();
+  URL.revokeObjectURL(image.src);
+  return image;
 }
 
 async function faceOf([family, weight, file]) {

@@ -22,8 +22,10 @@ function ofSentence(line, kind, vocabulary, from, explicit) {
   // In the order of a sentence until something is typed; then the best matches come first.
   const isBare = line.before.length === start;
   const section = (name, rank) => (name ? { section: { name, rank: isBare ? rank : "dynamic" } } : {});
-  const words = (vocabulary[kind] ?? []).flatMap((group, rank) => options(group.words, "text", section(group.name, rank)));
-  const keys = options(vocabulary.options[kind] ?? [], "property", section("options of the block", words.length)).map(one => ({ ...one, apply: one.label + ": " }));
+  // What begins a sentence is not said again behind a comma.
+  const groups = (vocabulary[kind] ?? []).slice(line.before.slice(0, start).includes(",") ? 1 : 0);
+  const words = groups.flatMap((group, rank) => options(group.words, "text", section(group.name, rank)));
+  const keys = options(vocabulary.options[kind] ?? [], "property", section("options of the block", line.isFirst ? words.length : -1)).map(one => ({ ...one, apply: one.label + ": " }));
   return { from: from + start, options: start === 0 || line.before.trim() === line.before ? [...words, ...keys] : words };
 }
 
@@ -51,7 +53,8 @@ export const completion = vocabulary =>
       context => {
         const line = context.state.doc.lineAt(context.pos);
         const { part, kind } = context.state.field(lessonLines)[line.number - 1] ?? {};
-        const here = { before: line.text.slice(0, context.pos - line.from) };
+        const above = context.state.field(lessonLines)[line.number - 2];
+        const here = { before: line.text.slice(0, context.pos - line.from), isFirst: above?.part === "fence" };
         if (part === "front") return ofFront(here, vocabulary, line.from, context.explicit);
         if (part === "fence") return ofFence(here, line.from);
         if (part === "sentence" || part === "option") return ofSentence(here, kind, vocabulary, line.from, context.explicit);

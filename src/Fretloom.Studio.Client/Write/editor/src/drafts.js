@@ -82,20 +82,28 @@ export async function discard(key) {
   });
 }
 
-/// The drafts of a lesson that no living tab is writing, the newest first, as JSON.
-export async function leftBehind(name) {
+// What is kept that no other living tab is writing, and that was not declined.
+async function found() {
   const held = (await living()) ?? [];
-  const found = stored(storage => {
+  return stored(storage => {
     const drafts = [];
     for (let at = 0; at < storage.length; at++) {
       const key = storage.key(at);
       if (!key.startsWith(prefix)) continue;
       const [owner, ...rest] = key.slice(prefix.length).split(" ");
-      if (rest.join(" ") !== name || owner === tab || held.includes(prefix + owner)) continue;
+      if (owner !== tab && held.includes(prefix + owner)) continue;
       const draft = read(storage, key);
-      if (draft && storage.getItem(declined + key) !== draft.at) drafts.push({ key, ...draft });
+      if (draft && storage.getItem(declined + key) !== draft.at) drafts.push({ key, owner, name: rest.join(" "), ...draft });
     }
     return drafts;
   }, []);
-  return JSON.stringify(found.sort((one, other) => (one.at < other.at ? 1 : -1)));
+}
+
+/// The lessons of which something is kept that no other tab is writing.
+export const names = async () => [...new Set((await found()).map(draft => draft.name))];
+
+/// The drafts of a lesson that no living tab is writing, the newest first, as JSON.
+export async function leftBehind(name) {
+  const drafts = (await found()).filter(draft => draft.name === name && draft.owner !== tab);
+  return JSON.stringify(drafts.sort((one, other) => (one.at < other.at ? 1 : -1)));
 }

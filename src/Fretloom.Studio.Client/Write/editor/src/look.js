@@ -40,7 +40,7 @@ export const look = EditorView.theme({
     display: "block", margin: "8px 0 0", padding: "6px 12px", minHeight: "34px", font: "600 15px/20px var(--sans)",
     backgroundColor: "var(--focus)", color: "var(--on-focus)", borderRadius: "4px",
   },
-  ".cm-tooltip-autocomplete > ul": { fontFamily: "var(--sans) !important", fontSize: "15px" },
+  ".cm-tooltip-autocomplete > ul": { fontFamily: "var(--sans) !important", fontSize: "15px", maxHeight: "min(24em, 50vh) !important" },
   ".cm-tooltip-autocomplete > ul > li": { padding: "5px 10px !important", lineHeight: "20px" },
   ".cm-tooltip-autocomplete > ul > li[aria-selected]": { backgroundColor: "var(--focus) !important", color: "var(--on-focus) !important" },
   ".cm-tooltip-autocomplete completion-section": {
