@@ -312,7 +312,7 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
         var list = opened.Page.Locator(".cm-tooltip-autocomplete");
 
         await Assertions.Expect(list.Locator("completion-section").First).ToHaveTextAsync("what to play");
-        await Assertions.Expect(list.Locator("li").First).ToHaveAttributeAsync("aria-selected", "true");
+        await Assertions.Expect(list.Locator("li[aria-selected=true]")).ToHaveTextAsync("the scale");
         await Assertions.Expect(list.GetByText("in Bb major", new() { Exact = true })).ToHaveCountAsync(1);
         await Assertions.Expect(list.GetByText("title", new() { Exact = true })).ToHaveCountAsync(1);
         await opened.Page.Keyboard.InsertTextAsync("the sca");

@@ -24,7 +24,8 @@ function ofSentence(line, kind, vocabulary, from, explicit) {
   const section = (name, rank) => (name ? { section: { name, rank: isBare ? rank : "dynamic" } } : {});
   // What begins a sentence is not said again behind a comma.
   const groups = (vocabulary[kind] ?? []).slice(line.before.slice(0, start).includes(",") ? 1 : 0);
-  const words = groups.flatMap((group, rank) => options(group.words, "text", section(group.name, rank)));
+  const ordered = (option, at) => (isBare ? { ...option, boost: Math.max(-99, 99 - at) } : option);
+  const words = groups.flatMap((group, rank) => options(group.words, "text", section(group.name, rank)).map(ordered));
   const keys = options(vocabulary.options[kind] ?? [], "property", section("options of the block", line.isFirst ? words.length : -1)).map(one => ({ ...one, apply: one.label + ": " }));
   return { from: from + start, options: start === 0 || line.before.trim() === line.before ? [...words, ...keys] : words };
 }

@@ -3,7 +3,9 @@ import { EditorView } from "@codemirror/view";
 
 export const look = EditorView.theme({
   "&": { height: "100%", backgroundColor: "var(--paper)", color: "var(--ink)" },
-  "&.cm-focused": { outline: "3px solid var(--focus)", outlineOffset: "-3px" },
+  "&.cm-focused": { outline: "none" },
+  // Over everything in it, so that no line of a block covers an edge.
+  "&.cm-focused::after": { content: '""', position: "absolute", inset: "0", border: "3px solid var(--focus)", pointerEvents: "none", zIndex: "300" },
   ".cm-scroller": { fontFamily: "var(--sans)", fontSize: "16px", lineHeight: "24px", overflow: "auto" },
   ".cm-content": { padding: "12px 0 40vh", caretColor: "var(--ink)" },
   ".cm-line": { padding: "0 12px 0 8px" },
