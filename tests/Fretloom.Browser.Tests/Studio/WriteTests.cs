@@ -317,6 +317,8 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
         await Assertions.Expect(list.GetByText("title", new() { Exact = true })).ToHaveCountAsync(1);
         await opened.Page.Keyboard.InsertTextAsync("the sca");
         await Assertions.Expect(list.Locator("li").First).ToHaveTextAsync("the scale");
+        // A list that has only just changed takes no Enter: who presses it may have meant another.
+        await opened.Page.WaitForTimeoutAsync(150);
         await opened.Page.Keyboard.PressAsync("Enter");
 
         await Assertions.Expect(Editor(opened)).ToContainTextAsync("the scale");
