@@ -118,7 +118,7 @@ public sealed class Page(IJSRuntime browser)
 
     /// <summary>
     /// Shows a dialog to a class, over everything and in full screen where the browser allows. The listener hears of every key that is <c>Pressed</c>,
-    /// wherever it is pressed, and when the room for pictures is <c>Resized</c>.
+    /// wherever it is pressed, when the room for pictures is <c>Resized</c>, and when the screen is <c>Filled</c> or no more.
     /// </summary>
     public ValueTask ShowClass<T>(string id, DotNetObjectReference<T> listener)
         where T : class => browser.InvokeVoidAsync("studio.showClass", id, listener);

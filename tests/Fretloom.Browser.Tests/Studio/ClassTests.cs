@@ -71,10 +71,13 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
         await page.ShowToClassAsync();
         await Assertions.Expect(full).ToHaveCountAsync(1);
         Assert.True(await page.EvaluateAsync<bool>(IsOver));
+        var taken = page.GetByRole(AriaRole.Button, new() { Name = "Full screen", Pressed = true });
+        await Assertions.Expect(taken).ToBeVisibleAsync();
 
         await page.Keyboard.PressAsync("f");
         await Assertions.Expect(full).ToHaveCountAsync(0);
         await Assertions.Expect(page.Locator("#class")).ToBeVisibleAsync();
+        await Assertions.Expect(taken).ToHaveCountAsync(0);
 
         await page.ClickAsync("#class >> text=Full screen");
         await Assertions.Expect(full).ToHaveCountAsync(1);

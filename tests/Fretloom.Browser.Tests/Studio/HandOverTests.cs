@@ -36,6 +36,22 @@ public sealed partial class HandOverTests(Chromium chromium) : IAsyncLifetime
         }
     }
 
+    // The lesson with what can be made of it.
+    private async Task<OpenPage> OpenAsync()
+    {
+        var opened = await chromium.OpenStudioAsync($"{_studio!.Address}?lesson={Name}");
+        await Assertions.Expect(opened.Page.Locator(".cm-content")).ToContainTextAsync("Two things");
+        await opened.Page.ClickAsync("text=Make files");
+        return opened;
+    }
+
+    private async Task ChangeAsync(string before, string after) =>
+        await File.WriteAllTextAsync(
+            Path.Combine(_studio!.Folder, Name),
+            Text.Replace(before, after, StringComparison.Ordinal),
+            TestContext.Current.CancellationToken
+        );
+
     public ValueTask DisposeAsync()
     {
         _studio?.Dispose();
@@ -45,11 +61,8 @@ public sealed partial class HandOverTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task Every_key_is_made_with_progress_can_be_stopped_and_comes_as_one_whole_ZIP()
     {
-        await using var opened = await chromium.OpenStudioAsync($"{_studio!.Address}?lesson={Name}");
-        var page = opened.Page;
-        await Assertions.Expect(page.Locator(".cm-content")).ToContainTextAsync("Two things");
-        await page.ClickAsync("text=Make files");
-        var files = page.Locator(".files");
+        await using var opened = await OpenAsync();
+        var (page, files) = (opened.Page, opened.Page.Locator(".files"));
         await files.GetByLabel("In the key of").SelectOptionAsync("all");
 
         await files.GetByText("All of them").ClickAsync();
@@ -87,16 +100,9 @@ public sealed partial class HandOverTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task A_lesson_in_minor_is_made_in_the_key_of_one_student_spelled_as_players_meet_it()
     {
-        await File.WriteAllTextAsync(
-            Path.Combine(_studio!.Folder, Name),
-            Text.Replace("D major", "A minor", StringComparison.Ordinal),
-            TestContext.Current.CancellationToken
-        );
-        await using var opened = await chromium.OpenStudioAsync($"{_studio.Address}?lesson={Name}");
-        var page = opened.Page;
-        await Assertions.Expect(page.Locator(".cm-content")).ToContainTextAsync("Two things");
-        await page.ClickAsync("text=Make files");
-        var files = page.Locator(".files");
+        await ChangeAsync("D major", "A minor");
+        await using var opened = await OpenAsync();
+        var (page, files) = (opened.Page, opened.Page.Locator(".files"));
 
         var keys = files.GetByLabel("In the key of");
         await Assertions.Expect(keys.Locator("option")).ToHaveCountAsync(13);
@@ -110,16 +116,9 @@ public sealed partial class HandOverTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task What_keeps_a_lesson_from_being_made_is_told_and_led_to()
     {
-        await File.WriteAllTextAsync(
-            Path.Combine(_studio!.Folder, Name),
-            Text.Replace("the triads", "the tirads", StringComparison.Ordinal),
-            TestContext.Current.CancellationToken
-        );
-        await using var opened = await chromium.OpenStudioAsync($"{_studio.Address}?lesson={Name}");
-        var page = opened.Page;
-        await Assertions.Expect(page.Locator(".cm-content")).ToContainTextAsync("Two things");
-        await page.ClickAsync("text=Make files");
-        var files = page.Locator(".files");
+        await ChangeAsync("the triads", "the tirads");
+        await using var opened = await OpenAsync();
+        var (page, files) = (opened.Page, opened.Page.Locator(".files"));
 
         await files.GetByText("PDF").ClickAsync();
         await Assertions.Expect(files.GetByRole(AriaRole.Status)).ToContainTextAsync("Nothing was made");

@@ -15,6 +15,7 @@ export function show(id, to) {
     document.addEventListener("fullscreenchange", () => {
       if (!document.fullscreenElement && dialog.open && !isLeaving) end(id);
       isLeaving = false;
+      listener.invokeMethod("Filled", document.fullscreenElement !== null);
     });
   }
   dialog.showModal();
