@@ -4,6 +4,8 @@ using Fretloom.Studio.Client.HandOver;
 using Fretloom.Studio.Client.State;
 using Fretloom.Studio.Client.Words;
 using Fretloom.Studio.Client.Write;
+using Fretloom.Studio.Client.Write.Desk;
+using Fretloom.Studio.Client.Write.Preview;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 using Microsoft.Extensions.DependencyInjection;
 

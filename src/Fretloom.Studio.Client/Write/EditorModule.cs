@@ -1,3 +1,4 @@
+using Fretloom.Studio.Client.Write.Desk;
 using Microsoft.JSInterop;
 
 namespace Fretloom.Studio.Client.Write;

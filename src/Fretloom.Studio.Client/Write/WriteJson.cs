@@ -1,6 +1,8 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Fretloom.Studio.Client.Write.Desk;
+using Fretloom.Studio.Client.Write.Preview;
 
 namespace Fretloom.Studio.Client.Write;
 

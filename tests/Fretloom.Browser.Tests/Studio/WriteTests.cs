@@ -188,7 +188,7 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task What_is_put_in_from_the_view_comes_where_one_wrote_last_and_one_goes_on_below_it()
     {
-        await File.WriteAllTextAsync(PathOf, Text + "\nSecond.\n\nLast.\n");
+        await File.WriteAllTextAsync(PathOf, Text + "\nSecond.\n\nLast.\n", TestContext.Current.CancellationToken);
         await using var opened = await OpenAsync();
         await Editor(opened).GetByText("Second.").ClickAsync();
         await Lesson(opened).ClickAsync();
@@ -199,7 +199,7 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
         await opened.Page.Keyboard.InsertTextAsync("Below.");
 
         await IsOnDiskAsync("Below.");
-        var text = await File.ReadAllTextAsync(PathOf);
+        var text = await File.ReadAllTextAsync(PathOf, TestContext.Current.CancellationToken);
         // It can be taken back, as what was typed before one looked elsewhere.
         await opened.Page.Keyboard.PressAsync("Control+Z");
         await opened.Page.Keyboard.PressAsync("Control+Z");
@@ -254,7 +254,7 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
         var gone = opened.Page.GetByText("is gone from the folder");
         await Assertions.Expect(gone).ToBeVisibleAsync();
         await TypeAsync(opened, "\nMore.\n");
-        await Task.Delay(LessonRest);
+        await Task.Delay(LessonRest, TestContext.Current.CancellationToken);
         Assert.False(File.Exists(PathOf));
 
         await opened.Page.ClickAsync("text=Put it back into the folder");
@@ -290,7 +290,11 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
         await using var opened = await OpenAsync();
         var chosen = opened.Page.Locator("select.lessons option:checked");
         await Assertions.Expect(chosen).ToHaveTextAsync("Mine");
-        await File.WriteAllTextAsync(Path.Combine(_studio!.Folder, "aaa.md"), "---\ntitle: Aaa\n---\n");
+        await File.WriteAllTextAsync(
+            Path.Combine(_studio!.Folder, "aaa.md"),
+            "---\ntitle: Aaa\n---\n",
+            TestContext.Current.CancellationToken
+        );
         await Assertions
             .Expect(opened.Page.Locator("select.lessons option", new() { HasText = "Aaa" }))
             .ToHaveCountAsync(1);

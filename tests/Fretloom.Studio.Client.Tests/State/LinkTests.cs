@@ -4,6 +4,8 @@ using Fretloom.Neck;
 using Fretloom.Sentences;
 using Fretloom.Studio.Client.State;
 using Fretloom.Studio.Client.Write;
+using Fretloom.Studio.Client.Write.Desk;
+using Fretloom.Studio.Client.Write.Preview;
 using Fretloom.Theory;
 
 namespace Fretloom.Studio.Client.Tests.State;

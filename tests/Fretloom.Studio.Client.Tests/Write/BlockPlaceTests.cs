@@ -1,5 +1,7 @@
 using Fretloom.Lessons;
 using Fretloom.Studio.Client.Write;
+using Fretloom.Studio.Client.Write.Desk;
+using Fretloom.Studio.Client.Write.Preview;
 
 namespace Fretloom.Studio.Client.Tests.Write;
 
@@ -57,7 +59,7 @@ public class BlockPlaceTests
             var begin = cursor - Block.Length - 1;
             Assert.Equal(Block + "\n", found[begin..cursor]);
             Assert.Equal(Lines(Text), Lines(found[..begin] + found[cursor..]));
-            Assert.True(found[..begin].EndsWith("\n\n", StringComparison.Ordinal));
+            Assert.EndsWith("\n\n", found[..begin], StringComparison.Ordinal);
             Assert.True(cursor == found.Length || found[cursor..].StartsWith("\n\n", StringComparison.Ordinal));
         }
     }

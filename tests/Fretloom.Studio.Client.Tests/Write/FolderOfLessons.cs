@@ -4,6 +4,8 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using Fretloom.Studio.Client.Write;
+using Fretloom.Studio.Client.Write.Desk;
+using Fretloom.Studio.Client.Write.Preview;
 
 namespace Fretloom.Studio.Client.Tests.Write;
 

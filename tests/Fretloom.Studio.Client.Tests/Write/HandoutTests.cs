@@ -1,6 +1,8 @@
 using Fretloom.Scores.Engraving;
 using Fretloom.Studio.Client.State;
 using Fretloom.Studio.Client.Write;
+using Fretloom.Studio.Client.Write.Desk;
+using Fretloom.Studio.Client.Write.Preview;
 using Fretloom.Testing;
 
 namespace Fretloom.Studio.Client.Tests.Write;

@@ -1,5 +1,7 @@
 using Fretloom.Exhibits;
 using Fretloom.Studio.Client.Write;
+using Fretloom.Studio.Client.Write.Desk;
+using Fretloom.Studio.Client.Write.Preview;
 
 namespace Fretloom.Studio.Client.Tests.Write;
 

@@ -1,6 +1,8 @@
 using Bunit;
 using Fretloom.Studio.Client.Words;
 using Fretloom.Studio.Client.Write;
+using Fretloom.Studio.Client.Write.Desk;
+using Fretloom.Studio.Client.Write.Preview;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Fretloom.Studio.Client.Tests.Write;

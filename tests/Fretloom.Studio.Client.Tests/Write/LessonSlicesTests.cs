@@ -1,4 +1,6 @@
 using Fretloom.Studio.Client.Write;
+using Fretloom.Studio.Client.Write.Desk;
+using Fretloom.Studio.Client.Write.Preview;
 
 namespace Fretloom.Studio.Client.Tests.Write;
 

@@ -3,6 +3,8 @@ using Fretloom.Exhibits;
 using Fretloom.Lessons;
 using Fretloom.Sentences;
 using Fretloom.Studio.Client.Write;
+using Fretloom.Studio.Client.Write.Desk;
+using Fretloom.Studio.Client.Write.Preview;
 
 namespace Fretloom.Studio.Client.Tests.Write;
 

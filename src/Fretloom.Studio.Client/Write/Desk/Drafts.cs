@@ -1,4 +1,4 @@
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>A text that was written and never came to the disk.</summary>
 /// <param name="Key">What it is kept under.</param>

@@ -2,7 +2,7 @@ using Fretloom.Lessons;
 using Fretloom.Pages.Html;
 using Fretloom.Studio.Client.State;
 
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Preview;
 
 /// <summary>The handout of the lesson as it is written. What takes long is worked out in slices, between which the page has time for everything else.</summary>
 public sealed class Handout

@@ -2,7 +2,7 @@ using System.Buffers;
 using Fretloom.Exhibits;
 using Fretloom.Sentences;
 
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>What a new lesson says at first.</summary>
 /// <param name="Title">Its title.</param>

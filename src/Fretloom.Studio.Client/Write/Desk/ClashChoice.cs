@@ -1,4 +1,4 @@
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>What to do about a <see cref="Clash"/>.</summary>
 public enum ClashChoice

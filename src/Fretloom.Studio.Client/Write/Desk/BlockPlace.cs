@@ -1,4 +1,4 @@
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>Puts a block into a lesson where it stands alone: between paragraphs, never inside another block or what stands above the text.</summary>
 internal static class BlockPlace

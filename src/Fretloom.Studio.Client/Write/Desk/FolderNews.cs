@@ -1,4 +1,4 @@
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>What happens in the folder while a lesson is open.</summary>
 internal sealed class FolderNews(

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>Names for lesson files.</summary>
 public static class FileNames

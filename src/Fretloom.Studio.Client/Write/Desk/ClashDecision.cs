@@ -1,4 +1,4 @@
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>Decides a clash.</summary>
 internal sealed class ClashDecision(OpenLesson lesson, LessonFolder folder, DraftShelf shelf, LessonSaver saver)

@@ -1,4 +1,4 @@
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>The file changed on the disk while something else was written here, or is gone.</summary>
 /// <param name="Theirs">What is on the disk, as the editor would show it; null when the file is gone.</param>

@@ -6,7 +6,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Unicode;
 
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>A lesson in the folder of the host.</summary>
 /// <param name="Name">Its file's name, which ends in <c>.md</c>.</param>

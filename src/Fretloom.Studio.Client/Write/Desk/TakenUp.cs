@@ -1,4 +1,4 @@
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>Goes on with a draft that was left behind.</summary>
 internal sealed class TakenUp(OpenLesson lesson, DraftShelf shelf, LessonSaver saver)

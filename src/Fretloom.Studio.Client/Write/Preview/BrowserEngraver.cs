@@ -3,7 +3,7 @@ using Fretloom.Exercises;
 using Fretloom.Scores.Engraving;
 using Fretloom.Studio.Client.State;
 
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Preview;
 
 /// <summary>Engraves the exercises of the handout one after another while the page goes on. What was engraved is kept as long as its exercise.</summary>
 /// <param name="engine">Sets the scores.</param>

@@ -1,7 +1,7 @@
 using Fretloom.Exhibits;
 using Fretloom.Studio.Client.State;
 
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>
 /// The desk with the lesson that is open. What is written is saved when the keys rest, never over a file that changed in the meantime, and is kept in
@@ -164,7 +164,7 @@ public sealed class LessonDesk
 
         // Without a host, and of a lesson that is not on the disk, what the browser has is all there is.
         _lesson.Begin(name, null, newest.ETag, newest.Text, WrittenForm.Plain);
-        _lesson.Clash = answer.Answer == Answer.IsMissing && newest.ETag is not null ? Write.Clash.Gone : null;
+        _lesson.Clash = answer.Answer == Answer.IsMissing && newest.ETag is not null ? Desk.Clash.Gone : null;
         var session = _lesson.Session;
         await _shelf.TakeOverAsync(newest);
         _saver.SaveLater(Rest);

@@ -1,4 +1,4 @@
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>Looks at what is on the disk, and brings it together with what is written.</summary>
 internal sealed class DiskLook(OpenLesson lesson, LessonFolder folder, DraftShelf shelf)

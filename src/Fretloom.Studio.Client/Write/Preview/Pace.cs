@@ -1,4 +1,4 @@
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Preview;
 
 /// <summary>How many blocks are worked out at once, so that the page is held up for a moment only.</summary>
 internal sealed class Pace(TimeProvider clock)

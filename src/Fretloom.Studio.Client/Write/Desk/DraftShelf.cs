@@ -1,4 +1,4 @@
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>What the browser keeps of the open lesson until it is on the disk.</summary>
 internal sealed class DraftShelf(OpenLesson lesson, IDrafts drafts)

@@ -1,4 +1,4 @@
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>How a file is written that the editor does not show: its line ends, and whether it begins with a byte order mark.</summary>
 /// <remarks>Saved again, a file keeps its form; one with mixed line ends gets those of its first line.</remarks>

@@ -1,7 +1,7 @@
 using Fretloom.Scores.Engraving;
 using Microsoft.JSInterop;
 
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Preview;
 
 /// <summary>Why nothing is engraved.</summary>
 public enum EngraverTrouble

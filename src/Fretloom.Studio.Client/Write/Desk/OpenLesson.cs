@@ -1,4 +1,4 @@
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>The lesson that is open: what is written, which file it grew from, and what there is to say of it.</summary>
 internal sealed class OpenLesson

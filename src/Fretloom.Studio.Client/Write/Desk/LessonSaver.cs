@@ -2,7 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using Fretloom.Studio.Client.State;
 
-namespace Fretloom.Studio.Client.Write;
+namespace Fretloom.Studio.Client.Write.Desk;
 
 /// <summary>Saves the open lesson: one save at a time, again when something was typed meanwhile, later when nobody answers.</summary>
 internal sealed class LessonSaver(
