@@ -170,7 +170,7 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
 
         await page.Keyboard.PressAsync("m");
 
-        await page.Locator("#class [aria-pressed=true]").WaitForAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "As seen from opposite", Pressed = true }).WaitForAsync();
         Assert.True((await nut.BoundingBoxAsync())!.X > before + 500);
         Assert.Equal(
             0,
@@ -225,6 +225,8 @@ public class ClassTests(Chromium chromium, RunningStudio studio)
         await page.Keyboard.PressAsync("Home");
         await Assertions.Expect(name).ToHaveTextAsync("D major");
         await page.Keyboard.PressAsync("End");
+        // Keys are heard in the frame once its page is there.
+        await staves.WaitForAsync();
         await page.Locator("#class iframe").ClickAsync();
         await page.Keyboard.PressAsync("Escape");
         await Assertions.Expect(page.Locator("#class")).ToBeHiddenAsync();
