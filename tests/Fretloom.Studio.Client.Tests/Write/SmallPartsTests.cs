@@ -24,10 +24,11 @@ public class FileNamesTests
     public void A_title_gives_a_name(string title, string name) => Assert.Equal(name, FileNames.From(title));
 
     [Theory]
-    [InlineData("one.md", "one-2.md")]
-    [InlineData("one-2.md", "one-3.md")]
-    [InlineData("one-1984.md", "one-1984-2.md")]
-    public void The_next_name_is_another(string name, string next) => Assert.Equal(next, FileNames.Next(name));
+    [InlineData("one.md", 2, "one-2.md")]
+    [InlineData("one.md", 3, "one-3.md")]
+    [InlineData("week-3.md", 2, "week-3-2.md")]
+    public void Another_file_of_a_title_has_a_number(string name, int number, string numbered) =>
+        Assert.Equal(numbered, FileNames.Numbered(name, number));
 }
 
 public class VocabularyTests

@@ -62,8 +62,9 @@ internal sealed class ClashDecision(OpenLesson lesson, LessonFolder folder, Draf
     private async Task<bool> SaveBeside(string name, string text)
     {
         var written = lesson.Form.Write(text);
-        for (var beside = FileNames.Next(name); ; beside = FileNames.Next(beside))
+        for (var number = 2; ; number++)
         {
+            var beside = FileNames.Numbered(name, number);
             var answer = await folder.WriteAsync(beside, written, null);
             if (answer.Answer == Answer.Done)
             {

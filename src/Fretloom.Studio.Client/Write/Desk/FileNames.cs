@@ -43,16 +43,12 @@ public static class FileNames
             && stem[3] is >= '0' and <= '9'
         );
 
-    /// <summary>The name another file of the same kind gets: <c>x.md</c>, <c>x-2.md</c>, <c>x-3.md</c>.</summary>
-    public static string Next(string name)
+    /// <summary>The name that another file of the same title gets: <c>x-2.md</c>, <c>x-3.md</c>. A figure that is part of the title stays: <c>week-3-2.md</c>.</summary>
+    /// <param name="name">The name that is taken.</param>
+    /// <param name="number">Which file of that title, from 2.</param>
+    public static string Numbered(string name, int number)
     {
         var stem = name.EndsWith(Ending, StringComparison.Ordinal) ? name[..^Ending.Length] : name;
-        var hyphen = stem.LastIndexOf('-');
-        return
-            hyphen > 0
-            && int.TryParse(stem[(hyphen + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out var number)
-            && number is > 1 and < 1000
-            ? string.Create(CultureInfo.InvariantCulture, $"{stem[..hyphen]}-{number + 1}{Ending}")
-            : $"{stem}-2{Ending}";
+        return string.Create(CultureInfo.InvariantCulture, $"{stem}-{number}{Ending}");
     }
 }

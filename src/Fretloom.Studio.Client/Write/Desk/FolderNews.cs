@@ -35,12 +35,13 @@ internal sealed class FolderNews(
     /// <summary>A name that no lesson has, as far as is known: this one, or the next that is free.</summary>
     public string Free(string name)
     {
-        while (name == lesson.Name || Lessons?.Any(one => one.Name == name) == true)
+        var free = name;
+        for (var number = 2; free == lesson.Name || Lessons?.Any(one => one.Name == free) == true; number++)
         {
-            name = FileNames.Next(name);
+            free = FileNames.Numbered(name, number);
         }
 
-        return name;
+        return free;
     }
 
     /// <summary>The browser is online again, or the host answers again.</summary>

@@ -18,6 +18,9 @@ internal sealed class LessonSaver(
 
     private (int Session, string ETag)? _onItsWay;
     private (int Session, int Count) _failures;
+
+    // The name that a new lesson was to have, and which of that name it is.
+    private (int Session, string Name, int Number) _given;
     private int _timers;
 
     /// <summary>Whether something is on its way.</summary>
@@ -154,7 +157,8 @@ internal sealed class LessonSaver(
             return false;
         }
 
-        var next = FileNames.Next(name);
+        _given = _given.Session == session ? _given with { Number = _given.Number + 1 } : (session, name, 2);
+        var next = FileNames.Numbered(_given.Name, _given.Number);
         await shelf.SetAsideAsync(next);
         if (session != lesson.Session)
         {
