@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 namespace Fretloom.Browser.Tests.Studio;
 
 /// <summary>A lesson is written beside its handout, and nothing that is written is lost.</summary>
-public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
+public sealed partial class WriteTests(Chromium chromium) : IAsyncLifetime
 {
     private const string Name = "mine.md";
     private const string Text = "---\ntitle: Mine\nkey: D major\n---\n\nFirst.\n";
@@ -265,6 +265,65 @@ public sealed class WriteTests(Chromium chromium) : IAsyncLifetime
         await opened.Page.ClickAsync("text=Let it go");
         await Assertions.Expect(opened.Page.GetByText("Choose a lesson above")).ToBeVisibleAsync();
         Assert.False(File.Exists(PathOf));
+    }
+
+    [Fact]
+    public async Task While_one_looks_elsewhere_it_is_told_that_something_of_the_lesson_is_to_be_chosen()
+    {
+        await using var opened = await OpenAsync();
+        await Lesson(opened).ClickAsync();
+        File.Delete(PathOf);
+        await Assertions
+            .Expect(opened.Page.GetByRole(AriaRole.Button, new() { NameRegex = Choose() }))
+            .ToBeVisibleAsync();
+
+        await File.WriteAllTextAsync(PathOf, Text, TestContext.Current.CancellationToken);
+        await Assertions.Expect(Lesson(opened)).ToBeVisibleAsync();
+    }
+
+    [System.Text.RegularExpressions.GeneratedRegex("^Lesson.*something to choose")]
+    private static partial System.Text.RegularExpressions.Regex Choose();
+
+    /// <summary>Words that come and go would move the buttons away under the hand.</summary>
+    [Fact]
+    public async Task What_keeps_a_lesson_from_being_saved_stays_said_while_it_is_tried_again()
+    {
+        await using var opened = await chromium.OpenStudioAsync(
+            $"{_studio!.Address}?lesson={Name}",
+            options: new() { ServiceWorkers = ServiceWorkerPolicy.Block }
+        );
+        await Assertions.Expect(Editor(opened)).ToContainTextAsync("First.");
+        await opened.Page.RouteAsync(
+            "**/api/lessons/*",
+            route =>
+                route.Request.Method == "PUT"
+                    ? route.FulfillAsync(
+                        new()
+                        {
+                            Status = 500,
+                            ContentType = "application/json",
+                            Body = """{"error":{"message":"The disk is full."}}""",
+                        }
+                    )
+                    : route.ContinueAsync()
+        );
+        await TypeAsync(opened, "More.");
+        await Assertions.Expect(State(opened)).ToContainTextAsync("The disk is full.");
+
+        var said = await opened.Page.EvaluateAsync<string[]>(
+            """
+            async () => {
+              const [state, heard] = [document.querySelector(".lesson-bar .state"), new Set()];
+              const watch = new MutationObserver(() => heard.add(state.textContent));
+              watch.observe(state, { subtree: true, childList: true, characterData: true });
+              document.querySelector(".cm-content").focus();
+              document.querySelector("select.lessons").focus();
+              await new Promise(done => setTimeout(done, 5000));
+              return [...heard];
+            }
+            """
+        );
+        Assert.All(said, words => Assert.Contains("The disk is full.", words, StringComparison.Ordinal));
     }
 
     [Fact]
