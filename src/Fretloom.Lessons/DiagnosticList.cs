@@ -23,9 +23,9 @@ internal sealed class DiagnosticList(SourceText source)
                 .Distinct()
         );
 
-    /// <summary>The line of the first error that was found after some others, counted from 1.</summary>
-    /// <param name="count">How many others.</param>
-    public int LineOfErrorAfter(int count) => _found.Skip(count).First(found => found.Severity == Severity.Error).Line;
+    /// <summary>The line of the first error that was found after some others, else of the first warning, counted from 1.</summary>
+    /// <param name="count">How many others; fewer than there are.</param>
+    public int LineAfter(int count) => _found.Skip(count).MaxBy(found => found.Severity).Line;
 
     /// <summary>Notes an error at a character, counted from 0.</summary>
     public void Error(int offset, string message) => Add(offset, Severity.Error, message);

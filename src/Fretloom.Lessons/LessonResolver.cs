@@ -112,7 +112,7 @@ internal sealed class LessonResolver
     {
         var before = _found.Count;
         _found.Error(offset, message);
-        return new Block.Problem(line, message) { At = _found.LineOfErrorAfter(before) };
+        return new Block.Problem(line, message) { At = _found.LineAfter(before) };
     }
 
     // A claim speaks of its own keys, so it comes out the same in every key of the lesson.
@@ -131,7 +131,7 @@ internal sealed class LessonResolver
                 _found.Error(claim.Said.Offset, refusal!);
             }
 
-            return new Block.Problem(claim.Line, refusal!);
+            return new Block.Problem(claim.Line, refusal!) { At = _found.LineAfter(before) };
         }
 
         var said = new LessonClaim(claim.Line, verdict, claim.Options.ExpectsFailure);
@@ -148,7 +148,7 @@ internal sealed class LessonResolver
                 _found.Error(claim.Said.Offset, claim.Said.Length, message, Mended(claim.Said, verdict));
             }
 
-            return new Block.Problem(claim.Line, message) { At = _found.LineOfErrorAfter(before) };
+            return new Block.Problem(claim.Line, message) { At = _found.LineAfter(before) };
         }
 
         if (verdict.Verdict == Verdict.NothingToTest)

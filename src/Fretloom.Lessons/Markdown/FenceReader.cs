@@ -61,9 +61,9 @@ internal sealed partial class FenceReader(
         var (sentence, options) = PartsOf(fence);
         var before = found.Count;
         var parsed = SentenceReader.Read(sentence, front.Defaults, fence.Span.Start, found, memory);
-        var problem = parsed is null ? ProblemOf(fence, before) : null;
+        var wrong = found.ErrorsAfter(before);
         var read = Options(options);
-        return problem ?? (Block)new Block.Show(fence.Line + 1, parsed!, read);
+        return parsed is null ? Unread(fence, before, wrong) : new Block.Show(fence.Line + 1, parsed, read);
     }
 
     private Block Claim(FencedCodeBlock fence)
@@ -71,9 +71,9 @@ internal sealed partial class FenceReader(
         var (sentence, options) = PartsOf(fence);
         var before = found.Count;
         var parsed = SentenceReader.ReadClaim(sentence, front.ClaimDefaults, fence.Span.Start, found);
-        var problem = parsed is null ? ProblemOf(fence, before) : null;
+        var wrong = found.ErrorsAfter(before);
         var read = ClaimOptionsIn(options);
-        return problem ?? (Block)new Block.Claim(fence.Line + 1, parsed!, read);
+        return parsed is null ? Unread(fence, before, wrong) : new Block.Claim(fence.Line + 1, parsed, read);
     }
 
     private Block Play(FencedCodeBlock fence)
@@ -81,9 +81,9 @@ internal sealed partial class FenceReader(
         var (sentence, options) = PartsOf(fence);
         var before = found.Count;
         var parsed = SentenceReader.ReadPlay(sentence, front.Defaults, fence.Span.Start, found, memory);
-        var problem = parsed is null ? ProblemOf(fence, before) : null;
+        var wrong = found.ErrorsAfter(before);
         var read = ExerciseOptionsIn(options);
-        return problem ?? (Block)new Block.Play(fence.Line + 1, parsed!, read);
+        return parsed is null ? Unread(fence, before, wrong) : new Block.Play(fence.Line + 1, parsed, read);
     }
 
     private ExerciseOptions ExerciseOptionsIn(PlacedText text)
@@ -132,9 +132,9 @@ internal sealed partial class FenceReader(
         ProseCheck.Check(entry.Value, entry.ValueOffset, bound);
     }
 
-    // What was found in the sentence of a block after some others.
-    private Block.Problem ProblemOf(FencedCodeBlock fence, int before) =>
-        new(fence.Line + 1, found.ErrorsAfter(before)) { At = found.LineOfErrorAfter(before) };
+    // A block whose sentence cannot be read: what is wrong was found after some others, and before what its options have.
+    private Block.Problem Unread(FencedCodeBlock fence, int before, string wrong) =>
+        new(fence.Line + 1, wrong) { At = found.LineAfter(before) };
 
     private Block.Problem Problem(int line, int offset, string message)
     {

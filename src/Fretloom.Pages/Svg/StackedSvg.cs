@@ -6,7 +6,7 @@ namespace Fretloom.Pages.Svg;
 /// <summary>Writes several drawings as one SVG, one below the other.</summary>
 public static class StackedSvg
 {
-    // Points between two drawings.
+    // Points between two drawings; ours, without source.
     private const double Gap = 12;
 
     // CSS pixels to a point (CSS Values and Units Level 3, 6.2), the unit of what lies inside.

@@ -14,6 +14,9 @@ public static class EngravedPage
     // The engraver's own measure, in which its options are written.
     private const int StaffUnits = 72;
 
+    // Numerals keep so far from the staff above them, in half spaces of it: with less, tall letters touch a head. Ours, without source.
+    private const double NumeralMargin = 2.5;
+
     // Room for the number of the first bar, which the engraver does not count in.
     private const int TopUnits = 18;
 
@@ -63,7 +66,7 @@ public static class EngravedPage
                 ["spacingStaff"] = 7,
                 ["svgFormatRaw"] = true,
                 ["svgViewBox"] = true,
-                ["topMarginHarm"] = 2.5,
+                ["topMarginHarm"] = NumeralMargin,
                 ["xmlIdSeed"] = 1,
             }
         );

@@ -16,7 +16,7 @@ internal static partial class SystemPicture
     private const double UnderHead = 350;
     private const double HalfHead = 113;
 
-    // From the middle of a finger's figure to a stem that reaches as high: half of the figure and what can be seen between them.
+    // From the middle of a finger's figure to a stem that reaches as high: half of the figure and what can be seen between them. Ours, without source.
     private const double FromStem = 150;
 
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";

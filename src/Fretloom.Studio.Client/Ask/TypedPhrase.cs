@@ -27,7 +27,8 @@ public static class TypedPhrase
 
     // H, Es and Fis are names of keys in German; B stays what it is in English.
     private static string? GermanKey(string typed) =>
-        !NoteName.TryParse(typed, out _)
+        typed.Length > 0
+        && !NoteName.TryParse(typed, out _)
         && NoteNameSystem.German.TryParse(
             char.ToUpperInvariant(typed[0]) + typed[1..].ToLowerInvariant(),
             out var tonic

@@ -1,5 +1,5 @@
 // Files for the teacher: saved by the browser, or on the clipboard.
-// Each with a letter that it has.
+// The fonts of pictures, each with a letter that it has.
 const faces = [
   ["Source Sans 3", 400, "SourceSans3_400Regular.woff2", "M"],
   ["Source Sans 3", 700, "SourceSans3_700Bold.woff2", "M"],
@@ -8,6 +8,7 @@ const faces = [
   ["Fretloom Accidentals", 400, "FretloomAccidentals.ttf", "♯"],
   ["Fretloom Accidentals", 600, "FretloomAccidentals-Bold.ttf", "♯"],
 ];
+// The room of such a letter, in pixels.
 const mark = 20;
 const pixelsPerPoint = 4;
 // What every browser can draw on, in pixels: on one side, and in all. From memory; telephones allow the least.
