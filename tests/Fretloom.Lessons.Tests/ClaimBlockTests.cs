@@ -54,7 +54,10 @@ public class ClaimBlockTests
             found.Message,
             StringComparison.Ordinal
         );
-        Assert.Equal(found.Message, lesson.Single<Block.Problem>().Message);
+        Assert.Equal(
+            (found.Message, found.Line),
+            (lesson.Single<Block.Problem>().Message, lesson.Single<Block.Problem>().At)
+        );
         Assert.False(Assert.Single(lesson.Claims).IsAsExpected);
     }
 

@@ -126,6 +126,10 @@ public sealed partial class HandOverTests(Chromium chromium) : IAsyncLifetime
         await page.Keyboard.InsertTextAsync("Here: ");
 
         await Assertions.Expect(page.Locator(".cm-content")).ToContainTextAsync("the Here: tirads");
+
+        // It is not so of another lesson.
+        await page.Locator("select.lessons").SelectOptionAsync("the-cloth-of-a-key.md");
+        await Assertions.Expect(files.GetByText("Nothing was made")).ToHaveCountAsync(0);
     }
 
     // What files of each kind begin with, by their standards.
